@@ -1,0 +1,70 @@
+// Checks that dependencies point one way: cli -> report, log, spec -> diagnostics, core; core imports
+// nothing from the others and nothing that reaches outside the program; no module imports itself in a circle.
+// Use: node .ci/dependencies.mjs [FOLDER]; prints what is wrong, a line each; exit status 1 if anything is.
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join, normalize, relative, resolve, sep } from "node:path";
+
+const root = resolve(process.argv[2] ?? "src");
+const allowed = {
+  core: ["core"],
+  diagnostics: ["diagnostics", "core"],
+  spec: ["spec", "diagnostics", "core"],
+  log: ["log", "diagnostics", "core"],
+  report: ["report", "diagnostics", "core"],
+  cli: ["cli", "report", "log", "spec", "diagnostics", "core"],
+  "index.ts": ["core", "spec", "diagnostics"],
+};
+const impure = /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
+const importing = /(?:^|[\n;])\s*(?:import|export)\b[^"';]*?from\s*["']([^"']+)["']|(?:^|[\n;])\s*import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/g;
+
+const files = readdirSync(root, { recursive: true })
+  .map((f) => join(root, f))
+  .filter((f) => f.endsWith(".ts") && statSync(f).isFile())
+  .sort();
+const area = (file) => relative(root, file).split(sep)[0];
+const faults = [];
+const graph = new Map();
+
+for (const file of files) {
+  const name = relative(root, file);
+  const from = area(file);
+  const text = readFileSync(file, "utf8");
+  const edges = [];
+  if (!(from in allowed)) faults.push(`${name}: stands in no known part of the structure`);
+  for (const [, a, b, c] of text.matchAll(importing)) {
+    const target = a ?? b ?? c;
+    if (target.startsWith(".")) {
+      const to = normalize(join(dirname(file), target)).replace(/\.js$/, ".ts");
+      if (!(allowed[from] ?? []).includes(area(to))) faults.push(`${name}: ${from} must not import ${relative(root, to)}`);
+      if (!files.includes(to)) faults.push(`${name}: imports ${target}, which is no file`);
+      edges.push(to);
+    } else if (from === "core" && target.startsWith("node:")) faults.push(`${name}: core must not import ${target}`);
+    else if (from !== "cli" && /^node:(fs|process|tty|child_process|net|http|os)/.test(target) && from !== "log")
+      faults.push(`${name}: only cli and log touch the outside, not ${from} (${target})`);
+  }
+  graph.set(file, edges);
+  if (from === "core") {
+    text.split("\n").forEach((line, i) => {
+      const code = line.replace(/\/\/.*$/, "");
+      if (!/^\s*\*/.test(line) && impure.test(code)) faults.push(`${name}:${i + 1}: core must stay pure: ${code.trim()}`);
+    });
+  }
+}
+
+const state = new Map();
+const visit = (file, trail) => {
+  if (state.get(file) === "done" || !graph.has(file)) return;
+  if (state.get(file) === "open") {
+    const circle = [...trail.slice(trail.indexOf(file)), file].map((f) => relative(root, f));
+    faults.push(`circle: ${circle.join(" -> ")}`);
+    return;
+  }
+  state.set(file, "open");
+  for (const next of graph.get(file)) visit(next, [...trail, file]);
+  state.set(file, "done");
+};
+for (const file of files) visit(file, []);
+
+if (faults.length > 0) console.log(faults.join("\n"));
+console.log(`dependencies: ${files.length} files read, ${faults.length} faults`);
+process.exitCode = faults.length > 0 ? 1 : 0;
