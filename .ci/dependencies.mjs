@@ -14,8 +14,10 @@ const allowed = {
   cli: ["cli", "report", "log", "spec", "diagnostics", "core"],
   "index.ts": ["core", "spec", "diagnostics"],
 };
-const impure = /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
-const importing = /(?:^|[\n;])\s*(?:import|export)\b[^"';]*?from\s*["']([^"']+)["']|(?:^|[\n;])\s*import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/g;
+const impure =
+  /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
+const importing =
+  /(?:^|[\n;])\s*(?:import|export)\b[^"';]*?from\s*["']([^"']+)["']|(?:^|[\n;])\s*import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/g;
 
 const files = readdirSync(root, { recursive: true })
   .map((f) => join(root, f))
@@ -35,18 +37,25 @@ for (const file of files) {
     const target = a ?? b ?? c;
     if (target.startsWith(".")) {
       const to = normalize(join(dirname(file), target)).replace(/\.js$/, ".ts");
-      if (!(allowed[from] ?? []).includes(area(to))) faults.push(`${name}: ${from} must not import ${relative(root, to)}`);
+      if (!(allowed[from] ?? []).includes(area(to)))
+        faults.push(`${name}: ${from} must not import ${relative(root, to)}`);
       if (!files.includes(to)) faults.push(`${name}: imports ${target}, which is no file`);
       edges.push(to);
-    } else if (from === "core" && target.startsWith("node:")) faults.push(`${name}: core must not import ${target}`);
-    else if (from !== "cli" && /^node:(fs|process|tty|child_process|net|http|os)/.test(target) && from !== "log")
+    } else if (from === "core" && target.startsWith("node:"))
+      faults.push(`${name}: core must not import ${target}`);
+    else if (
+      from !== "cli" &&
+      /^node:(fs|process|tty|child_process|net|http|os)/.test(target) &&
+      from !== "log"
+    )
       faults.push(`${name}: only cli and log touch the outside, not ${from} (${target})`);
   }
   graph.set(file, edges);
   if (from === "core") {
     text.split("\n").forEach((line, i) => {
       const code = line.replace(/\/\/.*$/, "");
-      if (!/^\s*\*/.test(line) && impure.test(code)) faults.push(`${name}:${i + 1}: core must stay pure: ${code.trim()}`);
+      if (!/^\s*\*/.test(line) && impure.test(code))
+        faults.push(`${name}:${i + 1}: core must stay pure: ${code.trim()}`);
     });
   }
 }

@@ -7,5 +7,6 @@ const stamp = new URL("node_modules/.package-lock.json", root);
 const lock = new URL("package-lock.json", root);
 const run = (command) => execSync(command, { cwd: root, stdio: ["ignore", 2, 2] });
 
-if (!existsSync(stamp) || statSync(stamp).mtimeMs < statSync(lock).mtimeMs) run("npm ci --no-audit --no-fund");
+if (!existsSync(stamp) || statSync(stamp).mtimeMs < statSync(lock).mtimeMs)
+  run("npm ci --no-audit --no-fund");
 run("node .ci/build.mjs");

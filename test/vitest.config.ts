@@ -4,7 +4,9 @@ export default defineConfig({
   test: {
     root: new URL("../", import.meta.url).pathname,
     include: ["test/**/*.test.ts"],
-    reporters: process.env.CI ? ["dot", "./test/tools/count-reporter.ts"] : ["default", "./test/tools/count-reporter.ts"],
+    reporters: process.env.CI
+      ? ["dot", "./test/tools/count-reporter.ts"]
+      : ["default", "./test/tools/count-reporter.ts"],
     passWithNoTests: false,
     testTimeout: 60_000,
   },

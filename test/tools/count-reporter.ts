@@ -15,6 +15,8 @@ export default class CountReporter implements Reporter {
         else skipped++;
       }
     }
-    process.stdout.write(`\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}\n`);
+    process.stdout.write(
+      `\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}\n`,
+    );
   }
 }
