@@ -1,9 +1,9 @@
+import { coloured, plain } from "../report/paint.js";
+import { wantsColour } from "./colour.js";
 import type { Complaint, Result } from "./command.js";
 import { complaint } from "./command.js";
-import { wantsColour } from "./colour.js";
 import type { Io } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
-import { coloured, plain } from "../report/paint.js";
 import { writeFault } from "./write-fault.js";
 
 /** Says the complaints, writes the report where nothing forbids it, and returns the exit status. */

@@ -28,7 +28,13 @@ export interface RawOutputOptions {
   readonly bom?: boolean;
 }
 
-const named: Readonly<Record<string, string>> = { tab: "\t", comma: ",", semicolon: ";", space: " ", bar: "|" };
+const named: Readonly<Record<string, string>> = {
+  tab: "\t",
+  comma: ",",
+  semicolon: ";",
+  space: " ",
+  bar: "|",
+};
 const usage = (option: string, message: string, help?: string): Fault =>
   error("usage", [option], message, help);
 
@@ -51,7 +57,9 @@ export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): 
   const faults: Fault[] = [];
   const format = formats.find((known) => known === (raw.format ?? "text"));
   if (format === undefined)
-    faults.push(usage("--format", `"${raw.format}" is no format of this command`, `write one of ${formats.join(", ")}`));
+    faults.push(
+      usage("--format", `"${raw.format}" is no format of this command`, `write one of ${formats.join(", ")}`),
+    );
   const sheet = format === "csv" || format === "tsv";
   if (format !== undefined && format !== "csv" && raw.delimiter !== undefined)
     faults.push(usage("--delimiter", "only CSV has a delimiter to choose", "add --format csv"));

@@ -10,9 +10,20 @@ import { checkOutput, type RawOutputOptions } from "./output-options.js";
 import { type Call, CommanderError, tree } from "./tree.js";
 
 /** What was typed, as far as commander can tell: a call, or nothing left to do (help, version), or a fault. */
-function read(argv: readonly string[], io: Io, commands: readonly CommandDeclaration[]): Outcome<Call | undefined> {
+function read(
+  argv: readonly string[],
+  io: Io,
+  commands: readonly CommandDeclaration[],
+): Outcome<Call | undefined> {
   let call: Call | undefined;
-  const program = tree(commands, (heard) => { call = heard; }, io.out, Math.min(io.columns ?? 80, 100));
+  const program = tree(
+    commands,
+    (heard) => {
+      call = heard;
+    },
+    io.out,
+    Math.min(io.columns ?? 80, 100),
+  );
   if (argv.length === 0)
     return failed(error("usage", [], "no command given", "dipwright --help lists the commands"));
   try {
@@ -23,7 +34,12 @@ function read(argv: readonly string[], io: Io, commands: readonly CommandDeclara
     const [said = "", ...more] = thrown.message.replace(/^error: /, "").split("\n");
     const near = /\(Did you mean (?:one of )?(.+?)\?\)/.exec(more.join(" "))?.[1];
     return failed(
-      error("usage", [], said.replace(/\.$/, ""), near === undefined ? "dipwright --help lists commands and options" : `did you mean ${near}?`),
+      error(
+        "usage",
+        [],
+        said.replace(/\.$/, ""),
+        near === undefined ? "dipwright --help lists commands and options" : `did you mean ${near}?`,
+      ),
     );
   }
   return done(call);
@@ -33,12 +49,20 @@ function read(argv: readonly string[], io: Io, commands: readonly CommandDeclara
  * Runs one command line and returns the exit status: 0 done; 1 done, but a limit, tolerance or `--strict`
  * failed; 2 bad input or usage, nothing written; 70 a defect of our own.
  */
-export async function run(argv: readonly string[], io: Io, commands: readonly CommandDeclaration[] = known): Promise<number> {
+export async function run(
+  argv: readonly string[],
+  io: Io,
+  commands: readonly CommandDeclaration[] = known,
+): Promise<number> {
   const refusedColour = argv.includes("--no-color");
-  const paintErr: Paint = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour }) ? coloured : plain;
+  const paintErr: Paint = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour })
+    ? coloured
+    : plain;
   const complain = (complaints: readonly Complaint[]): void => {
     for (const { severity, text } of complaints)
-      io.err(`${text.replace(/^(error|warning)/, (word) => paintErr(severity === "error" ? "bad" : "caution", word))}\n`);
+      io.err(
+        `${text.replace(/^(error|warning)/, (word) => paintErr(severity === "error" ? "bad" : "caution", word))}\n`,
+      );
   };
   try {
     const call = read(argv, io, commands);

@@ -12,11 +12,16 @@ export async function writeWhole(path: string, text: string): Promise<void> {
 }
 
 /** Makes new files in a folder: all of them, or none and why. Nothing that stands there is touched. */
-export async function createFiles(folder: string, files: ReadonlyMap<string, string>): Promise<readonly Fault[]> {
+export async function createFiles(
+  folder: string,
+  files: ReadonlyMap<string, string>,
+): Promise<readonly Fault[]> {
   const taken: Fault[] = [];
   for (const name of files.keys())
     if ((await stat(join(folder, name)).catch(() => undefined)) !== undefined)
-      taken.push(error("exists", [], `${join(folder, name)} is already there and stays as it is`, "name a new folder"));
+      taken.push(
+        error("exists", [], `${join(folder, name)} is already there and stays as it is`, "name a new folder"),
+      );
   if (taken.length > 0) return taken;
   const made: string[] = [];
   let firstMade: string | undefined;

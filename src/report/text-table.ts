@@ -31,7 +31,9 @@ function stacked(titles: readonly string[], cells: readonly (readonly string[])[
 export function textTable({ columns, rows }: Table, width: number, paint: Paint): string[] {
   const titles = columns.map(heading);
   const cells = rows.map((row) => columns.map((column, i) => shown(column, row[i])));
-  const numeric = columns.map(({ align }, i) => align === undefined ? rows.some((row) => typeof row[i] === "number") : align === "right");
+  const numeric = columns.map(({ align }, i) =>
+    align === undefined ? rows.some((row) => typeof row[i] === "number") : align === "right",
+  );
   const needs = columns.map((_column, i) => {
     const texts = cells.map((row) => row[i]!);
     return {
@@ -41,12 +43,18 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
   });
   const widths = share(needs, width - gap.length * (columns.length - 1));
   if (widths === undefined) return stacked(titles, cells, width);
-  const line = (texts: readonly string[], tone: (i: number, text: string) => string, bottom: boolean): string[] => {
+  const line = (
+    texts: readonly string[],
+    tone: (i: number, text: string) => string,
+    bottom: boolean,
+  ): string[] => {
     const wrapped = texts.map((text, i) => wrap(text, widths[i]!));
     const height = Math.max(...wrapped.map((lines) => lines.length));
     return Array.from({ length: height }, (_, at) =>
       wrapped
-        .map((lines, i) => tone(i, pad(lines[bottom ? at - height + lines.length : at] ?? "", widths[i]!, numeric[i]!)))
+        .map((lines, i) =>
+          tone(i, pad(lines[bottom ? at - height + lines.length : at] ?? "", widths[i]!, numeric[i]!)),
+        )
         .join(gap)
         .trimEnd(),
     );

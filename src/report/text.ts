@@ -8,7 +8,9 @@ const prose = 100;
 
 function item(text: string, mark: string, width: number): string[] {
   const lead = `${mark} `;
-  return wrap(text, width - widthOf(lead)).map((line, i) => `${i === 0 ? lead : " ".repeat(lead.length)}${line}`);
+  return wrap(text, width - widthOf(lead)).map(
+    (line, i) => `${i === 0 ? lead : " ".repeat(lead.length)}${line}`,
+  );
 }
 
 function lines(part: Block, width: number, paint: Paint): string[] {

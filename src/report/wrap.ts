@@ -17,4 +17,10 @@ export function wrap(text: string, width: number): string[] {
 
 /** The widest piece of a text that wrap does not break. */
 export const widestWord = (text: string): number =>
-  Math.max(0, ...text.replace(beforeUnit, `$1${bound}`).split(/\s+/).map((word) => stringWidth(word)));
+  Math.max(
+    0,
+    ...text
+      .replace(beforeUnit, `$1${bound}`)
+      .split(/\s+/)
+      .map((word) => stringWidth(word)),
+  );
