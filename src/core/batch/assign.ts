@@ -1,0 +1,52 @@
+import type { Fault } from "../fault.js";
+import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
+import type { Bath, Batch, Order } from "./model.js";
+
+/** Parts of one order that go into one bath together. */
+export interface LoadPlan {
+  readonly order: Order;
+  readonly parts: number;
+  readonly areaDm2: number;
+  readonly depth: number;
+  readonly boundBy: LoadLimit;
+}
+
+/** Every bath's loads in the order of work, and parts started per order (by `order.index`). */
+export interface Assignment {
+  readonly loads: ReadonlyMap<Bath, readonly LoadPlan[]>;
+  readonly started: readonly number[];
+  readonly faults: readonly Fault[];
+}
+
+/**
+ * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
+ * hold one dye, each load goes to the one with the smaller dyed area per litre so far.
+ */
+export function assignLoads(batch: Batch, depthOf: (order: Order) => number): Assignment {
+  const loads = new Map<Bath, LoadPlan[]>(batch.baths.map((bath) => [bath, []]));
+  const dyed = new Map<Bath, number>();
+  const started = batch.orders.map((order) => partsToStart(order.quantity, batch.yield));
+  const faults: Fault[] = [];
+  const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
+  for (const order of sorted) {
+    const sizes = batch.baths
+      .filter((bath) => bath.dye === order.shade.dye)
+      .map((bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling) }));
+    const fitting = sizes.flatMap(({ bath, size }) => (size.ok ? [{ bath, size: size.value }] : []));
+    if (fitting.length === 0) {
+      faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));
+      continue;
+    }
+    let left = started[order.index]!;
+    while (left > 0) {
+      const load = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
+      const { bath, size } = fitting.reduce((least, next) => (load(next.bath) < load(least.bath) ? next : least));
+      const parts = nextLoad(left, size.parts);
+      const areaDm2 = parts * order.part.areaDm2;
+      loads.get(bath)!.push({ order, parts, areaDm2, depth: depthOf(order), boundBy: size.boundBy });
+      dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
+      left -= parts;
+    }
+  }
+  return { loads, started, faults };
+}

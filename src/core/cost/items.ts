@@ -1,0 +1,127 @@
+import type { Batch } from "../batch/model.js";
+
+/** The lines of a cost sheet, in the order they are printed. */
+export const costLines = ["blank", "dye", "water", "energy", "labour", "consumables", "equipment", "disposal"] as const;
+export type CostLine = (typeof costLines)[number];
+
+/** One thing that was paid for, and the orders that share it by weight. */
+export interface CostItem {
+  readonly line: CostLine;
+  readonly what: string;
+  readonly amount: number;
+  readonly shares: readonly { readonly order: number; readonly weight: number }[];
+}
+
+/** One load as the cost sheet sees it. */
+export interface LoadUse {
+  readonly order: number;
+  readonly areaDm2: number;
+  readonly seconds: number;
+  readonly cycleSeconds: number;
+  /** Taken up and dragged out, mL of concentrate or g of powder. */
+  readonly dye: number;
+}
+
+/** One bath as the cost sheet sees it. Dye in mL or g, waters in mL measured cold. */
+export interface BathUse {
+  readonly batch: Batch;
+  readonly tank: Batch["tanks"][number];
+  readonly dye: Batch["dyes"][number];
+  readonly after: "keep" | "dump";
+  readonly fresh: boolean;
+  readonly loads: readonly LoadUse[];
+  readonly heatingMinutes: number | undefined;
+  readonly holdingW: number;
+  readonly makeUpWaterMl: number;
+  readonly topUpWaterMl: number;
+  readonly dyeLeft: number;
+  readonly life: { readonly areaDm2: number; readonly dyeLeft: number };
+}
+
+const kwh = (watts: number, seconds: number): number => (watts * seconds) / 3_600_000;
+
+/** The share of a kept bath's whole life that this batch uses; a bath that cannot finish the batch is used up. */
+export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
+  lifeAreaDm2 > areaDm2 ? areaDm2 / lifeAreaDm2 : 1;
+
+/** What the loads of one bath cost each: the hands, the stirring, the rinse, what is used up, the dye that left the bath. */
+function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
+  const { rates, handling, consumables } = batch;
+  const perMlOrG = (dye.price ?? 0) / 1000;
+  return loads.flatMap((load): CostItem[] => {
+    const item = (line: CostLine, what: string, amount: number): CostItem => ({
+      line,
+      what,
+      amount,
+      shares: [{ order: load.order, weight: 1 }],
+    });
+    return [
+      item("labour", "dipping", ((rates.labourPerHour ?? 0) * load.cycleSeconds) / 3600),
+      item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwh(tank.agitationW, load.seconds)),
+      item("water", "rinsing", ((rates.waterPerM3 ?? 0) * handling.rinseWaterL) / 1000),
+      item("consumables", "per load", consumables.perLoad),
+      item("dye", "taken up and dragged out", perMlOrG * load.dye),
+    ];
+  });
+}
+
+/** What one bath costs beside its loads, shared by dyed area. */
+export function bathItems(use: BathUse): CostItem[] {
+  const { batch, tank, dye, loads, after, fresh } = use;
+  const { rates, handling, consumables } = batch;
+  const shares = loads.map((load) => ({ order: load.order, weight: load.areaDm2 }));
+  const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
+  const areaDm2 = loads.reduce((sum, load) => sum + load.areaDm2, 0);
+  const cycleSeconds = loads.reduce((sum, load) => sum + load.cycleSeconds, 0);
+  const heatingMinutes = use.heatingMinutes ?? 0;
+  const electricity = rates.electricityPerKwh ?? 0;
+  const water = (rates.waterPerM3 ?? 0) / 1e6;
+  const share = after === "keep" ? lifeShare(areaDm2, use.life.areaDm2) : 1;
+  const makeUp = after === "keep" || fresh ? use.makeUpWaterMl * share : 0;
+  const left = after === "keep" ? use.life.dyeLeft * share : use.dyeLeft;
+  // A heater that falls behind its losses draws its full power, not more.
+  const holdingW = Math.min(use.holdingW, tank.heaterW ?? use.holdingW);
+  const equipmentPerHour = tank.equipment ? tank.equipment.price / tank.equipment.lifeHours : 0;
+  return [
+    ...loadItems(use),
+    item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * (handling.setUpMinutes + handling.cleanUpMinutes)) / 60),
+    item("energy", "heating up", electricity * kwh(tank.heaterW ?? 0, heatingMinutes * 60)),
+    item("energy", "holding", electricity * kwh(holdingW, cycleSeconds)),
+    item("water", "make-up", water * makeUp),
+    item("water", "top-up", water * use.topUpWaterMl),
+    item("consumables", "per bath", consumables.perBath),
+    item("equipment", "tank", (equipmentPerHour * (heatingMinutes * 60 + cycleSeconds)) / 3600),
+    item("dye", "left in the bath", ((dye.price ?? 0) / 1000) * left),
+    item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share),
+  ];
+}
+
+/** What all parts share equally, and each order's blanks. `started` is by order index. */
+export function partItems(batch: Batch, started: readonly number[], dryerRuns: number): CostItem[] {
+  const { rates, handling, consumables, dryers, orders } = batch;
+  const dryer = dryers[0];
+  const parts = started.reduce((sum, count) => sum + count, 0);
+  const shares = orders.map((order) => ({ order: order.index, weight: started[order.index]! }));
+  const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
+  const blanks = orders.map((order): CostItem => {
+    const { blank } = order.part;
+    const each = typeof blank === "number" ? blank : (order.base && blank?.get(order.base.name)) ?? 0;
+    return {
+      line: "blank",
+      what: "undyed parts",
+      amount: each * started[order.index]!,
+      shares: [{ order: order.index, weight: 1 }],
+    };
+  });
+  const perPart = item("consumables", "per part", consumables.perPart * parts);
+  if (!dryer) return [...blanks, perPart];
+  const hours = (dryerRuns * dryer.minutes) / 60;
+  const dryerPerHour = dryer.equipment ? dryer.equipment.price / dryer.equipment.lifeHours : 0;
+  return [
+    ...blanks,
+    perPart,
+    item("energy", "drying", ((rates.electricityPerKwh ?? 0) * dryer.powerW * dryer.duty * hours) / 1000),
+    item("equipment", "dryer", dryerPerHour * hours),
+    item("labour", "dryer loading", ((rates.labourPerHour ?? 0) * dryerRuns * handling.dryerLoadingMinutes) / 60),
+  ];
+}

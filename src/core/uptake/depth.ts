@@ -1,0 +1,66 @@
+import type { LawName } from "../batch/model.js";
+import { rateFactor } from "./arrhenius.js";
+import { uptakeAtStrength } from "./isotherm.js";
+import { lawInverse, lawUptake } from "./laws.js";
+
+/** How a dye goes in: depth 1 is what the reference time gives in a fresh bath at the reference temperature. */
+export interface UptakeModel {
+  readonly law: LawName;
+  /** k_ref [1/s], at the reference temperature. */
+  readonly ratePerSecond: number;
+  /** t_ref [s]: the longest swatch. */
+  readonly referenceSeconds: number;
+  /** T_ref [°C]: the dye's own temperature. */
+  readonly referenceCelsius: number;
+  /** h of the isotherm [-]; absent: linear. */
+  readonly saturation?: number;
+  readonly activationEnergyJPerMol: number;
+}
+
+const rateAt = (model: UptakeModel, celsius: number): number =>
+  model.ratePerSecond * rateFactor({ ...model, celsius });
+
+const referenceUptake = (model: UptakeModel): number =>
+  lawUptake(model.law, model.ratePerSecond * model.referenceSeconds);
+
+/**
+ * Depth of a dip: dye taken up per area relative to the longest swatch.
+ *
+ * D = a(s) g(k(T) t) / g(k(T_ref) t_ref); t time [s], s strength while dipping [-], T temperature [°C].
+ * @example
+ * depthAt({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, { seconds: 100, strength: 0.7, celsius: 80 }) // => 0.7
+ */
+export function depthAt(
+  model: UptakeModel,
+  dip: { readonly seconds: number; readonly strength: number; readonly celsius: number },
+): number {
+  const uptake = lawUptake(model.law, rateAt(model, dip.celsius) * dip.seconds);
+  return (uptakeAtStrength(dip.strength, model.saturation) * uptake) / referenceUptake(model);
+}
+
+/**
+ * Time [s] that a depth takes in a bath as it is; undefined where the bath does not reach it at any time.
+ * @example
+ * secondsForDepth({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, { depth: 0.5, strength: 1, celsius: 80 }) // => 33.3333333333
+ * secondsForDepth({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, { depth: 1.5, strength: 0.7, celsius: 80 }) // => undefined
+ */
+export function secondsForDepth(
+  model: UptakeModel,
+  want: { readonly depth: number; readonly strength: number; readonly celsius: number },
+): number | undefined {
+  if (want.depth === 0) return 0;
+  const isotherm = uptakeAtStrength(want.strength, model.saturation);
+  if (!(isotherm > 0)) return undefined;
+  const x = lawInverse(model.law, (want.depth * referenceUptake(model)) / isotherm);
+  return x === undefined ? undefined : x / rateAt(model, want.celsius);
+}
+
+/**
+ * The time [s] that gives a depth in a fresh bath at the reference temperature; undefined where none does,
+ * as for a depth that only an overstrength bath reaches.
+ * @example
+ * equivalentSeconds({ law: "parabolic", ratePerSecond: 0.01, referenceSeconds: 180, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, 0.5) // => 45
+ */
+export function equivalentSeconds(model: UptakeModel, depth: number): number | undefined {
+  return secondsForDepth(model, { depth, strength: 1, celsius: model.referenceCelsius });
+}
