@@ -26,6 +26,10 @@ export const references = {
   piessens1983:
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  scaldHospital:
+    "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
+  scaldPlumbing:
+    "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
 } as const;
