@@ -19,6 +19,19 @@ export const references = {
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
   orangeTwoNylon:
     "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  openStaxPhysics:
+    "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
+  openTankHeatLoss:
+    "Heat loss from open water tanks, table of an engineering reference page; still air at 60 °F; called rough estimates there",
+  piessens1983:
+    "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
+  psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  scaldHospital:
+    "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
+  scaldPlumbing:
+    "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
+  shah2014:
+    "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
 } as const;
 
 /** A key of the bibliography. */

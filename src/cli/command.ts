@@ -1,0 +1,73 @@
+import type { Fault } from "../core/fault.js";
+import type { Report } from "../report/report.js";
+import type { Io } from "./io.js";
+import type { OutputOptions } from "./output-options.js";
+
+export type Format = "text" | "json" | "csv" | "tsv" | "markdown" | "html" | "svg";
+
+/** Formats of a report without a picture. */
+export const tableFormats: readonly Format[] = ["text", "json", "csv", "tsv", "markdown"];
+
+/** An option of one command. */
+export interface OptionDeclaration {
+  /** As commander reads it: `--volume <quantity>`. */
+  readonly flags: string;
+  readonly description: string;
+  readonly choices?: readonly string[];
+  /** May be given several times; its value is the list. */
+  readonly repeat?: boolean;
+}
+
+/** What help and completion need to know of a command; its work is loaded only when it runs. */
+export interface CommandDeclaration {
+  readonly name: string;
+  /** Heading it stands under in the help. */
+  readonly group: string;
+  /** As commander reads it: `<SPEC>`, `[FILE...]`; empty for none. */
+  readonly arguments: string;
+  readonly summary: string;
+  /** Said after the summary in the command's own help. */
+  readonly details?: string;
+  readonly options: readonly OptionDeclaration[];
+  readonly examples: readonly string[];
+  readonly formats: readonly Format[];
+  readonly load: () => Promise<Execute>;
+}
+
+/** One call of a command. */
+export interface Request {
+  readonly args: readonly string[];
+  /** By the option's long name in camelCase. */
+  readonly options: Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
+  readonly output: OutputOptions;
+}
+
+/** Something to say on stderr; `text` may hold several lines and ends without a newline. */
+export interface Complaint {
+  readonly severity: "error" | "warning";
+  readonly text: string;
+}
+
+/** What a command hands back. With an error among the complaints nothing is written. */
+export interface Result {
+  /** A report in the format asked for, or text that stands as it is in every format. */
+  readonly report?: Report | string;
+  readonly complaints: readonly Complaint[];
+  /** A limit or tolerance of the user's is not met: exit status 1. */
+  readonly missed?: boolean;
+}
+
+/** The work of a command. What a user can cause comes back as complaints; a throw is a defect. */
+export type Execute = (request: Request, io: Io) => Promise<Result>;
+
+/** Faults of the command line as complaints. */
+export const refused = (...faults: readonly Fault[]): Result => ({ complaints: faults.map(complaint) });
+
+/** A fault in the words of the terminal: `error: what is wrong`, and `help: what to write instead`. */
+export const complaint = (fault: Fault): Complaint => ({
+  severity: fault.severity,
+  text: [
+    `${fault.severity}: ${[...fault.path, fault.message].join(": ")}`,
+    ...(fault.help === undefined ? [] : [`  help: ${fault.help}`]),
+  ].join("\n"),
+});

@@ -1,0 +1,3 @@
+import type { Execute } from "../command.js";
+
+export const execute: Execute = async () => ({ complaints: [] });

@@ -1,0 +1,87 @@
+import { done, error, failed, type Outcome } from "../core/fault.js";
+import { coloured, type Paint, plain } from "../report/paint.js";
+import { wantsColour } from "./colour.js";
+import { type CommandDeclaration, type Complaint, complaint, type Request } from "./command.js";
+import { commands as known } from "./commands.js";
+import { defect } from "./defect.js";
+import { finish } from "./finish.js";
+import type { Io } from "./io.js";
+import { checkOutput, type RawOutputOptions } from "./output-options.js";
+import { type Call, CommanderError, tree } from "./tree.js";
+
+/** What was typed, as far as commander can tell: a call, or nothing left to do (help, version), or a fault. */
+function read(
+  argv: readonly string[],
+  io: Io,
+  commands: readonly CommandDeclaration[],
+): Outcome<Call | undefined> {
+  let call: Call | undefined;
+  const program = tree(
+    commands,
+    (heard) => {
+      call = heard;
+    },
+    io.out,
+    Math.min(io.columns ?? 80, 100),
+  );
+  if (argv.length === 0)
+    return failed(error("usage", [], "no command given", "dipwright --help lists the commands"));
+  try {
+    program.parse([...argv], { from: "user" });
+  } catch (thrown) {
+    if (!(thrown instanceof CommanderError)) throw thrown;
+    if (thrown.exitCode === 0) return done(undefined);
+    const [said = "", ...more] = thrown.message.replace(/^error: /, "").split("\n");
+    const near = /\(Did you mean (?:one of )?(.+?)\?\)/.exec(more.join(" "))?.[1];
+    return failed(
+      error(
+        "usage",
+        [],
+        said.replace(/\.$/, ""),
+        near === undefined ? "dipwright --help lists commands and options" : `did you mean ${near}?`,
+      ),
+    );
+  }
+  return done(call);
+}
+
+/**
+ * Runs one command line and returns the exit status: 0 done; 1 done, but a limit, tolerance or `--strict`
+ * failed; 2 bad input or usage, nothing written; 70 a defect of our own.
+ */
+export async function run(
+  argv: readonly string[],
+  io: Io,
+  commands: readonly CommandDeclaration[] = known,
+): Promise<number> {
+  const refusedColour = argv.includes("--no-color");
+  const paintErr: Paint = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour })
+    ? coloured
+    : plain;
+  const complain = (complaints: readonly Complaint[]): void => {
+    for (const { severity, text } of complaints)
+      io.err(
+        `${text.replace(/^(error|warning)/, (word) => paintErr(severity === "error" ? "bad" : "caution", word))}\n`,
+      );
+  };
+  try {
+    const call = read(argv, io, commands);
+    if (!call.ok) {
+      complain(call.faults.map(complaint));
+      return 2;
+    }
+    if (call.value === undefined) return 0;
+    const { command, args, options } = call.value;
+    const output = checkOutput(options as RawOutputOptions, command.formats);
+    if (!output.ok) {
+      complain(output.faults.map(complaint));
+      return 2;
+    }
+    const execute = await command.load();
+    const request: Request = { args, options: options as Request["options"], output: output.value };
+    return await finish(await execute(request, io), output.value, io, complain);
+  } catch (thrown) {
+    io.err(defect(thrown, io.env));
+    return 70;
+  }
+}

@@ -1,0 +1,105 @@
+import { Command, CommanderError, Help, Option } from "commander";
+import type { CommandDeclaration, OptionDeclaration } from "./command.js";
+import { version } from "./version.js";
+
+/** The command that was called and what was typed after it. */
+export interface Call {
+  readonly command: CommandDeclaration;
+  readonly args: readonly string[];
+  readonly options: Readonly<Record<string, unknown>>;
+}
+
+export { CommanderError };
+
+const collect = (value: string, before: string[] | undefined): string[] => [...(before ?? []), value];
+
+function option({ flags, description, choices, repeat }: OptionDeclaration): Option {
+  const made = new Option(flags, description);
+  if (choices !== undefined) made.choices(choices);
+  if (repeat === true) made.argParser(collect);
+  return made;
+}
+
+const everywhere: readonly OptionDeclaration[] = [
+  { flags: "--format <name>", description: "text, json, csv, tsv or markdown" },
+  { flags: "--out <file>", description: "write the result to a file, whole or not at all" },
+  {
+    flags: "--set <key.path=value>",
+    description: "change one value of the batch; may be repeated",
+    repeat: true,
+  },
+  { flags: "--strict", description: "exit status 1 on any warning" },
+  { flags: "--quiet", description: "say nothing but errors" },
+  { flags: "--no-color", description: "no colour" },
+  { flags: "--delimiter <sign>", description: "of CSV columns; default a comma" },
+  { flags: "--decimal <name>", description: "comma or point in CSV; comma sets the delimiter to ;" },
+  { flags: "--bom", description: "start CSV with a byte order mark" },
+];
+
+const examples = (lines: readonly string[]): string =>
+  `\n${lines.length > 1 ? "Examples" : "Example"}:\n${lines.map((line) => `  ${line}`).join("\n")}`;
+
+/** Commands before options: most who ask for help look for a command. */
+function commandsFirst(this: Help, command: Command, helper: Help): string {
+  const parts = Help.prototype.formatHelp.call(this, command, helper).trimEnd().split("\n\n");
+  const options = parts.filter((part) => part.startsWith("Options:"));
+  const others = parts.filter((part) => !options.includes(part));
+  return `${(command.parent === null ? [...others, ...options] : parts).join("\n\n")}\n`;
+}
+
+/** Builds the command line; `called` hears which command was asked for, `write` gets help and version. */
+export function tree(
+  commands: readonly CommandDeclaration[],
+  called: (call: Call) => void,
+  write: (text: string) => void,
+  columns: number,
+): Command {
+  const program = new Command("dipwright");
+  program
+    .description("What to mix, how long to dip, when to top up and what each good part costs.")
+    .usage("COMMAND [options]")
+    .version(version, "--version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: write,
+      writeErr: () => {},
+      getOutHelpWidth: () => columns,
+      getOutHasColors: () => true,
+    })
+    .configureHelp({
+      showGlobalOptions: true,
+      formatHelp: commandsFirst,
+      styleTitle: (title) => (title === "Global Options:" ? "Everywhere:" : title),
+      subcommandTerm: (sub) =>
+        [
+          sub.name(),
+          ...sub.registeredArguments.map(
+            (a) => (a.required ? a.name() : `[${a.name()}]`) + (a.variadic ? "..." : ""),
+          ),
+        ].join(" "),
+      visibleGlobalOptions: (sub) => (sub.parent?.options ?? []).filter((o) => o.long !== "--version"),
+    })
+    .addHelpText("after", examples(["dipwright mix --volume 6L --dilution 1:9 --temperature 80C"]))
+    .addHelpText(
+      "after",
+      "\nMore on a command: dipwright COMMAND --help\nExit status: 0 done; 1 done, but a limit, tolerance or --strict failed;\n2 bad input or usage, nothing written; 70 a defect in dipwright.",
+    );
+  for (const made of everywhere.map(option)) program.addOption(made);
+  for (const command of commands) {
+    const sub = program
+      .command(`${command.name} ${command.arguments}`.trim())
+      .helpGroup(`${command.group}:`)
+      .summary(command.summary)
+      .description(
+        [`${command.summary[0]?.toUpperCase()}${command.summary.slice(1)}.`, command.details]
+          .filter(Boolean)
+          .join(" "),
+      )
+      .addHelpText("after", examples(command.examples))
+      .action(() => called({ command, args: sub.args, options: sub.optsWithGlobals() }));
+    for (const declared of command.options) sub.addOption(option(declared));
+  }
+  return program;
+}

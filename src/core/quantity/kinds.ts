@@ -1,0 +1,105 @@
+import * as u from "./units.js";
+
+/** A dimension that a quantity can have. */
+export interface Kind {
+  /** "a volume" */
+  readonly what: string;
+  readonly units: readonly u.Unit[];
+  /** Units after the stroke: `mL/dm2`. */
+  readonly per?: readonly u.Unit[];
+  /** Unit in which the value is handed on when the caller asks for none. */
+  readonly canonical: string;
+  /** Units that a message proposes. */
+  readonly suggest: readonly string[];
+  /** May be summed: "1 min 30 s". */
+  readonly sums?: boolean;
+  readonly negative?: boolean;
+}
+
+export const kinds = {
+  volume: { what: "a volume", units: u.volumes, canonical: "L", suggest: ["L", "mL"] },
+  mass: { what: "a mass", units: u.masses, canonical: "g", suggest: ["g", "kg"], sums: true },
+  area: { what: "an area", units: u.areas, canonical: "dm2", suggest: ["cm2", "dm2"] },
+  length: { what: "a length", units: u.lengths, canonical: "cm", suggest: ["cm", "mm"] },
+  time: { what: "a time", units: u.times, canonical: "s", suggest: ["s", "min"], sums: true },
+  temperature: {
+    what: "a temperature",
+    units: u.temperatures,
+    canonical: "°C",
+    suggest: ["°C", "°F"],
+    negative: true,
+  },
+  power: { what: "a power", units: u.powers, canonical: "W", suggest: ["W", "kW"] },
+  energy: { what: "an energy", units: u.energies, canonical: "kWh", suggest: ["kWh", "MJ"] },
+  energyPerMole: {
+    what: "an energy per mole",
+    units: u.smallEnergies,
+    per: u.amounts,
+    canonical: "J/mol",
+    suggest: ["kJ/mol"],
+  },
+  rate: { what: "a rate", units: u.none, per: u.times, canonical: "/s", suggest: ["/s", "/min"] },
+  percent: { what: "a share", units: u.shares, canonical: "", suggest: ["%"] },
+  volumePerArea: {
+    what: "a volume per area",
+    units: u.volumes,
+    per: u.areas,
+    canonical: "mL/dm2",
+    suggest: ["mL/dm2", "mL/m2"],
+  },
+  massPerArea: {
+    what: "a mass per area",
+    units: u.masses,
+    per: u.areas,
+    canonical: "g/dm2",
+    suggest: ["g/dm2", "g/m2"],
+  },
+  volumePerMass: {
+    what: "a liquor ratio",
+    units: u.volumes,
+    per: u.masses,
+    canonical: "L/kg",
+    suggest: ["L/kg"],
+  },
+  volumePerVolume: {
+    what: "a volume per volume",
+    units: u.volumes,
+    per: u.volumes,
+    canonical: "mL/L",
+    suggest: ["mL/L"],
+  },
+  massPerVolume: {
+    what: "a mass per volume",
+    units: u.masses,
+    per: u.volumes,
+    canonical: "g/L",
+    suggest: ["g/L"],
+  },
+  pricePerVolume: {
+    what: "a price per volume",
+    units: u.none,
+    per: u.volumes,
+    canonical: "/L",
+    suggest: ["/L"],
+  },
+  pricePerMass: {
+    what: "a price per mass",
+    units: u.none,
+    per: u.masses,
+    canonical: "/kg",
+    suggest: ["/kg"],
+  },
+  pricePerEnergy: {
+    what: "a price per energy",
+    units: u.none,
+    per: u.energies,
+    canonical: "/kWh",
+    suggest: ["/kWh"],
+  },
+  pricePerTime: { what: "a price per time", units: u.none, per: u.times, canonical: "/h", suggest: ["/h"] },
+} as const satisfies Record<string, Kind>;
+
+export type KindName = keyof typeof kinds;
+
+/** The kind of that name, with its optional parts visible. */
+export const kindOf = (name: KindName): Kind => kinds[name];

@@ -1,0 +1,71 @@
+import { done, error, failed, type Outcome } from "../fault.js";
+import { parseQuantity } from "./parse-quantity.js";
+
+/** The liquor surface of a tank, as read [cm2]; the shape is that of the tank seen from above. */
+export type ParsedSurface =
+  | { readonly shape: "box"; readonly lengthCm: number; readonly widthCm: number; readonly value: number }
+  | { readonly shape: "cylinder"; readonly diameterCm: number; readonly value: number }
+  | { readonly shape: "area"; readonly value: number; readonly plusMinus?: number };
+
+const forms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
+
+/**
+ * Reads a liquor surface: an area, the two sides of a box, or the diameter of a cylinder.
+ * @example
+ * parseSurface("450 cm2").value // => {"shape": "area", "value": 450}
+ * parseSurface("30 cm x 15 cm").value.value // => 450
+ * parseSurface("diameter 32 cm").value.value // => 804.2477
+ */
+export function parseSurface(text: string, path: readonly (string | number)[] = []): Outcome<ParsedSurface> {
+  const round =
+    /^\s*(?:(?:diameter|diam\.?|dia\.?|ø|⌀)\s*(.*)|(.*?)\s*(?:diameter|diam\.?|dia\.?|ø|⌀))\s*$/i.exec(text);
+  if (round !== null) {
+    const diameter = parseQuantity("length", round[1] ?? round[2] ?? "", { path });
+    if (!diameter.ok) return diameter;
+    const cm = diameter.value.value;
+    return cm > 0
+      ? done({ shape: "cylinder", diameterCm: cm, value: (Math.PI / 4) * cm * cm })
+      : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+  }
+  const sides = /^(.*?[\d\s.])\s*([a-z"]*)\s*[x×*]\s*(\d.*)$/i.exec(text);
+  if (sides !== null) {
+    const second = parseQuantity("length", sides[3]!, { path });
+    if (!second.ok) return second;
+    // "30 x 15 cm": one unit for both sides.
+    const unit = sides[2] === "" ? sides[3]!.replace(/^[\d.]+\s*/, "") : sides[2]!;
+    const first = parseQuantity("length", `${sides[1]} ${unit}`, { path });
+    if (!first.ok) return first;
+    const [lengthCm, widthCm] = [first.value.value, second.value.value];
+    return lengthCm * widthCm > 0
+      ? done({ shape: "box", lengthCm, widthCm, value: lengthCm * widthCm })
+      : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+  }
+  const area = parseQuantity("area", text, { path, unit: "cm2", suggest: ["cm2", "dm2"] });
+  if (!area.ok)
+    return failed(
+      ...area.faults.map((f) =>
+        f.code === "unit-wrong" || f.code === "quantity-form" ? { ...f, help: forms } : f,
+      ),
+    );
+  return area.value.value > 0
+    ? done({ shape: "area", ...area.value })
+    : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+}
+
+/**
+ * Walls and floor that the liquor wets [dm2]: a box or a cylinder of the surface's shape, as deep as the
+ * volume [L] makes it. A surface given as an area is taken as a square.
+ * @example
+ * wettedWallDm2({shape: "box", lengthCm: 30, widthCm: 15, value: 450}, 6) // => 16.5
+ * wettedWallDm2({shape: "area", value: 100}, 1) // => 5
+ */
+export function wettedWallDm2(surface: ParsedSurface, volumeL: number): number {
+  const depthCm = (volumeL * 1000) / surface.value;
+  const roundCm =
+    surface.shape === "box"
+      ? 2 * (surface.lengthCm + surface.widthCm)
+      : surface.shape === "cylinder"
+        ? Math.PI * surface.diameterCm
+        : 4 * Math.sqrt(surface.value);
+  return (surface.value + roundCm * depthCm) / 100;
+}

@@ -1,0 +1,1 @@
+export type { Fault, Outcome } from "./core/fault.js";

@@ -1,0 +1,28 @@
+import { stringify } from "csv-stringify/sync";
+import type { Column, Table } from "./table.js";
+
+/** How a table is written for a spreadsheet. */
+export interface CsvStyle {
+  readonly delimiter: string;
+  readonly decimal: "." | ",";
+  /** Start with a byte order mark, which some spreadsheets need to read UTF-8. */
+  readonly bom: boolean;
+}
+
+/**
+ * A table as RFC 4180 text: CRLF, a header row, quotes where needed. A text cell that a spreadsheet would run
+ * as a formula starts with an apostrophe; a negative number stays a number.
+ */
+export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle): string {
+  const number = (value: number, column: Column | undefined): string =>
+    (column?.digits ?? String)(value).replace(".", decimal);
+  return stringify(table.rows as (string | number | null)[][], {
+    columns: table.columns.map(({ key }) => key),
+    header: true,
+    delimiter,
+    bom,
+    record_delimiter: "windows",
+    escape_formulas: true,
+    cast: { number: (value, { index }) => number(value, table.columns[index]) },
+  });
+}

@@ -1,0 +1,20 @@
+import type { Table } from "./table.js";
+
+/** A piece of a report for people, laid out by the text and markdown writers. */
+export type Block =
+  | { readonly kind: "heading"; readonly level: 1 | 2; readonly text: string }
+  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
+  | { readonly kind: "table"; readonly table: Table };
+
+/**
+ * What a command has found out, free of any format: `data` for JSON (unrounded, units in the key names),
+ * `rows` for CSV and TSV, `blocks` for text and markdown.
+ */
+export interface Report {
+  /** Name in the JSON's `schema`: `mix` stands as `dipwright/mix@1`. */
+  readonly name: string;
+  readonly data: Readonly<Record<string, unknown>>;
+  readonly rows: Table;
+  readonly blocks: readonly Block[];
+}

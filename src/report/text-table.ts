@@ -1,0 +1,70 @@
+import { share } from "./columns.js";
+import type { Paint } from "./paint.js";
+import { heading, shown, type Table } from "./table.js";
+import { widestWord, widthOf, wrap } from "./wrap.js";
+
+const gap = "  ";
+const pad = (text: string, width: number, right: boolean): string => {
+  const space = " ".repeat(Math.max(0, width - widthOf(text)));
+  return right ? space + text : text + space;
+};
+
+/** One row after the other as "title: value" lines, for a table that no width can hold. */
+function stacked(titles: readonly string[], cells: readonly (readonly string[])[], width: number): string[] {
+  const label = Math.min(Math.max(...titles.map(widthOf)), Math.floor(width / 3));
+  return cells.flatMap((row, index) => [
+    ...(index > 0 ? [""] : []),
+    ...row.flatMap((cell, i) => {
+      const left = wrap(titles[i]!, label);
+      const right = wrap(cell, width - label - gap.length);
+      return Array.from({ length: Math.max(left.length, right.length) }, (_, line) =>
+        `${pad(left[line] ?? "", label, false)}${gap}${right[line] ?? ""}`.trimEnd(),
+      );
+    }),
+  ]);
+}
+
+/**
+ * A table as lines of at most `width` columns: headers break first, then cells of text; numbers never do. A
+ * table too wide even so is written row by row.
+ */
+export function textTable({ columns, rows }: Table, width: number, paint: Paint): string[] {
+  const titles = columns.map(heading);
+  const cells = rows.map((row) => columns.map((column, i) => shown(column, row[i])));
+  const numeric = columns.map(({ align }, i) =>
+    align === undefined ? rows.some((row) => typeof row[i] === "number") : align === "right",
+  );
+  const needs = columns.map((_column, i) => {
+    const texts = cells.map((row) => row[i]!);
+    return {
+      least: Math.max(widestWord(titles[i]!), ...texts.map(numeric[i] ? widthOf : widestWord)),
+      most: Math.max(widthOf(titles[i]!), ...texts.map(widthOf)),
+    };
+  });
+  const widths = share(needs, width - gap.length * (columns.length - 1));
+  if (widths === undefined) return stacked(titles, cells, width);
+  const line = (
+    texts: readonly string[],
+    tone: (i: number, text: string) => string,
+    bottom: boolean,
+  ): string[] => {
+    const wrapped = texts.map((text, i) => wrap(text, widths[i]!));
+    const height = Math.max(...wrapped.map((lines) => lines.length));
+    return Array.from({ length: height }, (_, at) =>
+      wrapped
+        .map((lines, i) =>
+          tone(i, pad(lines[bottom ? at - height + lines.length : at] ?? "", widths[i]!, numeric[i]!)),
+        )
+        .join(gap)
+        .trimEnd(),
+    );
+  };
+  const set = (i: number, text: string): string => {
+    const tone = columns[i]!.tone;
+    return tone === undefined ? text : paint(tone, text);
+  };
+  return [
+    ...line(titles, (_i, text) => paint("quiet", text), true),
+    ...cells.flatMap((row) => line(row, set, false)),
+  ];
+}

@@ -1,0 +1,26 @@
+import stringWidth from "fast-string-width";
+import { wrapAnsi } from "fast-wrap-ansi";
+
+const bound = "\u00a0";
+const beforeUnit = /(\d) (?=(?:[kmµ]?[LgWJ]|mL|k?Wh|[cdm]?m[23]?|s|min|h|d|°C|%)(?![\w]))/g;
+
+/** Columns that a text takes on a terminal. */
+export const widthOf = (text: string): number => stringWidth(text);
+
+/** Lines of at most `width` columns, broken between words and never between a number and its unit. */
+export function wrap(text: string, width: number): string[] {
+  return wrapAnsi(text.replace(beforeUnit, `$1${bound}`), Math.max(1, width), { hard: true })
+    .replaceAll(bound, " ")
+    .split("\n")
+    .map((line) => line.trimEnd());
+}
+
+/** The widest piece of a text that wrap does not break. */
+export const widestWord = (text: string): number =>
+  Math.max(
+    0,
+    ...text
+      .replace(beforeUnit, `$1${bound}`)
+      .split(/\s+/)
+      .map((word) => stringWidth(word)),
+  );
