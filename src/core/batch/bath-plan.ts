@@ -1,13 +1,12 @@
-import { evaporationKgPerH } from "../bath/heat-loss.js";
-import { heatUp, holdingPowerW } from "../bath/heating.js";
+import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "../bath/heating.js";
 import { dyeOf, type MakeUp, makeUp } from "../bath/make-up.js";
-import { type BathSetting, type LoadResult, workLoad } from "../bath/run.js";
-import { type BathState, strengthOf } from "../bath/step.js";
+import { type BathSetting, type LoadResult, strengthOf, workLoad } from "../bath/run.js";
+import type { BathState } from "../bath/step.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
 import type { DyeModel } from "../uptake/aim.js";
 import type { LoadPlan } from "./assign.js";
-import type { Bath, Batch, Dye } from "./model.js";
+import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
 
 /** One bath worked through its loads. */
@@ -24,7 +23,9 @@ export interface BathRun {
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeAmountInWords = (dye: Dye, amount: number): string =>
-  dye.dilution.kind === "liquid" ? `${Math.round(amount)} mL of concentrate` : `${amount.toFixed(1)} g of powder`;
+  dye.dilution.kind === "liquid"
+    ? `${Math.round(amount)} mL of concentrate`
+    : `${amount.toFixed(1)} g of powder`;
 
 const minutesInWords = (seconds: number): string => {
   const whole = Math.round(seconds);
@@ -39,27 +40,49 @@ function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: re
   const evaporation = evaporationKgPerH(tank, dye.celsius, room, "dipping");
   const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH: evaporation };
   if (heaterW === undefined) return { heating: unheated, faults: [] };
-  const up = heatUp({ ...tank, heaterW, celsius: dye.celsius, room });
-  if (!up.ok) return { heating: unheated, faults: up.faults };
+  const path = ["tanks", tank.name, "heater"];
+  const up = heatUp(tank, dye.celsius, room);
+  if (!up.reached) {
+    const fault = error(
+      "heater-too-weak",
+      path,
+      `the ${heaterW} W heater of tank "${tank.name}" cannot bring it to ${dye.celsius} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
+      heaterHelp(up, dye.celsius),
+    );
+    return { heating: unheated, faults: [fault] };
+  }
   const struggles =
     holdingW <= heaterW
       ? []
       : [
           warning(
             "heater-struggles",
-            ["tanks", tank.name, "heater"],
+            path,
             `with the lid off, tank "${tank.name}" loses ${Math.round(holdingW * tank.heaterEfficiency)} W at ${dye.celsius} °C, more than its ${heaterW} W heater gives to the liquor: the bath cools while dipping`,
             "put a lid on between loads and read the temperature before each dip",
           ),
         ];
-  return { heating: { ...unheated, minutes: up.value.minutes, kWh: up.value.kWh }, faults: [...up.faults, ...struggles] };
+  return { heating: { ...unheated, minutes: up.minutes, kWh: up.kWh }, faults: struggles };
+}
+
+function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: number): string {
+  const stronger = `a heater of more than ${Math.ceil(neededW)} W`;
+  if (withLid === undefined) return `take ${stronger} or insulate the tank`;
+  return withLid.reached
+    ? `with a lid (cover: lid) it reaches ${celsius} °C in ${Math.ceil(withLid.minutes)} min; without, take ${stronger}`
+    : `even with a lid (cover: lid) it stops at ${withLid.celsius.toFixed(0)} °C; as it is, take ${stronger}`;
 }
 
 /** Makes up or takes over the bath, heats it and works its loads in order. */
 export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readonly LoadPlan[]): BathRun {
   const { tank, dye, topUp: rule } = bath;
   const { room, handling } = batch;
-  const fresh = makeUp({ volumeHotL: tank.volumeL, celsius: dye.celsius, roomCelsius: room.celsius, dilution: dye.dilution });
+  const fresh = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: room.celsius,
+    dilution: dye.dilution,
+  });
   const { heating, faults: heatingFaults } = heatingOf(bath, batch);
   const faults: Fault[] = [...heatingFaults];
   const density = waterDensityKgM3(dye.celsius);
@@ -93,14 +116,24 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
         "bath-starts-low",
         path,
         `tank "${tank.name}" starts with ${first.volumeL} L, below its mark of ${tank.volumeL} L: the first loads may not be covered`,
-        bath.topUp === "none" ? "write topUp: level or topUp: strength to have it filled" : "the first top-up comes after load 1; `dipwright mix` gives the amounts to fill it before",
+        bath.topUp === "none"
+          ? "write topUp: level or topUp: strength to have it filled"
+          : "the first top-up comes after load 1; `dipwright mix` gives the amounts to fill it before",
       ),
     );
   const worked = workLoads(bath, setting, first, plans);
   return {
     bath,
     setting,
-    makeUp: start.kind === "fresh" ? fresh : makeUp({ volumeHotL: start.volumeL, celsius: dye.celsius, roomCelsius: room.celsius, dilution: dye.dilution }),
+    makeUp:
+      start.kind === "fresh"
+        ? fresh
+        : makeUp({
+            volumeHotL: start.volumeL,
+            celsius: dye.celsius,
+            roomCelsius: room.celsius,
+            dilution: dye.dilution,
+          }),
     heating,
     loads: worked.loads,
     start: first,
@@ -127,7 +160,9 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
           "bath-too-weak",
           path,
           `the ${where} is too weak for load ${number} (${plan.parts} ${plan.order.part.name}, shade "${shade}") at any time: its strength is ${percent} % then`,
-          number === 1 ? "strengthen it first or start fresh: start: fresh" : "write topUp: strength, a lighter shade, or fewer parts for this bath",
+          number === 1
+            ? "strengthen it first or start fresh: start: fresh"
+            : "write topUp: strength, a lighter shade, or fewer parts for this bath",
         ),
       );
       break;
@@ -146,11 +181,21 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     const share = result.takenUp / state.dye;
     if (share > 0.1)
       faults.push(
-        warning("large-load", path, `load ${number} of the ${where} takes ${(100 * share).toFixed(0)} % of the dye in it: the shade will be uneven and its time uncertain`, "dip fewer parts a load, or use a larger tank"),
+        warning(
+          "large-load",
+          path,
+          `load ${number} of the ${where} takes ${(100 * share).toFixed(0)} % of the dye in it: the shade will be uneven and its time uncertain`,
+          "dip fewer parts a load, or use a larger tank",
+        ),
       );
     if (result.topUpShort)
       faults.push(
-        warning("top-up-short", path, `after load ${number} the ${where} is full before all missing dye is in: its strength is only brought to ${(100 * result.strengthAfter).toFixed(1)} %`, "take some liquor out before topping up"),
+        warning(
+          "top-up-short",
+          path,
+          `after load ${number} the ${where} is full before all missing dye is in: its strength is only brought to ${(100 * result.strengthAfter).toFixed(1)} %`,
+          "take some liquor out before topping up",
+        ),
       );
     state = result.after;
   }
@@ -158,16 +203,31 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
   const short = times.findIndex((seconds) => seconds < handling.shortestSeconds);
   if (short >= 0)
     faults.push(
-      warning("dip-too-short", path, `load ${short + 1} of the ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`, "dilute the bath more or work cooler"),
+      warning(
+        "dip-too-short",
+        path,
+        `load ${short + 1} of the ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`,
+        "dilute the bath more or work cooler",
+      ),
     );
   const long = times.findIndex((seconds) => seconds > handling.longestSeconds);
   if (long >= 0)
     faults.push(
-      warning("dip-too-long", path, `from load ${long + 1} on the ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`, "strengthen the bath or make it up fresh"),
+      warning(
+        "dip-too-long",
+        path,
+        `from load ${long + 1} on the ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`,
+        "strengthen the bath or make it up fresh",
+      ),
     );
   else if (loads.length > 0 && !lastsAgain(setting, state, plans))
     faults.push(
-      warning("bath-nearly-spent", path, `the ${where} ends at ${(100 * strengthOf(state, setting.fresh)).toFixed(1)} % strength and will not serve this batch once more within the longest dip`, "plan to strengthen it or make it up fresh next time"),
+      warning(
+        "bath-nearly-spent",
+        path,
+        `the ${where} ends at ${(100 * strengthOf(state, setting.fresh)).toFixed(1)} % strength and will not serve this batch once more within the longest dip`,
+        "plan to strengthen it or make it up fresh next time",
+      ),
     );
   return { loads, end: state, faults };
 }

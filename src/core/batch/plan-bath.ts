@@ -1,9 +1,9 @@
-import { bathLife, type BathLife } from "../bath/life.js";
-import { dilutionInWords } from "../bath/dilution.js";
+import { type BathLife, bathLife } from "../bath/life.js";
 import { makeUp } from "../bath/make-up.js";
 import type { BathSetting } from "../bath/run.js";
-import { secondsForDepth } from "../uptake/depth.js";
+import { dilutionInWords } from "../quantity/dilution.js";
 import type { ShadeAim } from "../uptake/aim.js";
+import { secondsForDepth } from "../uptake/depth.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch, Dye, TopUpRule } from "./model.js";
 import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLife, PlanLoad } from "./plan-model.js";
@@ -35,11 +35,19 @@ export function planLives(batch: Batch, run: BathRun): BathLives {
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };
-  const fresh = makeUp({ volumeHotL: tank.volumeL, celsius: dye.celsius, roomCelsius: batch.room.celsius, dilution: dye.dilution });
+  const fresh = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: batch.room.celsius,
+    dilution: dye.dilution,
+  });
   const lives = rules.map((rule) => bathLife({ ...setting, rule }, mix, age));
   const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, fresh.waterMl));
   const priced = all.filter((life) => life.bathCostPerPart !== null);
-  const cheapest = priced.length > 0 ? priced.reduce((least, life) => (life.bathCostPerPart! < least.bathCostPerPart! ? life : least)) : undefined;
+  const cheapest =
+    priced.length > 0
+      ? priced.reduce((least, life) => (life.bathCostPerPart! < least.bathCostPerPart! ? life : least))
+      : undefined;
   return {
     own: lives[rules.indexOf(setting.rule)]!,
     all,
@@ -99,12 +107,16 @@ function windowOf(setting: BathSetting, aim: ShadeAim, strength: number): readon
 function slopeOf(setting: BathSetting, aim: ShadeAim, seconds: number, strength: number): number | null {
   if (aim.slopePerDepth === null || aim.depth === 0) return null;
   const step = 1e-4 * aim.depth;
-  const later = secondsForDepth(setting.model, { depth: aim.depth + step, strength, celsius: setting.dye.celsius });
+  const later = secondsForDepth(setting.model, {
+    depth: aim.depth + step,
+    strength,
+    celsius: setting.dye.celsius,
+  });
   return later === undefined || later <= seconds ? 0 : (aim.slopePerDepth * step) / (later - seconds);
 }
 
 /** One bath as the run sheet prints it. */
-export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
+export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
   const { bath, setting } = run;
   const { dye, start } = bath;
   const { makeUp: made } = run;
@@ -113,14 +125,19 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     tank: bath.tank.name,
     dye: dye.name,
     celsius: dye.celsius,
-    dilution: dilutionInWords(dye.dilution),
+    dilution:
+      dye.dilution.kind === "liquid"
+        ? dilutionInWords(dye.dilution.fraction)
+        : `${dye.dilution.gramsPerL} g of powder per litre`,
     start,
     topUpRule: bath.topUp,
     after: bath.after,
     depthReferenceSeconds: setting.model.referenceSeconds,
     makeUp: {
       ...amountOf(dye, poured ? run.start.dye : 0),
-      ...(dye.dilution.kind === "liquid" ? { fraction: dye.dilution.fraction } : { gramsPerL: dye.dilution.gramsPerL }),
+      ...(dye.dilution.kind === "liquid"
+        ? { fraction: dye.dilution.fraction }
+        : { gramsPerL: dye.dilution.gramsPerL }),
       volumeHotL: made.volumeHotL,
       volumeColdL: made.volumeColdL,
       waterMl: poured ? made.waterMl : 0,

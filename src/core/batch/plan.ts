@@ -1,13 +1,13 @@
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
 import { bathItems, type CostItem, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
-import { sellingPrice } from "../cost/price.js";
+import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
-import { cautionsFor } from "./cautions.js";
+import { type CautionFacts, cautions } from "./cautions.js";
 import type { Batch, Dye, Order } from "./model.js";
 import { planBath, planLives } from "./plan-bath.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
@@ -25,7 +25,12 @@ function aims(batch: Batch): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAi
     const { dye } = order.shade;
     if (!batch.baths.some((bath) => bath.dye === dye)) {
       faults.push(
-        error("no-bath", ["orders", order.index], `no bath holds dye "${dye.name}", which shade "${order.shade.name}" needs`, `add a bath: - { tank: ..., dye: ${dye.name} }`),
+        error(
+          "no-bath",
+          ["orders", order.index],
+          `no bath holds dye "${dye.name}", which shade "${order.shade.name}" needs`,
+          `add a bath: - { tank: ..., dye: ${dye.name} }`,
+        ),
       );
       continue;
     }
@@ -62,7 +67,8 @@ function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
   });
 }
 
-const addedDye = (run: BathRun): number => run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
+const addedDye = (run: BathRun): number =>
+  run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
 /**
  * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
@@ -80,7 +86,15 @@ export function planBatch(batch: Batch): Outcome<Plan> {
   const faults = [
     ...aimed.faults,
     ...assigned.faults,
-    ...(assigned.faults.some(isError) ? [] : idle.map((bath) => warning("idle-bath", ["baths", bath.index], `no order uses the bath of "${bath.dye.name}" in tank "${bath.tank.name}": it is left out`))),
+    ...(assigned.faults.some(isError)
+      ? []
+      : idle.map((bath) =>
+          warning(
+            "idle-bath",
+            ["baths", bath.index],
+            `no order uses the bath of "${bath.dye.name}" in tank "${bath.tank.name}": it is left out`,
+          ),
+        )),
     ...runs.flatMap((run) => run.faults),
     ...stockFaults(batch, runs),
   ];
@@ -91,13 +105,19 @@ export function planBatch(batch: Batch): Outcome<Plan> {
     runs.map((run) => ({
       bath: run.bath,
       heatingMinutes: run.heating.minutes ?? undefined,
-      loads: run.loads.map(({ plan, result }, i) => ({ load: i + 1, parts: plan.parts, minutes: result.cycleSeconds / 60 })),
+      loads: run.loads.map(({ plan, result }, i) => ({
+        load: i + 1,
+        parts: plan.parts,
+        minutes: result.cycleSeconds / 60,
+      })),
     })),
     batch,
   );
   const items = hasMoney(batch) ? costItems(batch, runs, lives, assigned.started, day.dryerRuns) : undefined;
   const sheets = items && allocate(items, batch.orders.length);
-  const orders = batch.orders.map((order) => planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]));
+  const orders = batch.orders.map((order) =>
+    planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
+  );
   const exceeded = orders.flatMap((order) => overLimit(batch, order.value));
   const priceFaults = orders.flatMap((order) => order.faults);
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
@@ -108,7 +128,7 @@ export function planBatch(batch: Batch): Outcome<Plan> {
     date: batch.date ?? null,
     currency: batch.currency ?? null,
     startAtMinute: batch.startAtMinute ?? null,
-    baths: runs.map((run, i) => planBath(batch, run, lives[i]!, aimOf)),
+    baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
     timeline: day.entries,
     orders: orders.map((order) => order.value),
     totals: {
@@ -127,16 +147,25 @@ export function planBatch(batch: Batch): Outcome<Plan> {
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models),
-    cautions: cautionsFor(batch),
+    cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   });
 }
+
+const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
+  celsius: Math.max(...baths.map((bath) => bath.dye.celsius)),
+  roomCelsius: room.celsius,
+  agitation: baths.some((bath) => bath.tank.agitationW > 0),
+  drying: dryers.length > 0,
+  powder: baths.some((bath) => bath.dye.dilution.kind === "powder"),
+});
 
 /** Holding and agitation over the loads of a bath. */
 function workingKwh({ bath, heating, loads }: BathRun): number {
   const holdingW = Math.min(heating.holdingW, bath.tank.heaterW ?? heating.holdingW);
   return loads.reduce(
-    (sum, { result }) => sum + (holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds) / 3_600_000,
+    (sum, { result }) =>
+      sum + (holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds) / 3_600_000,
     0,
   );
 }
@@ -173,7 +202,12 @@ function costItems(
   return [...partItems(batch, started, dryerRuns), ...baths];
 }
 
-function planOrder(batch: Batch, order: Order, started: number, lines: PlanOrder["lines"] | undefined): { value: PlanOrder; faults: readonly Fault[] } {
+function planOrder(
+  batch: Batch,
+  order: Order,
+  started: number,
+  lines: PlanOrder["lines"] | undefined,
+): { value: PlanOrder; faults: readonly Fault[] } {
   const total = lines ? sheetTotal(lines) : null;
   const costPerPart = total === null ? null : total / order.quantity;
   const value: PlanOrder = {
@@ -189,7 +223,9 @@ function planOrder(batch: Batch, order: Order, started: number, lines: PlanOrder
   };
   if (!batch.pricing || costPerPart === null) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
-  return price.ok ? { value: { ...value, ...price.value }, faults: [] } : { value, faults: price.faults };
+  return price.ok
+    ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }
+    : { value, faults: price.faults };
 }
 
 function overLimit(batch: Batch, order: PlanOrder): Fault[] {

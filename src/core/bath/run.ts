@@ -1,6 +1,6 @@
 import type { Dye, Handling, TopUpRule } from "../batch/model.js";
 import { secondsForDepth, type UptakeModel } from "../uptake/depth.js";
-import { type BathState, dragOut, evaporate, refill, strengthOf, takeUp } from "./step.js";
+import { type BathState, dragOut, evaporate, refill, takeUp } from "./step.js";
 
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
 export interface BathSetting {
@@ -47,6 +47,10 @@ export interface LoadResult {
   readonly after: BathState;
 }
 
+/** Dye content per volume relative to the bath as made up. */
+export const strengthOf = (state: BathState, fresh: BathState): number =>
+  state.dye / state.volumeL / (fresh.dye / fresh.volumeL);
+
 /** A bath is topped up when it has fallen below this share of its mark or, by its rule, of its strength. */
 export const topUpBelow = 0.98;
 
@@ -65,15 +69,15 @@ export function topUpNow(
   const deficitL = Math.max(0, fresh.volumeL - state.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
   const liquid = dye.dilution.kind === "liquid";
-  const wanted = rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - state.dye);
+  const wanted =
+    rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - state.dye);
   // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
   const added = liquid ? Math.min(wanted, coldMl) : wanted;
   if (added === 0 && coldMl === 0) return null;
-  const full = refill(state, { toVolumeL: fresh.volumeL, dyePerL: 0 });
   return {
     topUp: { dye: added, waterMl: liquid ? coldMl - added : coldMl },
     short: added < wanted,
-    after: { volumeL: full.volumeL, dye: full.dye + added },
+    after: refill(state, { toVolumeL: fresh.volumeL, dye: added }),
   };
 }
 
@@ -89,7 +93,11 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
   if (dipped.dye < 0) return undefined;
   const strengthBefore = strengthOf(state, setting.fresh);
   const strengthDuring = (strengthBefore + strengthOf(dipped, setting.fresh)) / 2;
-  const seconds = secondsForDepth(model, { depth: load.depth, strength: strengthDuring, celsius: dye.celsius });
+  const seconds = secondsForDepth(model, {
+    depth: load.depth,
+    strength: strengthDuring,
+    celsius: dye.celsius,
+  });
   if (seconds === undefined) return undefined;
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);

@@ -1,13 +1,15 @@
-import type { LifeEnd } from "../../core/bath/life.js";
 import type { DyeAmount, Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
+import type { LifeEnd } from "../../core/bath/life.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
-import { moneyText } from "../money.js";
+import { money } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration } from "../times.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
-  "concentrateMl" in amount ? `${pour(amount.concentrateMl)} of concentrate` : `${weigh(amount.powderG)} of powder`;
+  "concentrateMl" in amount
+    ? `${pour(amount.concentrateMl)} of concentrate`
+    : `${weigh(amount.powderG)} of powder`;
 
 const rules = {
   none: "nothing is topped up",
@@ -83,11 +85,20 @@ function topUps(bath: PlanBath): Block[] {
     const { topUp } = load;
     if (!topUp) return [];
     const dye = "concentrateMl" in topUp ? topUp.concentrateMl : topUp.powderG;
-    const pieces = [dye > 0 ? dyeText(topUp) : "", topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : ""].filter(Boolean);
+    const pieces = [
+      dye > 0 ? dyeText(topUp) : "",
+      topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
+    ].filter(Boolean);
     return [`After load ${load.load}: ${pieces.join(" and ")}.`];
   });
-  const heading: Block = { kind: "heading", level: 2, text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)` };
-  return items.length > 0 ? [heading, { kind: "list", items }] : [heading, { kind: "paragraph", text: "None in this batch." }];
+  const heading: Block = {
+    kind: "heading",
+    level: 2,
+    text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)`,
+  };
+  return items.length > 0
+    ? [heading, { kind: "list", items }]
+    : [heading, { kind: "paragraph", text: "None in this batch." }];
 }
 
 function whereTheDyeGoes({ dyeBalance: b }: PlanBath): string {
@@ -105,17 +116,29 @@ function lifeText(plan: Plan, bath: PlanBath): string {
     "concentrateMlPerPart" in life
       ? `${life.concentrateMlPerPart.toPrecision(2)} mL of concentrate a part (${life.concentrateMlPerDm2.toPrecision(2)} mL/dm2)`
       : `${life.powderGPerPart.toPrecision(2)} g of powder a part (${life.powderGPerDm2.toPrecision(2)} g/dm2)`;
-  const cost = life.bathCostPerPart === null ? "" : `, ${moneyText(life.bathCostPerPart, plan.currency)} a part for dye, water and disposal`;
+  const cost =
+    life.bathCostPerPart === null
+      ? ""
+      : `, ${money(life.bathCostPerPart, plan.currency)} a part for dye, water and disposal`;
   const cheapest =
-    bath.cheapestRule !== null && bath.cheapestRule !== bath.topUpRule ? ` Topping up by "${bath.cheapestRule}" would cost least.` : "";
+    bath.cheapestRule !== null && bath.cheapestRule !== bath.topUpRule
+      ? ` Topping up by "${bath.cheapestRule}" would cost least.`
+      : "";
   return `Bath life with this work: ${life.loads} loads, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2 (${ends[life.endedBy]}); ${per}${cost}.${cheapest}`;
 }
 
 /** One bath, in the order in which it is worked. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
-  const after = bath.after === "keep" ? "Afterwards pour the bath back into its jug, label it, keep it from light." : "Afterwards the bath is spent.";
+  const after =
+    bath.after === "keep"
+      ? "Afterwards pour the bath back into its jug, label it, keep it from light."
+      : "Afterwards the bath is spent.";
   return [
-    { kind: "heading", level: 1, text: `Bath ${index + 1}: ${bath.dye} in tank ${bath.tank}, ${degrees(bath.celsius)}` },
+    {
+      kind: "heading",
+      level: 1,
+      text: `Bath ${index + 1}: ${bath.dye} in tank ${bath.tank}, ${degrees(bath.celsius)}`,
+    },
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
     loadTable(bath),

@@ -1,7 +1,7 @@
-import type { Fault } from "../../core/fault.js";
 import type { Plan } from "../../core/batch/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
-import { moneyDigits, moneyText } from "../money.js";
+import type { Fault } from "../../core/fault.js";
+import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration } from "../times.js";
 import { bathBlocks } from "./bath-blocks.js";
@@ -10,8 +10,14 @@ const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60
 
 function summary(plan: Plan): string {
   const { totals } = plan;
-  const cost = totals.cost === null ? "no rates or prices given, so no costs" : `${moneyText(totals.cost, plan.currency)} in all`;
-  const started = totals.started === totals.good ? `${totals.good} parts` : `${totals.started} parts started for ${totals.good} good ones`;
+  const cost =
+    totals.cost === null
+      ? "no rates or prices given, so no costs"
+      : `${money(totals.cost, plan.currency)} in all`;
+  const started =
+    totals.started === totals.good
+      ? `${totals.good} parts`
+      : `${totals.started} parts started for ${totals.good} good ones`;
   return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.`;
 }
 
@@ -86,25 +92,45 @@ function costBlocks(plan: Plan): Block[] {
           { key: "share", title: "share %", digits: (value) => value.toFixed(1) },
         ],
         rows: costLines
-          .map((line) => [line as string, lines[line], lines[line] / good, cost > 0 ? (100 * lines[line]) / cost : 0])
+          .map((line) => [
+            line as string,
+            lines[line],
+            lines[line] / good,
+            cost > 0 ? (100 * lines[line]) / cost : 0,
+          ])
           .concat([["all", cost, cost / good, 100]]),
       },
     },
     ...(plan.notCounted.length > 0
-      ? [{ kind: "paragraph" as const, text: `Not given, so counted as nothing: ${plan.notCounted.join("; ")}.` }]
+      ? [
+          {
+            kind: "paragraph" as const,
+            text: `Not given, so counted as nothing: ${plan.notCounted.join("; ")}.`,
+          },
+        ]
       : []),
   ];
 }
 
 const titled = (text: string, items: readonly string[]): Block[] =>
-  items.length === 0 ? [] : [{ kind: "heading", level: 1, text }, { kind: "list", items }];
+  items.length === 0
+    ? []
+    : [
+        { kind: "heading", level: 1, text },
+        { kind: "list", items },
+      ];
 
-const faultText = ({ message, help }: Fault): string => (help === undefined ? `${message}.` : `${message}: ${help}.`);
+const faultText = ({ message, help }: Fault): string =>
+  help === undefined ? `${message}.` : `${message}: ${help}.`;
 
 /** The run sheet for people: per bath what to pour, dip and top up, then the clock, costs and cautions. */
 export function planBlocks(plan: Plan): Block[] {
   return [
-    { kind: "heading", level: 1, text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}` },
+    {
+      kind: "heading",
+      level: 1,
+      text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
+    },
     { kind: "paragraph", text: summary(plan) },
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),

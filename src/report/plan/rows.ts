@@ -38,9 +38,11 @@ const columns: readonly LoadColumn[] = [
   number("strength_after_pct", 2, (_p, _b, load) => 100 * load.strengthAfter),
   number("volume_before_L", 3, (_p, _b, load) => load.volumeBeforeL),
   number("volume_after_L", 3, (_p, _b, load) => load.volumeAfterL),
-  number("top_up_concentrate_mL", 1, (_p, _b, { topUp }) => (topUp && "concentrateMl" in topUp ? topUp.concentrateMl : null)),
+  number("top_up_concentrate_mL", 1, (_p, _b, { topUp }) =>
+    topUp && "concentrateMl" in topUp ? topUp.concentrateMl : null,
+  ),
   number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
-  number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp && topUp.waterMl),
+  number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
 ];
 
 /** One row a load, for spreadsheets. */
