@@ -8,21 +8,24 @@ export const references = {
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
+  costingExercises:
+    "Cost accounting exercises with worked answers: machine-hour rates, depreciation by the hour; public homework and calculator pages",
   crank1975: "J. Crank, The Mathematics of Diffusion, 2nd edition, Oxford (1975)",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
+  iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
-  orangeTwoNylon:
-    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
     "Heat loss from open water tanks, table of an engineering reference page; still air at 60 °F; called rough estimates there",
+  orangeTwoNylon:
+    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
   piessens1983:
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
@@ -30,6 +33,8 @@ export const references = {
     "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
   scaldPlumbing:
     "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
+  quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
+  scrapExample: "Inputs of a published scrap cost example; cost per good part computed",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
 } as const;
