@@ -5,6 +5,7 @@ import type { BathState } from "../bath/step.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
 import type { DyeModel } from "../uptake/aim.js";
+import { dipTimer } from "../uptake/depth.js";
 import type { LoadPlan } from "./assign.js";
 import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
@@ -91,6 +92,7 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     handling,
     rule,
     model: model.uptake,
+    timer: dipTimer(model.uptake, dye.celsius),
     fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
     evaporationLPerSecond: (1000 * heating.evaporationKgPerH) / density / 3600,
     coldPerHot: coldPerHot(dye.celsius, room.celsius),
@@ -142,24 +144,42 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
   };
 }
 
+/** Warnings that may come with every load: one a kind, for the first load, with the count of the others. */
+function loadWarnings(path: Fault["path"]) {
+  const first = new Map<string, { load: number; message: string; help: string; others: number }>();
+  return {
+    add: (code: string, load: number, message: string, help: string): void => {
+      const known = first.get(code);
+      if (known) known.others++;
+      else first.set(code, { load, message, help, others: 0 });
+    },
+    faults: (): Fault[] =>
+      [...first].map(([code, { load, message, help, others }]) => {
+        const more = others > 0 ? ` and ${others} more` : "";
+        return warning(code, path, `load ${load}${more} of ${message}`, help);
+      }),
+  };
+}
+
 function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: readonly LoadPlan[]) {
-  const { handling } = setting;
+  const { handling, fresh } = setting;
   const path = ["baths", bath.index];
-  const where = `bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
+  const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
+  const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
   const faults: Fault[] = [];
+  const warnings = loadWarnings(path);
   const loads: { plan: LoadPlan; result: LoadResult }[] = [];
   let state = first;
   for (const plan of plans) {
     const number = loads.length + 1;
-    const shade = plan.order.shade.name;
+    const { part, shade } = plan.order;
     const result = workLoad(setting, state, plan);
     if (result === undefined) {
-      const percent = (100 * strengthOf(state, setting.fresh)).toFixed(1);
       faults.push(
         error(
           "bath-too-weak",
           path,
-          `the ${where} is too weak for load ${number} (${plan.parts} ${plan.order.part.name}, shade "${shade}") at any time: its strength is ${percent} % then`,
+          `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
           number === 1
             ? "strengthen it first or start fresh: start: fresh"
             : "write topUp: strength, a lighter shade, or fewer parts for this bath",
@@ -168,37 +188,31 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       break;
     }
     loads.push({ plan, result });
-    const least = (handling.liquorRatioLPerKg * plan.parts * plan.order.part.massG) / 1000;
+    const least = (handling.liquorRatioLPerKg * plan.parts * part.massG) / 1000;
     if (state.volumeL < least * (1 - 1e-9))
-      faults.push(
-        warning(
-          "too-little-liquor",
-          path,
-          `the ${where} has ${state.volumeL.toFixed(2)} L left for load ${number}, which needs ${least.toFixed(2)} L at ${handling.liquorRatioLPerKg} L/kg`,
-          "write topUp: level or topUp: strength, or dip fewer parts a load",
-        ),
+      warnings.add(
+        "too-little-liquor",
+        number,
+        `${where}: ${state.volumeL.toFixed(2)} L are left, and ${handling.liquorRatioLPerKg} L/kg asks for ${least.toFixed(2)} L`,
+        "write topUp: level or topUp: strength, or dip fewer parts a load",
       );
-    const share = result.takenUp / state.dye;
-    if (share > 0.1)
-      faults.push(
-        warning(
-          "large-load",
-          path,
-          `load ${number} of the ${where} takes ${(100 * share).toFixed(0)} % of the dye in it: the shade will be uneven and its time uncertain`,
-          "dip fewer parts a load, or use a larger tank",
-        ),
+    if (result.takenUp > 0.1 * state.dye)
+      warnings.add(
+        "large-load",
+        number,
+        `${where}: it takes ${percent(result.takenUp / state.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+        "dip fewer parts a load, or use a larger tank",
       );
     if (result.topUpShort)
-      faults.push(
-        warning(
-          "top-up-short",
-          path,
-          `after load ${number} the ${where} is full before all missing dye is in: its strength is only brought to ${(100 * result.strengthAfter).toFixed(1)} %`,
-          "take some liquor out before topping up",
-        ),
+      warnings.add(
+        "top-up-short",
+        number,
+        `${where}: the tank is full before all missing dye is in; strength is brought to ${percent(result.strengthAfter)} only`,
+        "take some liquor out before topping up",
       );
     state = result.after;
   }
+  faults.push(...warnings.faults());
   const times = loads.map(({ result }) => result.seconds);
   const short = times.findIndex((seconds) => seconds < handling.shortestSeconds);
   if (short >= 0)
@@ -206,7 +220,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       warning(
         "dip-too-short",
         path,
-        `load ${short + 1} of the ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`,
+        `load ${short + 1} of ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`,
         "dilute the bath more or work cooler",
       ),
     );
@@ -216,7 +230,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       warning(
         "dip-too-long",
         path,
-        `from load ${long + 1} on the ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`,
+        `from load ${long + 1} on ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`,
         "strengthen the bath or make it up fresh",
       ),
     );
@@ -225,7 +239,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       warning(
         "bath-nearly-spent",
         path,
-        `the ${where} ends at ${(100 * strengthOf(state, setting.fresh)).toFixed(1)} % strength and will not serve this batch once more within the longest dip`,
+        `${where} ends at ${percent(strengthOf(state, fresh))} strength and will not serve this batch once more within the longest dip`,
         "plan to strengthen it or make it up fresh next time",
       ),
     );

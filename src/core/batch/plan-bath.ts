@@ -3,7 +3,6 @@ import { makeUp } from "../bath/make-up.js";
 import type { BathSetting } from "../bath/run.js";
 import { dilutionInWords } from "../quantity/dilution.js";
 import type { ShadeAim } from "../uptake/aim.js";
-import { secondsForDepth } from "../uptake/depth.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch, Dye, TopUpRule } from "./model.js";
 import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLife, PlanLoad } from "./plan-model.js";
@@ -96,8 +95,7 @@ function balance(run: BathRun): PlanDyeBalance {
 /** Times at which the ends of a shade's window are reached in the bath as it is. */
 function windowOf(setting: BathSetting, aim: ShadeAim, strength: number): readonly [number, number] | null {
   if (!aim.window) return null;
-  const at = (depth: number): number | undefined =>
-    secondsForDepth(setting.model, { depth, strength, celsius: setting.dye.celsius });
+  const at = (depth: number): number | undefined => setting.timer(depth, strength);
   const from = at(aim.window.from);
   const to = aim.window.to === null ? undefined : at(aim.window.to);
   return from === undefined ? null : [from, to ?? setting.handling.longestSeconds];
@@ -107,11 +105,7 @@ function windowOf(setting: BathSetting, aim: ShadeAim, strength: number): readon
 function slopeOf(setting: BathSetting, aim: ShadeAim, seconds: number, strength: number): number | null {
   if (aim.slopePerDepth === null || aim.depth === 0) return null;
   const step = 1e-4 * aim.depth;
-  const later = secondsForDepth(setting.model, {
-    depth: aim.depth + step,
-    strength,
-    celsius: setting.dye.celsius,
-  });
+  const later = setting.timer(aim.depth + step, strength);
   return later === undefined || later <= seconds ? 0 : (aim.slopePerDepth * step) / (later - seconds);
 }
 

@@ -123,7 +123,7 @@ export function planBatch(batch: Batch): Outcome<Plan> {
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
   const lines = items ? sheetOf(items) : null;
   const dryer = batch.dryers[0];
-  return done({
+  const plan: Plan = {
     batch: batch.name,
     date: batch.date ?? null,
     currency: batch.currency ?? null,
@@ -149,7 +149,8 @@ export function planBatch(batch: Batch): Outcome<Plan> {
     assumptions: assumptionsOf(batch, models),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
-  });
+  };
+  return done(plan, faults);
 }
 
 const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({

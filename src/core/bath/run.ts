@@ -1,13 +1,15 @@
 import type { Dye, Handling, TopUpRule } from "../batch/model.js";
-import { secondsForDepth, type UptakeModel } from "../uptake/depth.js";
+import type { DipTimer, UptakeModel } from "../uptake/depth.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./step.js";
 
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
 export interface BathSetting {
-  readonly dye: Pick<Dye, "celsius" | "uptakePerDm2" | "dilution">;
+  readonly dye: Pick<Dye, "uptakePerDm2" | "dilution">;
   readonly handling: Handling;
   readonly rule: TopUpRule;
   readonly model: UptakeModel;
+  /** Of the model, at the bath's temperature. */
+  readonly timer: DipTimer;
   /** The bath as made up: working volume and its dye. */
   readonly fresh: BathState;
   /** Hot litres that evaporate per second while the bath is worked. */
@@ -86,18 +88,14 @@ export function topUpNow(
  * strengths before and after the dip. Undefined where the bath is too weak for the depth at any time, or dry.
  */
 export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
-  const { dye, handling, model } = setting;
+  const { dye, handling, timer } = setting;
   if (!(state.volumeL > 0)) return undefined;
   const takenUp = dye.uptakePerDm2 * load.areaDm2 * load.depth;
   const dipped = takeUp(state, takenUp);
   if (dipped.dye < 0) return undefined;
   const strengthBefore = strengthOf(state, setting.fresh);
   const strengthDuring = (strengthBefore + strengthOf(dipped, setting.fresh)) / 2;
-  const seconds = secondsForDepth(model, {
-    depth: load.depth,
-    strength: strengthDuring,
-    celsius: dye.celsius,
-  });
+  const seconds = timer(load.depth, strengthDuring);
   if (seconds === undefined) return undefined;
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
