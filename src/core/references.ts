@@ -1,28 +1,40 @@
 /** The bibliography: every `@source key` in a doc comment and every `source: key` beside an outside check names one of these. */
 export const references = {
+  astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
+  burns2020:
+    "S. A. Burns, Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45 (2020) 8",
   cegarraPuente1967:
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
+  cie15: "CIE 15:2018, Colorimetry, 4th edition",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
   crank1975: "J. Crank, The Mathematics of Diffusion, 2nd edition, Oxford (1975)",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
+  isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
+  isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
+  isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
+  isoCie11664p5:
+    "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
+  isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
-  orangeTwoNylon:
-    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  macAdam1935:
+    "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
     "Heat loss from open water tanks, table of an engineering reference page; still air at 60 °F; called rough estimates there",
+  orangeTwoNylon:
+    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
   piessens1983:
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
@@ -32,6 +44,8 @@ export const references = {
     "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
+  sharma2005:
+    "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
 } as const;
 
 /** A key of the bibliography. */
