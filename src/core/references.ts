@@ -2,14 +2,18 @@
 export const references = {
   broadbent2001:
     "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
+  astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
+  burns2020:
+    "S. A. Burns, Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45 (2020) 8",
   cegarraPuente1967:
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
+  cie15: "CIE 15:2018, Colorimetry, 4th edition",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
   costingExercises:
@@ -21,6 +25,12 @@ export const references = {
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
+  isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
+  isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
+  isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
+  isoCie11664p5:
+    "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
+  isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
@@ -29,6 +39,8 @@ export const references = {
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
   mixingTanks:
     "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
+  macAdam1935:
+    "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
@@ -58,6 +70,8 @@ export const references = {
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
+  sharma2005:
+    "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
 } as const;
 
 /** A key of the bibliography. */
