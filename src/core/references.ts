@@ -3,6 +3,10 @@ export const references = {
   broadbent2001:
     "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
+  batesWatts1988:
+    "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
+  brent1973:
+    "R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall (1973); from memory",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
   burns2020:
@@ -31,6 +35,16 @@ export const references = {
   isoCie11664p5:
     "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
   isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
+  fritschCarlson1980:
+    "F. N. Fritsch, R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238; from memory",
+  golubPereyra1973:
+    "G. H. Golub, V. Pereyra, The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate, SIAM J. Numer. Anal. 10 (1973) 413; from memory",
+  golubVanLoan2013:
+    "G. H. Golub, C. F. Van Loan, Matrix Computations, 4th edition, Johns Hopkins (2013); from memory",
+  hoMckay1999:
+    "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
+  hurvichTsai1989:
+    "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, Biometrika 76 (1989) 297; from memory",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
@@ -72,6 +86,18 @@ export const references = {
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
   sharma2005:
     "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
+  lawsonHanson1974:
+    "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
+  more1978:
+    "J. J. Moré, The Levenberg-Marquardt algorithm: implementation and theory, Lecture Notes in Mathematics 630 (1978) 105; from memory",
+  nistStrd:
+    "NIST Statistical Reference Datasets, nonlinear regression, https://www.itl.nist.gov/div898/strd/nls/nls_main.shtml",
+  orangeTwoNylon:
+    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  shewchuk1997:
+    "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
+  transtrumSethna2012:
+    "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
 } as const;
 
 /** A key of the bibliography. */
