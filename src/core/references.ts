@@ -1,12 +1,12 @@
 /** The bibliography: every `@source key` in a doc comment and every `source: key` beside an outside check names one of these. */
 export const references = {
-  broadbent2001:
-    "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   batesWatts1988:
     "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
   brent1973:
     "R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall (1973); from memory",
+  broadbent2001:
+    "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
   burns2020:
@@ -26,15 +26,6 @@ export const references = {
   dragOutNote: "Calculating bath drag out, trade note (2014)",
   financialAccounting:
     "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting (open textbook), chapter 11, depreciation; from memory, recomputed",
-  hoMckay1999:
-    "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
-  iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
-  isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
-  isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
-  isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
-  isoCie11664p5:
-    "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
-  isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
   fritschCarlson1980:
     "F. N. Fritsch, R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238; from memory",
   golubPereyra1973:
@@ -45,16 +36,29 @@ export const references = {
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   hurvichTsai1989:
     "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, Biometrika 76 (1989) 297; from memory",
+  iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
+  isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
+  isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
+  isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
+  isoCie11664p5:
+    "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
+  isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
-  mixingTanks:
-    "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
+  lawsonHanson1974:
+    "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
   macAdam1935:
     "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
+  mixingTanks:
+    "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
+  more1978:
+    "J. J. Moré, The Levenberg-Marquardt algorithm: implementation and theory, Lecture Notes in Mathematics 630 (1978) 105; from memory",
+  nistStrd:
+    "NIST Statistical Reference Datasets, nonlinear regression, https://www.itl.nist.gov/div898/strd/nls/nls_main.shtml",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
@@ -67,37 +71,29 @@ export const references = {
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   platingCourse: "Plating training course, appendix on areas and volumes",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
+  rinsingArticles:
+    "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
   scaldHospital:
     "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
   scaldPlumbing:
     "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
-  quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
-  rinsingArticles:
-    "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
   scrapExample: "Inputs of a published scrap cost example; cost per good part computed",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
+  sharma2005:
+    "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
+  shewchuk1997:
+    "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
   standingBathRuns:
     "Standing-bath runs constructed in exact fractions for this project and rounded to nine decimals",
   textileLabPages:
     "Public textile laboratory calculation pages (2012 to 2015): stock solutions and recipes; lecture slides of B. Venkatesh on basic terms of dyeing",
+  transtrumSethna2012:
+    "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
-  sharma2005:
-    "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
-  lawsonHanson1974:
-    "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
-  more1978:
-    "J. J. Moré, The Levenberg-Marquardt algorithm: implementation and theory, Lecture Notes in Mathematics 630 (1978) 105; from memory",
-  nistStrd:
-    "NIST Statistical Reference Datasets, nonlinear regression, https://www.itl.nist.gov/div898/strd/nls/nls_main.shtml",
-  orangeTwoNylon:
-    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
-  shewchuk1997:
-    "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
-  transtrumSethna2012:
-    "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
 } as const;
 
 /** A key of the bibliography. */
