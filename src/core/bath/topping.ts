@@ -57,7 +57,7 @@ export function topping(asked: ToppingAsked): Topping | undefined {
   const missingL = toStrength * toVolumeL - strength * keptL;
   const freshL = Math.max(0, missingL);
   const coldMlPerHotL = coldPerHot(asked.celsius, asked.roomCelsius) * 1000;
-  const pouredMl = (toVolumeL - keptL) * coldMlPerHotL;
+  const pouredMl = Math.max(0, toVolumeL - keptL) * coldMlPerHotL;
   const result = {
     takeOutHotL,
     strength: (strength * keptL + freshL) / toVolumeL,
