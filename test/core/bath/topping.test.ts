@@ -55,6 +55,17 @@ test("a full bath that is too strong is taken down until water alone gives the s
   });
 });
 
+test("an overfull bath that is a little weak is taken down under the mark, though it holds more dye than asked for", () => {
+  const takeOut = 0.5 + (0.1 * 6 * 0.02) / (1 - 0.1 * 0.98);
+  expect(rounded(ask([6.5, 0.98, 6, 1]))).toEqual({
+    takeOutHotL: +takeOut.toFixed(9),
+    concentrateMl: +(1000 * (takeOut - 0.5)).toFixed(9),
+    waterMl: 0,
+    strength: 1,
+    tooStrong: false,
+  });
+});
+
 test("a bath as it should be gets nothing, and an undiluted one gets dye only", () => {
   const nothing = { takeOutHotL: 0, strength: 1, tooStrong: false, concentrateMl: 0, waterMl: 0 };
   expect(ask([6, 1, 6, 1])).toEqual(nothing);
@@ -112,5 +123,6 @@ test("what is said to be done gives the volume and strength that are said to res
       if (done.tooStrong) expect(strength).toBeGreaterThan(bath.toStrength);
       else expect(strength).toBeCloseTo(bath.toStrength, 9);
     }),
+    { numRuns: 1000 },
   );
 });
