@@ -86,7 +86,7 @@ export const xyzToSrgb = (xyz: Xyz): Srgb =>
  * CIELAB, D65 and 2° observer, of an sRGB colour.
  *
  * @source iecSrgb primaries and encoding
- * @example srgbToLab([1, 0, 0])[1] // => 80.0924
+ * @example srgbToLab([1, 0, 0])[1] // => 80.0901
  */
 export const srgbToLab = (srgb: Srgb): Lab => xyzToLab(srgbToXyz(srgb), srgbWhite);
 
