@@ -101,6 +101,8 @@ export const references = {
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
   sharma2005:
     "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
+  pupak:
+    "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   shewchuk1997:
     "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
   standingBathRuns:
