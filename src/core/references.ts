@@ -19,6 +19,8 @@ export const references = {
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
   orangeTwoNylon:
     "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  vanOosterom1983:
+    "A. van Oosterom, J. Strackee, The solid angle of a plane triangle, IEEE Trans. Biomed. Eng. BME-30 (1983) 125; formula from memory",
 } as const;
 
 /** A key of the bibliography. */

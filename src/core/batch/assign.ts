@@ -1,6 +1,6 @@
 import type { Fault } from "../fault.js";
 import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
-import type { Bath, Batch, Order } from "./model.js";
+import type { Batch, Bath, Order } from "./model.js";
 
 /** Parts of one order that go into one bath together. */
 export interface LoadPlan {
@@ -40,7 +40,9 @@ export function assignLoads(batch: Batch, depthOf: (order: Order) => number): As
     let left = started[order.index]!;
     while (left > 0) {
       const load = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
-      const { bath, size } = fitting.reduce((least, next) => (load(next.bath) < load(least.bath) ? next : least));
+      const { bath, size } = fitting.reduce((least, next) =>
+        load(next.bath) < load(least.bath) ? next : least,
+      );
       const parts = nextLoad(left, size.parts);
       const areaDm2 = parts * order.part.areaDm2;
       loads.get(bath)!.push({ order, parts, areaDm2, depth: depthOf(order), boundBy: size.boundBy });

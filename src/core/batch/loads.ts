@@ -26,7 +26,10 @@ export function loadSize(
   const limits: LoadSize[] = [
     { parts: part.perLoad ?? Number.POSITIVE_INFINITY, boundBy: "perLoad" },
     { parts: Math.max(0, whole(roomCm3 / part.volumeCm3)), boundBy: "freeboard" },
-    { parts: whole((1000 * tank.volumeL) / (handling.liquorRatioLPerKg * part.massG)), boundBy: "liquorRatio" },
+    {
+      parts: whole((1000 * tank.volumeL) / (handling.liquorRatioLPerKg * part.massG)),
+      boundBy: "liquorRatio",
+    },
   ];
   return limits.reduce((least, limit) => (limit.parts < least.parts ? limit : least));
 }

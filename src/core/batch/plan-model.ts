@@ -1,9 +1,9 @@
-import type { BathStart, Lab, TopUpRule } from "./model.js";
 import type { LifeEnd } from "../bath/life.js";
 import type { CostSheet } from "../cost/items.js";
 import type { Fault } from "../fault.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";
+import type { BathStart, Lab, TopUpRule } from "./model.js";
 import type { TimelineEntry } from "./timeline.js";
 
 /** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */

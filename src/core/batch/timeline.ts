@@ -1,4 +1,4 @@
-import type { Bath, Batch, Dryer } from "./model.js";
+import type { Batch, Bath, Dryer } from "./model.js";
 
 /** What one bath asks of the clock. */
 export interface BathWork {
@@ -98,8 +98,11 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
   }
   while (toClean.length > 0) cleanUp(toClean[0]!);
 
-  const order = (a: TimelineEntry, b: TimelineEntry): number => a.startMinute - b.startMinute || a.endMinute - b.endMinute;
-  const hands = entries.filter((entry) => entry.what !== "heat" && entry.what !== "dry" && entry.what !== "wait");
+  const order = (a: TimelineEntry, b: TimelineEntry): number =>
+    a.startMinute - b.startMinute || a.endMinute - b.endMinute;
+  const hands = entries.filter(
+    (entry) => entry.what !== "heat" && entry.what !== "dry" && entry.what !== "wait",
+  );
   return {
     entries: entries.sort(order),
     minutes: Math.max(0, ...entries.map((entry) => entry.endMinute)),

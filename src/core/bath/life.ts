@@ -54,11 +54,13 @@ export function bathLife(
   });
   if (mix.length === 0) return end("load-limit");
   for (let repeat = 0; ; repeat++) {
-    if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY)) return end("shelf-life");
+    if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY))
+      return end("shelf-life");
     for (const load of mix) {
       if (loads === lifeLoadLimit) return end("load-limit");
       // The working volume met the ratio; only what is lost without a refill can break it.
-      if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9)) return end("too-little-liquor");
+      if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
+        return end("too-little-liquor");
       const result = workLoad(setting, state, load);
       if (result === undefined) return end("too-weak");
       if (result.seconds > handling.longestSeconds) return end("longest-dip");

@@ -56,14 +56,18 @@ export const strengthOf = (setting: Pick<BathSetting, "freshDyePerL">, state: Ba
 export const refillBelow = 0.98;
 
 /** What the bath's rule adds now, or null where it adds nothing. */
-export function topUpNow(setting: BathSetting, state: BathState): { topUp: TopUp; short: boolean; after: BathState } | null {
+export function topUpNow(
+  setting: BathSetting,
+  state: BathState,
+): { topUp: TopUp; short: boolean; after: BathState } | null {
   const { tank, dye, rule, freshDyePerL, coldPerHot } = setting;
   const low = state.volumeL < refillBelow * tank.volumeL;
   const weak = strengthOf(setting, state) < 0.98;
   if (rule === "none" || !(low || (rule === "strength" && weak))) return null;
   const deficitL = Math.max(0, tank.volumeL - state.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
-  const wanted = rule === "level" ? deficitL * freshDyePerL : Math.max(0, tank.volumeL * freshDyePerL - state.dye);
+  const wanted =
+    rule === "level" ? deficitL * freshDyePerL : Math.max(0, tank.volumeL * freshDyePerL - state.dye);
   // A liquid concentrate takes up room: what does not fit under the mark is left out.
   const added = dye.dilution.kind === "liquid" ? Math.min(wanted, coldMl) : wanted;
   if (added === 0 && deficitL === 0) return null;
@@ -83,7 +87,11 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
   if (dipped.dye < 0) return undefined;
   const strengthBefore = strengthOf(setting, state);
   const strengthDuring = (strengthBefore + strengthOf(setting, dipped)) / 2;
-  const seconds = secondsForDepth(model, { depth: load.depth, strength: strengthDuring, celsius: dye.celsius });
+  const seconds = secondsForDepth(model, {
+    depth: load.depth,
+    strength: strengthDuring,
+    celsius: dye.celsius,
+  });
   if (seconds === undefined) return undefined;
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
