@@ -87,6 +87,7 @@ export const references = {
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   platingCourse: "Plating training course, appendix on areas and volumes",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  pupak: "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
   rinsingArticles:
     "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
@@ -101,8 +102,6 @@ export const references = {
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
   sharma2005:
     "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
-  pupak:
-    "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   shewchuk1997:
     "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
   standingBathRuns:
@@ -112,6 +111,8 @@ export const references = {
   transtrumSethna2012:
     "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
+  vanOosterom1983:
+    "A. van Oosterom, J. Strackee, The solid angle of a plane triangle, IEEE Trans. Biomed. Eng. BME-30 (1983) 125; formula from memory",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
 } as const;
