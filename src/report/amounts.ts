@@ -1,4 +1,4 @@
-import { decimals, digitsCelsius, digitsG, digitsL, digitsMl, digitsPercent } from "./digits.js";
+import { decimals, digitsCelsius, digitsG, digitsL, digitsMl, digitsPercent, trimmed } from "./digits.js";
 
 /** A volume to pour: in mL below a litre, in L from there on. */
 export const pour = (ml: number): string =>
@@ -8,19 +8,14 @@ export const pour = (ml: number): string =>
 export const weigh = (grams: number): string =>
   Math.abs(Number(grams.toFixed(1))) < 1000 ? `${digitsG(grams)} g` : `${decimals(grams / 1000, 3)} kg`;
 
-/** Litres with their unit. */
+/** Litres to measure, with their unit: always to 0.01. */
 export const litres = (volumeL: number): string => `${digitsL(volumeL)} L`;
+
+/** Litres in running text: "6 L", "5.6 L". */
+export const litresSaid = (volumeL: number): string => `${trimmed(volumeL, 2)} L`;
 
 /** A temperature with its unit. */
 export const degrees = (celsius: number): string => `${digitsCelsius(celsius)} °C`;
 
 /** A fraction as a percentage. */
 export const percent = (fraction: number): string => `${digitsPercent(fraction)} %`;
-
-/** An amount of money at its minor unit. `round` is the currency's own rounding; `places` its decimals. */
-export const money = (
-  amount: number,
-  currency: string,
-  places: number,
-  round: (amount: number, places: number) => number,
-): string => `${decimals(round(amount, places), places)} ${currency}`;

@@ -1,7 +1,16 @@
 import type { Batch } from "../batch/model.js";
 
 /** The lines of a cost sheet, in the order they are printed. */
-export const costLines = ["blank", "dye", "water", "energy", "labour", "consumables", "equipment", "disposal"] as const;
+export const costLines = [
+  "blank",
+  "dye",
+  "water",
+  "energy",
+  "labour",
+  "consumables",
+  "equipment",
+  "disposal",
+] as const;
 export type CostLine = (typeof costLines)[number];
 
 /** One thing that was paid for, and the orders that share it by weight. */
@@ -84,7 +93,11 @@ export function bathItems(use: BathUse): CostItem[] {
   const equipmentPerHour = tank.equipment ? tank.equipment.price / tank.equipment.lifeHours : 0;
   return [
     ...loadItems(use),
-    item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * (handling.setUpMinutes + handling.cleanUpMinutes)) / 60),
+    item(
+      "labour",
+      "set-up and clean-up",
+      ((rates.labourPerHour ?? 0) * (handling.setUpMinutes + handling.cleanUpMinutes)) / 60,
+    ),
     item("energy", "heating up", electricity * kwh(tank.heaterW ?? 0, heatingMinutes * 60)),
     item("energy", "holding", electricity * kwh(holdingW, cycleSeconds)),
     item("water", "make-up", water * makeUp),
@@ -105,7 +118,7 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
   const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
   const blanks = orders.map((order): CostItem => {
     const { blank } = order.part;
-    const each = typeof blank === "number" ? blank : (order.base && blank?.get(order.base.name)) ?? 0;
+    const each = typeof blank === "number" ? blank : ((order.base && blank?.get(order.base.name)) ?? 0);
     return {
       line: "blank",
       what: "undyed parts",
@@ -122,6 +135,10 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
     perPart,
     item("energy", "drying", ((rates.electricityPerKwh ?? 0) * dryer.powerW * dryer.duty * hours) / 1000),
     item("equipment", "dryer", dryerPerHour * hours),
-    item("labour", "dryer loading", ((rates.labourPerHour ?? 0) * dryerRuns * handling.dryerLoadingMinutes) / 60),
+    item(
+      "labour",
+      "dryer loading",
+      ((rates.labourPerHour ?? 0) * dryerRuns * handling.dryerLoadingMinutes) / 60,
+    ),
   ];
 }

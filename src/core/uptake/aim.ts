@@ -23,8 +23,13 @@ export interface ShadeAim {
 }
 
 /** The time that depth 1 stands for: the longest swatch; without swatches the longest dip. */
-export const referenceSecondsOf = (dye: Pick<Dye, "swatches">, handling: Pick<Handling, "longestSeconds">): number =>
-  dye.swatches.length > 0 ? Math.max(...dye.swatches.map((swatch) => swatch.seconds)) : handling.longestSeconds;
+export const referenceSecondsOf = (
+  dye: Pick<Dye, "swatches">,
+  handling: Pick<Handling, "longestSeconds">,
+): number =>
+  dye.swatches.length > 0
+    ? Math.max(...dye.swatches.map((swatch) => swatch.seconds))
+    : handling.longestSeconds;
 
 /** The uptake model of a dye with a given rate. */
 export function dyeModel(dye: Dye, handling: Handling): Outcome<DyeModel> {

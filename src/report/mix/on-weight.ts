@@ -1,0 +1,77 @@
+import type { Caution } from "../../core/batch/cautions.js";
+import { litresSaid, percent, pour, weigh } from "../amounts.js";
+import { cautionBlocks, withCautions } from "../cautions.js";
+import { trimmed } from "../digits.js";
+import { gramsField, mlField, percentField, textField } from "../fields.js";
+import type { Report } from "../report.js";
+import { type Field, rowTable } from "../row-table.js";
+import { type Pour, pourTable } from "./pours.js";
+
+/** A recipe on the mass of the goods and what it comes to. */
+export interface OnWeightFacts {
+  readonly goodsG: number;
+  readonly depth: number;
+  readonly dyeStrength: number;
+  readonly dyeG: number;
+  readonly stockGPerL?: number;
+  readonly stockMl?: number;
+  readonly ratioLPerKg?: number;
+  readonly liquorMl?: number;
+  readonly waterMl?: number;
+  readonly cautions: readonly Caution[];
+}
+
+const perL = (key: string, unit: string, value: number): Field => [
+  { key: `${key}_${unit.replace("/", "_per_")}`, title: key, unit, digits: (n) => trimmed(n, 2) },
+  value,
+];
+
+/** An on-weight recipe as a report. */
+export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
+  const { goodsG, depth, dyeStrength, dyeG, stockGPerL, stockMl, ratioLPerKg, liquorMl, waterMl } = facts;
+  const solution =
+    stockGPerL === undefined
+      ? ""
+      : ` of ${trimmed(stockGPerL, 2)} g/L (${trimmed(stockGPerL / 10, 3)} g in 100 mL)`;
+  const steps: Pour[] = [
+    ...(waterMl === undefined ? [] : [{ what: "water", amount: pour(waterMl) }]),
+    stockMl === undefined
+      ? { what: "dye", amount: weigh(dyeG) }
+      : { what: `stock solution${solution}`, amount: pour(stockMl) },
+  ];
+  const said = [
+    `${percent(depth)} of ${weigh(goodsG)} of goods = ${weigh(goodsG * depth)} of dye`,
+    ...(dyeStrength === 1 ? [] : [`; of this lot at ${percent(dyeStrength)} strength ${weigh(dyeG)}`]),
+    ...(liquorMl === undefined
+      ? []
+      : [`; liquor ${pour(liquorMl)}, ${trimmed(ratioLPerKg ?? 0, 2)} L per kg`]),
+  ].join("");
+  return {
+    name: "mix",
+    data: { kind: "on-weight", ...facts, cautions, warnings: [] },
+    rows: withCautions(
+      rowTable([
+        textField("kind", "on-weight"),
+        gramsField("goods", goodsG),
+        percentField("depth", depth),
+        percentField("dye_strength", dyeStrength),
+        gramsField("dye", dyeG),
+        ...(stockGPerL === undefined ? [] : [perL("stock", "g/L", stockGPerL)]),
+        ...(stockMl === undefined ? [] : [mlField("stock_volume", stockMl)]),
+        ...(ratioLPerKg === undefined ? [] : [perL("ratio", "L/kg", ratioLPerKg)]),
+        ...(liquorMl === undefined ? [] : [mlField("liquor", liquorMl)]),
+        ...(waterMl === undefined ? [] : [mlField("water", waterMl)]),
+      ]),
+      cautions,
+    ),
+    blocks: [
+      { kind: "heading", level: 1, text: `Recipe on ${weigh(goodsG)} of goods` },
+      { kind: "paragraph", text: `${said}.` },
+      pourTable(steps, "in this order"),
+      ...(liquorMl === undefined
+        ? []
+        : [{ kind: "paragraph", text: `Together ${litresSaid(liquorMl / 1000)}.` } as const]),
+      ...cautionBlocks(cautions),
+    ],
+  };
+}
