@@ -19,3 +19,7 @@ export const degrees = (celsius: number): string => `${digitsCelsius(celsius)} Â
 
 /** A fraction as a percentage. */
 export const percent = (fraction: number): string => `${digitsPercent(fraction)} %`;
+
+/** Grams in running text: "250 g", "1.25 kg". */
+export const gramsSaid = (grams: number): string =>
+  Math.abs(grams) < 1000 ? `${trimmed(grams, 1)} g` : `${trimmed(grams / 1000, 3)} kg`;

@@ -28,6 +28,14 @@ export const percentField = (key: string, fraction: number): Field => [
   { key: `${key}_percent`, title: key, unit: "%", digits: (value) => trimmed(value, 2) },
   fraction * 100,
 ];
+export const gramsPerLField = (key: string, value: number): Field => [
+  { key: `${key}_g_per_L`, title: key, unit: "g/L", digits: (n) => trimmed(n, 2) },
+  value,
+];
+export const litresPerKgField = (key: string, value: number): Field => [
+  { key: `${key}_L_per_kg`, title: key, unit: "L/kg", digits: (n) => trimmed(n, 2) },
+  value,
+];
 /** An amount of dye under the name of its unit. */
 export const dyeField = (dye: DyeAmount): Field =>
   "powderG" in dye ? gramsField("powder", dye.powderG) : mlField("concentrate", dye.concentrateMl);

@@ -3,7 +3,15 @@ import type { MakeUp } from "../../core/bath/make-up.js";
 import { degrees, litresSaid, pour } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { dyeAmount, dyeName } from "../dye.js";
-import { celsiusField, dyeField, litresField, mlField, textField } from "../fields.js";
+import {
+  celsiusField,
+  dyeField,
+  gramsPerLField,
+  litresField,
+  mlField,
+  percentField,
+  textField,
+} from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { pourTable } from "./pours.js";
@@ -23,6 +31,7 @@ export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }:
   const fields = [
     textField("kind", "make-up"),
     textField("dilution", dilution),
+    "powderG" in made ? gramsPerLField("dye", made.gramsPerL) : percentField("dye", made.fraction),
     celsiusField("temperature", celsius),
     celsiusField("room", roomCelsius),
     litresField("volume_hot", made.volumeHotL),

@@ -1,10 +1,10 @@
 import type { Caution } from "../../core/batch/cautions.js";
-import { litresSaid, percent, pour, weigh } from "../amounts.js";
+import { gramsSaid, litresSaid, percent, pour, weigh } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { trimmed } from "../digits.js";
-import { gramsField, mlField, percentField, textField } from "../fields.js";
+import { gramsField, gramsPerLField, litresPerKgField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
-import { type Field, rowTable } from "../row-table.js";
+import { rowTable } from "../row-table.js";
 import { type Pour, pourTable } from "./pours.js";
 
 /** A recipe on the mass of the goods and what it comes to. */
@@ -21,11 +21,6 @@ export interface OnWeightFacts {
   readonly cautions: readonly Caution[];
 }
 
-const perL = (key: string, unit: string, value: number): Field => [
-  { key: `${key}_${unit.replace("/", "_per_")}`, title: key, unit, digits: (n) => trimmed(n, 2) },
-  value,
-];
-
 /** An on-weight recipe as a report. */
 export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
   const { goodsG, depth, dyeStrength, dyeG, stockGPerL, stockMl, ratioLPerKg, liquorMl, waterMl } = facts;
@@ -40,8 +35,8 @@ export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
       : { what: `stock solution${solution}`, amount: pour(stockMl) },
   ];
   const said = [
-    `${percent(depth)} of ${weigh(goodsG)} of goods = ${weigh(goodsG * depth)} of dye`,
-    ...(dyeStrength === 1 ? [] : [`; of this lot at ${percent(dyeStrength)} strength ${weigh(dyeG)}`]),
+    `${percent(depth)} of ${gramsSaid(goodsG)} of goods = ${gramsSaid(goodsG * depth)} of dye`,
+    ...(dyeStrength === 1 ? [] : [`; of this lot at ${percent(dyeStrength)} strength ${gramsSaid(dyeG)}`]),
     ...(liquorMl === undefined
       ? []
       : [`; liquor ${pour(liquorMl)}, ${trimmed(ratioLPerKg ?? 0, 2)} L per kg`]),
@@ -56,16 +51,16 @@ export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
         percentField("depth", depth),
         percentField("dye_strength", dyeStrength),
         gramsField("dye", dyeG),
-        ...(stockGPerL === undefined ? [] : [perL("stock", "g/L", stockGPerL)]),
+        ...(stockGPerL === undefined ? [] : [gramsPerLField("stock", stockGPerL)]),
         ...(stockMl === undefined ? [] : [mlField("stock_volume", stockMl)]),
-        ...(ratioLPerKg === undefined ? [] : [perL("ratio", "L/kg", ratioLPerKg)]),
+        ...(ratioLPerKg === undefined ? [] : [litresPerKgField("ratio", ratioLPerKg)]),
         ...(liquorMl === undefined ? [] : [mlField("liquor", liquorMl)]),
         ...(waterMl === undefined ? [] : [mlField("water", waterMl)]),
       ]),
       cautions,
     ),
     blocks: [
-      { kind: "heading", level: 1, text: `Recipe on ${weigh(goodsG)} of goods` },
+      { kind: "heading", level: 1, text: `Recipe on ${gramsSaid(goodsG)} of goods` },
       { kind: "paragraph", text: `${said}.` },
       pourTable(steps, "in this order"),
       ...(liquorMl === undefined
