@@ -1,37 +1,63 @@
 /** The bibliography: every `@source key` in a doc comment and every `source: key` beside an outside check names one of these. */
 export const references = {
+  broadbent2001:
+    "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
   cegarraPuente1967:
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
+  chemistry2e:
+    "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
+  costingExercises:
+    "Cost accounting exercises with worked answers: machine-hour rates, depreciation by the hour; public homework and calculator pages",
   crank1975: "J. Crank, The Mathematics of Diffusion, 2nd edition, Oxford (1975)",
+  dragOutNote: "Calculating bath drag out, trade note (2014)",
+  financialAccounting:
+    "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting (open textbook), chapter 11, depreciation; from memory, recomputed",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
+  iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
-  orangeTwoNylon:
-    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  mixingTanks:
+    "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
     "Heat loss from open water tanks, table of an engineering reference page; still air at 60 °F; called rough estimates there",
+  orangeTwoNylon:
+    "Diffusion kinetics of Orange II in nylon 66, Textile Research Journal; abstract, authors and year not seen",
+  pharmaceuticalCalculations:
+    "Subcourse MD0802, Pharmaceutical Calculations, section on alligation (medical course of an army)",
   piessens1983:
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
+  platingCourse: "Plating training course, appendix on areas and volumes",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
+  rinsingArticles:
+    "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
   scaldHospital:
     "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
   scaldPlumbing:
     "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
+  scrapExample: "Inputs of a published scrap cost example; cost per good part computed",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
+  standingBathRuns:
+    "Standing-bath runs constructed in exact fractions for this project and rounded to nine decimals",
+  textileLabPages:
+    "Public textile laboratory calculation pages (2012 to 2015): stock solutions and recipes; lecture slides of B. Venkatesh on basic terms of dyeing",
+  tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
+  waterTable:
+    "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
 } as const;
 
 /** A key of the bibliography. */

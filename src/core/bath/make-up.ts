@@ -42,11 +42,3 @@ export function makeUp(input: {
   const concentrateMl = fraction * coldMl;
   return { fraction, volumeHotL, volumeColdL, concentrateMl, waterMl: coldMl - concentrateMl };
 }
-
-/**
- * Dye in a made-up bath: mL of concentrate, or g of powder.
- * @source kell1975 equation 16
- * @example
- * dyeOf({ gramsPerL: 20, volumeHotL: 6, volumeColdL: 6, powderG: 120, waterMl: 6000 }) // => 120
- */
-export const dyeOf = (made: MakeUp): number => ("powderG" in made ? made.powderG : made.concentrateMl);

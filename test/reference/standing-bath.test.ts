@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import { type BathState, dragOut, evaporate, refill, takeUp } from "../../src/core/bath/step.js";
+
+// source: standingBathRuns. Twelve loads each; dye in units of which a fresh litre holds 100, so dye per litre is
+// strength in per cent. In each load: uptake, drag-out of 0.03 L, evaporation of 0.15 L, refill to 6 L.
+const fresh: BathState = { volumeL: 6, dye: 600 };
+
+function strengths(uptake: (bath: BathState) => number, refillStrength: number): number[] {
+  let bath = fresh;
+  return Array.from({ length: 12 }, () => {
+    bath = takeUp(bath, uptake(bath));
+    bath = evaporate(dragOut(bath, 0.03), 0.15);
+    bath = refill(bath, { toVolumeL: 6, dyePerL: refillStrength });
+    expect(bath.volumeL).toBe(6);
+    return bath.dye / bath.volumeL;
+  });
+}
+
+function agree(actual: readonly number[], expected: readonly number[]): void {
+  expect(actual).toHaveLength(expected.length);
+  actual.forEach((strength, i) => {
+    expect(Math.abs(strength - expected[i]!)).toBeLessThan(1e-8);
+  });
+}
+
+const fourPercent = (bath: BathState): number => 0.04 * bath.dye;
+
+test("a bath that loses 4 % of its dye a load and is refilled with fresh liquor keeps 86 % after twelve", () => {
+  agree(
+    strengths(fourPercent, 100),
+    [
+      98.52, 97.106304, 95.755941581, 94.466075398, 93.23399522, 92.057112234, 90.932953606, 89.859157285,
+      88.833467038, 87.853727715, 86.917880713, 86.023959657,
+    ],
+  );
+});
+
+test("the same bath refilled with water keeps 100 × 0.9552ⁿ", () => {
+  const run = strengths(fourPercent, 0);
+  agree(
+    run,
+    [
+      95.52, 91.240704, 87.153120461, 83.248660664, 79.519120666, 75.956664061, 72.553805511, 69.303395024,
+      66.198602927, 63.232905516, 60.400071348, 57.694148152,
+    ],
+  );
+  run.forEach((strength, i) => {
+    expect(strength).toBeCloseTo(100 * 0.9552 ** (i + 1), 11);
+  });
+});
+
+test("a bath that gives 12 units a load and is refilled at 180 % grows to 134 % after twelve", () => {
+  agree(
+    strengths(() => 12, 180),
+    [
+      102.91, 105.80545, 108.68642275, 111.552990636, 114.405225683, 117.243199555, 120.066983557,
+      122.876648639, 125.672265396, 128.453904069, 131.221634549, 133.975526376,
+    ],
+  );
+});
