@@ -1,4 +1,4 @@
-/** The bibliography: every `@source key` in a doc comment and every `source: key` beside an outside check names one of these. */
+/** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
 export const references = {
   broadbent2001:
     "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",

@@ -11,8 +11,9 @@ export const weigh = (grams: number): string =>
 /** Litres to measure, with their unit: always to 0.01. */
 export const litres = (volumeL: number): string => `${digitsL(volumeL)} L`;
 
-/** Litres in running text: "6 L", "5.6 L". */
-export const litresSaid = (volumeL: number): string => `${trimmed(volumeL, 2)} L`;
+/** A volume in running text: "6 L", "5.6 L", "300 mL". */
+export const volumeSaid = (volumeL: number): string =>
+  Math.abs(volumeL) < 1 ? `${trimmed(volumeL * 1000, 1)} mL` : `${trimmed(volumeL, 2)} L`;
 
 /** A temperature with its unit. */
 export const degrees = (celsius: number): string => `${digitsCelsius(celsius)} °C`;

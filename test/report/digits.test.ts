@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { degrees, gramsSaid, litres, litresSaid, percent, pour, weigh } from "../../src/report/amounts.js";
+import { degrees, gramsSaid, litres, volumeSaid, percent, pour, weigh } from "../../src/report/amounts.js";
 import { decimals, digitsMl, trimmed } from "../../src/report/digits.js";
 import { clock, duration } from "../../src/report/times.js";
 
@@ -38,7 +38,7 @@ test("weigh says grams to 0.1 and kilograms to the gram", () => {
 });
 
 test("amounts in running text carry no zeros at the end", () => {
-  expect([litres(6), litresSaid(6), litresSaid(5.6), gramsSaid(250), gramsSaid(1250)]).toEqual([
+  expect([litres(6), volumeSaid(6), volumeSaid(5.6), gramsSaid(250), gramsSaid(1250)]).toEqual([
     "6.00 L",
     "6 L",
     "5.6 L",

@@ -6,7 +6,7 @@ import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/on-weight.
 import { topping } from "../../core/bath/topping.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
-import { litresSaid, percent, pour } from "../../report/amounts.js";
+import { percent, pour, volumeSaid } from "../../report/amounts.js";
 import { makeUpReport } from "../../report/mix/make-up.js";
 import { onWeightReport } from "../../report/mix/on-weight.js";
 import { thinningReport } from "../../report/mix/thinning.js";
@@ -48,7 +48,7 @@ function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
           warning(
             "too-strong",
             [],
-            `the bath is too strong: water alone leaves ${percent(found.strength)} strength in ${litresSaid(task.volumeL)}`,
+            `the bath is too strong: water alone leaves ${percent(found.strength)} strength in ${volumeSaid(task.volumeL)}`,
           ),
         ]
       : []),

@@ -1,6 +1,6 @@
 import type { Caution } from "../../core/batch/cautions.js";
 import type { MakeUp } from "../../core/bath/make-up.js";
-import { degrees, litresSaid, pour } from "../amounts.js";
+import { degrees, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { dyeAmount, dyeName } from "../dye.js";
 import {
@@ -48,7 +48,7 @@ export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }:
       {
         kind: "heading",
         level: 1,
-        text: `Make-up of ${litresSaid(made.volumeHotL)}${heated ? ` at ${degrees(celsius)}` : ""}`,
+        text: `Make-up of ${volumeSaid(made.volumeHotL)}${heated ? ` at ${degrees(celsius)}` : ""}`,
       },
       { kind: "paragraph", text: dilution },
       pourTable(
@@ -61,8 +61,8 @@ export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }:
       {
         kind: "paragraph",
         text: heated
-          ? `The cold fill is ${litresSaid(made.volumeColdL)}; it grows to ${litresSaid(made.volumeHotL)} at ${degrees(celsius)}.`
-          : `The fill is ${litresSaid(made.volumeColdL)}.`,
+          ? `The cold fill is ${volumeSaid(made.volumeColdL)}; it grows to ${volumeSaid(made.volumeHotL)} at ${degrees(celsius)}.`
+          : `The fill is ${volumeSaid(made.volumeColdL)}.`,
       },
       ...cautionBlocks(cautions),
     ],

@@ -1,5 +1,5 @@
 import type { Caution } from "../../core/batch/cautions.js";
-import { gramsSaid, litresSaid, percent, pour, weigh } from "../amounts.js";
+import { gramsSaid, percent, pour, volumeSaid, weigh } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { trimmed } from "../digits.js";
 import { gramsField, gramsPerLField, litresPerKgField, mlField, percentField, textField } from "../fields.js";
@@ -39,7 +39,7 @@ export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
     ...(dyeStrength === 1 ? [] : [`; of this lot at ${percent(dyeStrength)} strength ${gramsSaid(dyeG)}`]),
     ...(liquorMl === undefined
       ? []
-      : [`; liquor ${pour(liquorMl)}, ${trimmed(ratioLPerKg ?? 0, 2)} L per kg`]),
+      : [`; liquor ${volumeSaid(liquorMl / 1000)}, ${trimmed(ratioLPerKg ?? 0, 2)} L per kg`]),
   ].join("");
   return {
     name: "mix",
@@ -65,7 +65,7 @@ export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
       pourTable(steps, "in this order"),
       ...(liquorMl === undefined
         ? []
-        : [{ kind: "paragraph", text: `Together ${litresSaid(liquorMl / 1000)}.` } as const]),
+        : [{ kind: "paragraph", text: `Together ${volumeSaid(liquorMl / 1000)}.` } as const]),
       ...cautionBlocks(cautions),
     ],
   };

@@ -1,5 +1,5 @@
 import type { Caution } from "../../core/batch/cautions.js";
-import { degrees, litresSaid, percent, pour } from "../amounts.js";
+import { degrees, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { celsiusField, litresField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
@@ -41,12 +41,12 @@ export function thinningReport({ cautions, ...facts }: ThinningFacts): Report {
       {
         kind: "heading",
         level: 1,
-        text: `Thinning of ${litresSaid(fromVolumeL)} from ${percent(fromStrength)} to ${percent(strength)} strength`,
+        text: `Thinning of ${volumeSaid(fromVolumeL)} from ${percent(fromStrength)} to ${percent(strength)} strength`,
       },
       pourTable([{ what: "water", amount: pour(waterMl) }], `pour in, measured at ${degrees(roomCelsius)}`),
       {
         kind: "paragraph",
-        text: `Then there are ${litresSaid(volumeL)} at ${degrees(celsius)}; see that the tank holds them.`,
+        text: `Then there are ${volumeSaid(volumeL)} at ${degrees(celsius)}; see that the tank holds them.`,
       },
       ...cautionBlocks(cautions),
     ],

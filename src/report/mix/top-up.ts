@@ -1,7 +1,7 @@
 import type { Caution } from "../../core/batch/cautions.js";
 import type { Topping, ToppingAsked } from "../../core/bath/topping.js";
 import type { Fault } from "../../core/fault.js";
-import { degrees, litresSaid, percent, pour } from "../amounts.js";
+import { degrees, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { dyeAmount, dyeName } from "../dye.js";
 import { celsiusField, dyeField, litresField, mlField, percentField, textField } from "../fields.js";
@@ -70,7 +70,7 @@ export function topUpReport({ asked, topping, dilution, cautions, warnings }: To
       {
         kind: "heading",
         level: 1,
-        text: `Top-up of ${litresSaid(asked.volumeL)} at ${percent(asked.strength)} strength to ${litresSaid(asked.toVolumeL)}`,
+        text: `Top-up of ${volumeSaid(asked.volumeL)} at ${percent(asked.strength)} strength to ${volumeSaid(asked.toVolumeL)}`,
       },
       { kind: "paragraph", text: dilution },
       ...(steps.length === 0
@@ -78,7 +78,7 @@ export function topUpReport({ asked, topping, dilution, cautions, warnings }: To
         : [pourTable(steps, "in this order")]),
       {
         kind: "paragraph",
-        text: `Then the bath holds ${litresSaid(asked.toVolumeL)} at ${degrees(celsius)} and ${percent(topping.strength)} strength (a fresh bath has 100 %).`,
+        text: `Then the bath holds ${volumeSaid(asked.toVolumeL)} at ${degrees(celsius)} and ${percent(topping.strength)} strength (a fresh bath has 100 %).`,
       },
       ...warnings.map(({ message }) => ({ kind: "paragraph", text: `Note: ${message}.` }) as const),
       ...cautionBlocks(cautions),
