@@ -1,15 +1,23 @@
 /** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
 export const references = {
+  astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
+  batesWatts1988:
+    "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
+  brent1973:
+    "R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall (1973); from memory",
   broadbent2001:
     "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
+  burns2020:
+    "S. A. Burns, Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45 (2020) 8",
   cegarraPuente1967:
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
+  cie15: "CIE 15:2018, Colorimetry, 4th edition",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
   costingExercises:
@@ -18,17 +26,39 @@ export const references = {
   dragOutNote: "Calculating bath drag out, trade note (2014)",
   financialAccounting:
     "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting (open textbook), chapter 11, depreciation; from memory, recomputed",
+  fritschCarlson1980:
+    "F. N. Fritsch, R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238; from memory",
+  golubPereyra1973:
+    "G. H. Golub, V. Pereyra, The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate, SIAM J. Numer. Anal. 10 (1973) 413; from memory",
+  golubVanLoan2013:
+    "G. H. Golub, C. F. Van Loan, Matrix Computations, 4th edition, Johns Hopkins (2013); from memory",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
+  hurvichTsai1989:
+    "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, Biometrika 76 (1989) 297; from memory",
   iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
+  isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
+  isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
+  isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
+  isoCie11664p5:
+    "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
+  isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
+  lawsonHanson1974:
+    "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
+  macAdam1935:
+    "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
   mixingTanks:
     "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
+  more1978:
+    "J. J. Moré, The Levenberg-Marquardt algorithm: implementation and theory, Lecture Notes in Mathematics 630 (1978) 105; from memory",
+  nistStrd:
+    "NIST Statistical Reference Datasets, nonlinear regression, https://www.itl.nist.gov/div898/strd/nls/nls_main.shtml",
   openStaxPhysics:
     "P. P. Urone, R. Hinrichs, College Physics, chapter 14 Heat and heat transfer methods (open textbook)",
   openTankHeatLoss:
@@ -51,10 +81,16 @@ export const references = {
   scrapExample: "Inputs of a published scrap cost example; cost per good part computed",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
+  sharma2005:
+    "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
+  shewchuk1997:
+    "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
   standingBathRuns:
     "Standing-bath runs constructed in exact fractions for this project and rounded to nine decimals",
   textileLabPages:
     "Public textile laboratory calculation pages (2012 to 2015): stock solutions and recipes; lecture slides of B. Venkatesh on basic terms of dyeing",
+  transtrumSethna2012:
+    "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",

@@ -3,7 +3,9 @@
  * part, not the part's name), defaults are filled in, and every number carries its unit in its name.
  * Fractions are plain numbers (0.1 for 10 %); money is in the batch's currency.
  */
-export type Lab = readonly [L: number, a: number, b: number];
+import type { Colour, IlluminantName, Lab, ObserverName } from "../colour/types.js";
+
+export type { Colour, IlluminantName, Lab, ObserverName } from "../colour/types.js";
 
 /** Dye in water: a liquid concentrate by volume fraction, or a powder by mass per volume of cold liquor. */
 export type Dilution =
@@ -14,8 +16,6 @@ export type LawName = "first-order" | "second-order" | "parabolic" | "cegarra-pu
 export type TopUpRule = "none" | "level" | "strength";
 export type Insulation = "none" | "housing" | "foam";
 export type Cover = "none" | "lid" | "balls";
-export type IlluminantName = "A" | "D50" | "D65" | "F2" | "F11" | "LED-B3";
-export type ObserverName = 2 | 10;
 
 /** Price of a thing and the hours of use after which it is worn out. */
 export interface Equipment {
@@ -69,16 +69,6 @@ export interface Base {
   readonly name: string;
   readonly lab?: Lab;
 }
-
-/** A colour as it was given; what it was read under is the dye's `reading`. Reflectance is sampled at `wavelengthsNm`, 0..1. */
-export type Colour =
-  | { readonly kind: "lab"; readonly lab: Lab }
-  | { readonly kind: "hex"; readonly hex: string }
-  | {
-      readonly kind: "reflectance";
-      readonly wavelengthsNm: readonly number[];
-      readonly reflectance: readonly number[];
-    };
 
 export interface Swatch {
   readonly seconds: number;

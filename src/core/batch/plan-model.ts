@@ -1,5 +1,5 @@
 import type { LifeEnd } from "../bath/life.js";
-import type { CostSheet } from "../cost/items.js";
+import type { CostSheet } from "../cost/allocate.js";
 import type { Fault } from "../fault.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";

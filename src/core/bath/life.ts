@@ -34,9 +34,8 @@ export function bathLife(
   mix: readonly LifeLoad[],
   age: { readonly everyDays?: number; readonly shelfLifeDays?: number },
 ): BathLife {
-  const { tank, handling, freshDyePerL, rule } = setting;
-  const made = tank.volumeL * freshDyePerL;
-  let state = { volumeL: tank.volumeL, dye: made };
+  const { handling, fresh, rule } = setting;
+  let state = fresh;
   let loads = 0;
   let parts = 0;
   let areaDm2 = 0;
@@ -47,7 +46,7 @@ export function bathLife(
     loads,
     parts,
     areaDm2,
-    dyeUsed: made + added,
+    dyeUsed: fresh.dye + added,
     dyeLeft: state.dye,
     waterMl,
     endedBy,

@@ -42,3 +42,6 @@ export function makeUp(input: {
   const concentrateMl = fraction * coldMl;
   return { fraction, volumeHotL, volumeColdL, concentrateMl, waterMl: coldMl - concentrateMl };
 }
+
+/** Dye in a made-up bath: mL of concentrate or g of powder. */
+export const dyeOf = (made: MakeUp): number => ("powderG" in made ? made.powderG : made.concentrateMl);

@@ -1,16 +1,17 @@
-import type { Dye, Handling, Tank, TopUpRule } from "../batch/model.js";
-import { secondsForDepth, type UptakeModel } from "../uptake/depth.js";
+import type { Dye, Handling, TopUpRule } from "../batch/model.js";
+import type { DipTimer, UptakeModel } from "../uptake/depth.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./step.js";
 
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
 export interface BathSetting {
-  readonly tank: Pick<Tank, "volumeL">;
-  readonly dye: Pick<Dye, "celsius" | "uptakePerDm2" | "dilution">;
+  readonly dye: Pick<Dye, "uptakePerDm2" | "dilution">;
   readonly handling: Handling;
   readonly rule: TopUpRule;
   readonly model: UptakeModel;
-  /** Dye per litre of hot liquor in a fresh bath. */
-  readonly freshDyePerL: number;
+  /** Of the model, at the bath's temperature. */
+  readonly timer: DipTimer;
+  /** The bath as made up: working volume and its dye. */
+  readonly fresh: BathState;
   /** Hot litres that evaporate per second while the bath is worked. */
   readonly evaporationLPerSecond: number;
   /** Cold volume of a hot one: density of water at the bath's temperature over that at the room's. */
@@ -48,50 +49,53 @@ export interface LoadResult {
   readonly after: BathState;
 }
 
-/** Dye content per volume relative to a fresh bath. */
-export const strengthOf = (setting: Pick<BathSetting, "freshDyePerL">, state: BathState): number =>
-  state.volumeL > 0 ? state.dye / state.volumeL / setting.freshDyePerL : 0;
+/** Dye content per volume relative to the bath as made up. */
+export const strengthOf = (state: BathState, fresh: BathState): number =>
+  state.dye / state.volumeL / (fresh.dye / fresh.volumeL);
 
-/** The bath is refilled when it has fallen more than this share below its mark. */
-export const refillBelow = 0.98;
+/** A bath is topped up when it has fallen below this share of its mark or, by its rule, of its strength. */
+export const topUpBelow = 0.98;
 
-/** What the bath's rule adds now, or null where it adds nothing. */
+/**
+ * What the bath's rule adds now, or null where it adds nothing. Both rules refill to the working volume:
+ * level with liquor at the make-up ratio, strength with the missing dye and water for the rest.
+ */
 export function topUpNow(
   setting: BathSetting,
   state: BathState,
-): { topUp: TopUp; short: boolean; after: BathState } | null {
-  const { tank, dye, rule, freshDyePerL, coldPerHot } = setting;
-  const low = state.volumeL < refillBelow * tank.volumeL;
-  const weak = strengthOf(setting, state) < 0.98;
+): { readonly topUp: TopUp; readonly short: boolean; readonly after: BathState } | null {
+  const { dye, rule, fresh, coldPerHot } = setting;
+  const low = state.volumeL < topUpBelow * fresh.volumeL;
+  const weak = strengthOf(state, fresh) < topUpBelow;
   if (rule === "none" || !(low || (rule === "strength" && weak))) return null;
-  const deficitL = Math.max(0, tank.volumeL - state.volumeL);
+  const deficitL = Math.max(0, fresh.volumeL - state.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
+  const liquid = dye.dilution.kind === "liquid";
   const wanted =
-    rule === "level" ? deficitL * freshDyePerL : Math.max(0, tank.volumeL * freshDyePerL - state.dye);
-  // A liquid concentrate takes up room: what does not fit under the mark is left out.
-  const added = dye.dilution.kind === "liquid" ? Math.min(wanted, coldMl) : wanted;
-  if (added === 0 && deficitL === 0) return null;
-  const waterMl = dye.dilution.kind === "liquid" ? coldMl - added : coldMl;
-  const after = refill(state, { toVolumeL: Math.max(tank.volumeL, state.volumeL), dye: added });
-  return { topUp: { dye: added, waterMl }, short: added < wanted, after };
+    rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - state.dye);
+  // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
+  const added = liquid ? Math.min(wanted, coldMl) : wanted;
+  if (added === 0 && coldMl === 0) return null;
+  return {
+    topUp: { dye: added, waterMl: liquid ? coldMl - added : coldMl },
+    short: added < wanted,
+    after: refill(state, { toVolumeL: fresh.volumeL, dye: added }),
+  };
 }
 
 /**
  * One load: dip, drag-out, evaporation, top-up, in this order. The time follows from the mean of the
- * strengths before and after the dip. Undefined where the bath is too weak for the depth at any time.
+ * strengths before and after the dip. Undefined where the bath is too weak for the depth at any time, or dry.
  */
 export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
-  const { dye, handling, model } = setting;
+  const { dye, handling, timer } = setting;
+  if (!(state.volumeL > 0)) return undefined;
   const takenUp = dye.uptakePerDm2 * load.areaDm2 * load.depth;
   const dipped = takeUp(state, takenUp);
   if (dipped.dye < 0) return undefined;
-  const strengthBefore = strengthOf(setting, state);
-  const strengthDuring = (strengthBefore + strengthOf(setting, dipped)) / 2;
-  const seconds = secondsForDepth(model, {
-    depth: load.depth,
-    strength: strengthDuring,
-    celsius: dye.celsius,
-  });
+  const strengthBefore = strengthOf(state, setting.fresh);
+  const strengthDuring = (strengthBefore + strengthOf(dipped, setting.fresh)) / 2;
+  const seconds = timer(load.depth, strengthDuring);
   if (seconds === undefined) return undefined;
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
@@ -110,7 +114,7 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
     evaporatedL,
     strengthBefore,
     strengthDuring,
-    strengthAfter: strengthOf(setting, after),
+    strengthAfter: strengthOf(after, setting.fresh),
     volumeBeforeL: state.volumeL,
     volumeAfterL: after.volumeL,
     topUp: filled?.topUp ?? null,

@@ -38,6 +38,25 @@ export function depthAt(
   return (uptakeAtStrength(dip.strength, model.saturation) * uptake) / referenceUptake(model);
 }
 
+/** Time [s] for a depth at a strength; undefined where the bath does not reach it at any time. */
+export type DipTimer = (depth: number, strength: number) => number | undefined;
+
+/**
+ * `secondsForDepth` at one temperature [°C], with what does not change worked out once: the life of a bath
+ * is ten thousand dips.
+ */
+export function dipTimer(model: UptakeModel, celsius: number): DipTimer {
+  const rate = rateAt(model, celsius);
+  const reference = referenceUptake(model);
+  return (depth, strength) => {
+    if (depth === 0) return 0;
+    const isotherm = uptakeAtStrength(strength, model.saturation);
+    if (!(isotherm > 0)) return undefined;
+    const x = lawInverse(model.law, (depth * reference) / isotherm);
+    return x === undefined ? undefined : x / rate;
+  };
+}
+
 /**
  * Time [s] that a depth takes in a bath as it is; undefined where the bath does not reach it at any time.
  * @example
@@ -48,11 +67,7 @@ export function secondsForDepth(
   model: UptakeModel,
   want: { readonly depth: number; readonly strength: number; readonly celsius: number },
 ): number | undefined {
-  if (want.depth === 0) return 0;
-  const isotherm = uptakeAtStrength(want.strength, model.saturation);
-  if (!(isotherm > 0)) return undefined;
-  const x = lawInverse(model.law, (want.depth * referenceUptake(model)) / isotherm);
-  return x === undefined ? undefined : x / rateAt(model, want.celsius);
+  return dipTimer(model, want.celsius)(want.depth, want.strength);
 }
 
 /**

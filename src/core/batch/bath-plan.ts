@@ -1,0 +1,257 @@
+import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "../bath/heating.js";
+import { dyeOf, type MakeUp, makeUp } from "../bath/make-up.js";
+import { type BathSetting, type LoadResult, strengthOf, workLoad } from "../bath/run.js";
+import type { BathState } from "../bath/step.js";
+import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
+import { error, type Fault, warning } from "../fault.js";
+import type { DyeModel } from "../uptake/aim.js";
+import { dipTimer } from "../uptake/depth.js";
+import type { LoadPlan } from "./assign.js";
+import type { Batch, Bath, Dye } from "./model.js";
+import type { PlanHeating } from "./plan-model.js";
+
+/** One bath worked through its loads. */
+export interface BathRun {
+  readonly bath: Bath;
+  readonly setting: BathSetting;
+  readonly makeUp: MakeUp;
+  readonly heating: PlanHeating;
+  readonly loads: readonly { readonly plan: LoadPlan; readonly result: LoadResult }[];
+  readonly start: BathState;
+  readonly end: BathState;
+  readonly faults: readonly Fault[];
+}
+
+/** "584 mL of concentrate" or "12.3 g of powder". */
+export const dyeAmountInWords = (dye: Dye, amount: number): string =>
+  dye.dilution.kind === "liquid"
+    ? `${Math.round(amount)} mL of concentrate`
+    : `${amount.toFixed(1)} g of powder`;
+
+const minutesInWords = (seconds: number): string => {
+  const whole = Math.round(seconds);
+  return whole < 60 ? `${whole} s` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
+};
+
+function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: readonly Fault[] } {
+  const { tank, dye } = bath;
+  const { heaterW } = tank;
+  const { room } = batch;
+  const holdingW = holdingPowerW(tank, dye.celsius, room);
+  const evaporation = evaporationKgPerH(tank, dye.celsius, room, "dipping");
+  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH: evaporation };
+  if (heaterW === undefined) return { heating: unheated, faults: [] };
+  const path = ["tanks", tank.name, "heater"];
+  const up = heatUp(tank, dye.celsius, room);
+  if (!up.reached) {
+    const fault = error(
+      "heater-too-weak",
+      path,
+      `the ${heaterW} W heater of tank "${tank.name}" cannot bring it to ${dye.celsius} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
+      heaterHelp(up, dye.celsius),
+    );
+    return { heating: unheated, faults: [fault] };
+  }
+  const struggles =
+    holdingW <= heaterW
+      ? []
+      : [
+          warning(
+            "heater-struggles",
+            path,
+            `with the lid off, tank "${tank.name}" loses ${Math.round(holdingW * tank.heaterEfficiency)} W at ${dye.celsius} °C, more than its ${heaterW} W heater gives to the liquor: the bath cools while dipping`,
+            "put a lid on between loads and read the temperature before each dip",
+          ),
+        ];
+  return { heating: { ...unheated, minutes: up.minutes, kWh: up.kWh }, faults: struggles };
+}
+
+function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: number): string {
+  const stronger = `a heater of more than ${Math.ceil(neededW)} W`;
+  if (withLid === undefined) return `take ${stronger} or insulate the tank`;
+  return withLid.reached
+    ? `with a lid (cover: lid) it reaches ${celsius} °C in ${Math.ceil(withLid.minutes)} min; without, take ${stronger}`
+    : `even with a lid (cover: lid) it stops at ${withLid.celsius.toFixed(0)} °C; as it is, take ${stronger}`;
+}
+
+/** Makes up or takes over the bath, heats it and works its loads in order. */
+export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readonly LoadPlan[]): BathRun {
+  const { tank, dye, topUp: rule } = bath;
+  const { room, handling } = batch;
+  const fresh = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: room.celsius,
+    dilution: dye.dilution,
+  });
+  const { heating, faults: heatingFaults } = heatingOf(bath, batch);
+  const faults: Fault[] = [...heatingFaults];
+  const density = waterDensityKgM3(dye.celsius);
+  const setting: BathSetting = {
+    dye,
+    handling,
+    rule,
+    model: model.uptake,
+    timer: dipTimer(model.uptake, dye.celsius),
+    fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
+    evaporationLPerSecond: (1000 * heating.evaporationKgPerH) / density / 3600,
+    coldPerHot: coldPerHot(dye.celsius, room.celsius),
+  };
+  const { start } = bath;
+  const first: BathState =
+    start.kind === "fresh"
+      ? setting.fresh
+      : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
+  const path = ["baths", bath.index];
+  if (first.volumeL > tank.capacityL * (1 - handling.freeboard))
+    faults.push(
+      warning(
+        "bath-too-full",
+        path,
+        `tank "${tank.name}" starts with ${first.volumeL} L, above its freeboard (${(tank.capacityL * (1 - handling.freeboard)).toFixed(2)} L): it may spill when parts go in`,
+        `take out ${(first.volumeL - tank.volumeL).toFixed(2)} L first`,
+      ),
+    );
+  if (first.volumeL < 0.98 * tank.volumeL)
+    faults.push(
+      warning(
+        "bath-starts-low",
+        path,
+        `tank "${tank.name}" starts with ${first.volumeL} L, below its mark of ${tank.volumeL} L: the first loads may not be covered`,
+        bath.topUp === "none"
+          ? "write topUp: level or topUp: strength to have it filled"
+          : "the first top-up comes after load 1; `dipwright mix` gives the amounts to fill it before",
+      ),
+    );
+  const worked = workLoads(bath, setting, first, plans);
+  return {
+    bath,
+    setting,
+    makeUp:
+      start.kind === "fresh"
+        ? fresh
+        : makeUp({
+            volumeHotL: start.volumeL,
+            celsius: dye.celsius,
+            roomCelsius: room.celsius,
+            dilution: dye.dilution,
+          }),
+    heating,
+    loads: worked.loads,
+    start: first,
+    end: worked.end,
+    faults: [...faults, ...worked.faults],
+  };
+}
+
+/** Warnings that may come with every load: one a kind, for the first load, with the count of the others. */
+function loadWarnings(path: Fault["path"]) {
+  const first = new Map<string, { load: number; message: string; help: string; others: number }>();
+  return {
+    add: (code: string, load: number, message: string, help: string): void => {
+      const known = first.get(code);
+      if (known) known.others++;
+      else first.set(code, { load, message, help, others: 0 });
+    },
+    faults: (): Fault[] =>
+      [...first].map(([code, { load, message, help, others }]) => {
+        const more = others > 0 ? ` and ${others} more` : "";
+        return warning(code, path, `load ${load}${more} of ${message}`, help);
+      }),
+  };
+}
+
+function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: readonly LoadPlan[]) {
+  const { handling, fresh } = setting;
+  const path = ["baths", bath.index];
+  const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
+  const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+  const faults: Fault[] = [];
+  const warnings = loadWarnings(path);
+  const loads: { plan: LoadPlan; result: LoadResult }[] = [];
+  let state = first;
+  for (const plan of plans) {
+    const number = loads.length + 1;
+    const { part, shade } = plan.order;
+    const result = workLoad(setting, state, plan);
+    if (result === undefined) {
+      faults.push(
+        error(
+          "bath-too-weak",
+          path,
+          `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
+          number === 1
+            ? "strengthen it first or start fresh: start: fresh"
+            : "write topUp: strength, a lighter shade, or fewer parts for this bath",
+        ),
+      );
+      break;
+    }
+    loads.push({ plan, result });
+    const least = (handling.liquorRatioLPerKg * plan.parts * part.massG) / 1000;
+    if (state.volumeL < least * (1 - 1e-9))
+      warnings.add(
+        "too-little-liquor",
+        number,
+        `${where}: ${state.volumeL.toFixed(2)} L are left, and ${handling.liquorRatioLPerKg} L/kg asks for ${least.toFixed(2)} L`,
+        "write topUp: level or topUp: strength, or dip fewer parts a load",
+      );
+    if (result.takenUp > 0.1 * state.dye)
+      warnings.add(
+        "large-load",
+        number,
+        `${where}: it takes ${percent(result.takenUp / state.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+        "dip fewer parts a load, or use a larger tank",
+      );
+    if (result.topUpShort)
+      warnings.add(
+        "top-up-short",
+        number,
+        `${where}: the tank is full before all missing dye is in; strength is brought to ${percent(result.strengthAfter)} only`,
+        "take some liquor out before topping up",
+      );
+    state = result.after;
+  }
+  faults.push(...warnings.faults());
+  const times = loads.map(({ result }) => result.seconds);
+  const short = times.findIndex((seconds) => seconds < handling.shortestSeconds);
+  if (short >= 0)
+    faults.push(
+      warning(
+        "dip-too-short",
+        path,
+        `load ${short + 1} of ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`,
+        "dilute the bath more or work cooler",
+      ),
+    );
+  const long = times.findIndex((seconds) => seconds > handling.longestSeconds);
+  if (long >= 0)
+    faults.push(
+      warning(
+        "dip-too-long",
+        path,
+        `from load ${long + 1} on ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`,
+        "strengthen the bath or make it up fresh",
+      ),
+    );
+  else if (loads.length > 0 && !lastsAgain(setting, state, plans))
+    faults.push(
+      warning(
+        "bath-nearly-spent",
+        path,
+        `${where} ends at ${percent(strengthOf(state, fresh))} strength and will not serve this batch once more within the longest dip`,
+        "plan to strengthen it or make it up fresh next time",
+      ),
+    );
+  return { loads, end: state, faults };
+}
+
+/** Whether the bath as it is left would do the same loads again within the longest dip. */
+function lastsAgain(setting: BathSetting, from: BathState, plans: readonly LoadPlan[]): boolean {
+  let state = from;
+  return plans.every((plan) => {
+    const result = workLoad(setting, state, plan);
+    if (result !== undefined) state = result.after;
+    return result !== undefined && result.seconds <= setting.handling.longestSeconds;
+  });
+}

@@ -1,0 +1,172 @@
+import { type BathLife, bathLife } from "../bath/life.js";
+import { makeUp } from "../bath/make-up.js";
+import type { BathSetting } from "../bath/run.js";
+import { dilutionInWords } from "../quantity/dilution.js";
+import type { ShadeAim } from "../uptake/aim.js";
+import type { BathRun } from "./bath-plan.js";
+import type { Batch, Dye, TopUpRule } from "./model.js";
+import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLife, PlanLoad } from "./plan-model.js";
+
+const amountOf = (dye: Dye, amount: number): DyeAmount =>
+  dye.dilution.kind === "liquid" ? { concentrateMl: amount } : { powderG: amount };
+
+/** A bath's lives under all rules; `own` is the one under the bath's own rule. */
+export interface BathLives {
+  readonly own: BathLife;
+  readonly all: readonly PlanLife[];
+  readonly cheapestRule: TopUpRule | null;
+  readonly freshWaterMl: number;
+}
+
+const rules: readonly TopUpRule[] = ["none", "level", "strength"];
+
+/** Repeats the loads of a bath on a fresh one under each rule. */
+export function planLives(batch: Batch, run: BathRun): BathLives {
+  const { bath, setting } = run;
+  const { tank, dye } = bath;
+  const mix = run.loads.map(({ plan }) => ({
+    areaDm2: plan.areaDm2,
+    depth: plan.depth,
+    parts: plan.parts,
+    massG: plan.parts * plan.order.part.massG,
+  }));
+  const age = {
+    ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
+    ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
+  };
+  const fresh = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: batch.room.celsius,
+    dilution: dye.dilution,
+  });
+  const lives = rules.map((rule) => bathLife({ ...setting, rule }, mix, age));
+  const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, fresh.waterMl));
+  const priced = all.filter((life) => life.bathCostPerPart !== null);
+  const cheapest =
+    priced.length > 0
+      ? priced.reduce((least, life) => (life.bathCostPerPart! < least.bathCostPerPart! ? life : least))
+      : undefined;
+  return {
+    own: lives[rules.indexOf(setting.rule)]!,
+    all,
+    cheapestRule: cheapest?.rule ?? null,
+    freshWaterMl: fresh.waterMl,
+  };
+}
+
+function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
+  const { rates } = batch;
+  const perPart = life.parts > 0 ? life.dyeUsed / life.parts : 0;
+  const perDm2 = life.areaDm2 > 0 ? life.dyeUsed / life.areaDm2 : 0;
+  const cost =
+    dye.price === undefined || life.parts === 0
+      ? null
+      : ((dye.price * life.dyeUsed) / 1000 +
+          ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
+          (rates.disposalPerL ?? 0) * volumeL) /
+        life.parts;
+  const common = {
+    rule: life.rule,
+    loads: life.loads,
+    parts: life.parts,
+    areaDm2: life.areaDm2,
+    endedBy: life.endedBy,
+    bathCostPerPart: cost,
+  };
+  return dye.dilution.kind === "liquid"
+    ? { ...common, concentrateMlPerPart: perPart, concentrateMlPerDm2: perDm2 }
+    : { ...common, powderGPerPart: perPart, powderGPerDm2: perDm2 };
+}
+
+function balance(run: BathRun): PlanDyeBalance {
+  const sum = (of: (result: BathRun["loads"][number]["result"]) => number): number =>
+    run.loads.reduce((total, { result }) => total + of(result), 0);
+  const start = run.start.dye;
+  const added = sum((result) => result.topUp?.dye ?? 0);
+  const takenUp = sum((result) => result.takenUp);
+  const draggedOut = sum((result) => result.draggedOut);
+  const left = run.end.dye;
+  return run.bath.dye.dilution.kind === "liquid"
+    ? { startMl: start, addedMl: added, takenUpMl: takenUp, draggedOutMl: draggedOut, leftMl: left }
+    : { startG: start, addedG: added, takenUpG: takenUp, draggedOutG: draggedOut, leftG: left };
+}
+
+/** Times at which the ends of a shade's window are reached in the bath as it is. */
+function windowOf(setting: BathSetting, aim: ShadeAim, strength: number): readonly [number, number] | null {
+  if (!aim.window) return null;
+  const at = (depth: number): number | undefined => setting.timer(depth, strength);
+  const from = at(aim.window.from);
+  const to = aim.window.to === null ? undefined : at(aim.window.to);
+  return from === undefined ? null : [from, to ?? setting.handling.longestSeconds];
+}
+
+/** CIEDE2000 per second at the time of a dip, by a small step of depth. */
+function slopeOf(setting: BathSetting, aim: ShadeAim, seconds: number, strength: number): number | null {
+  if (aim.slopePerDepth === null || aim.depth === 0) return null;
+  const step = 1e-4 * aim.depth;
+  const later = setting.timer(aim.depth + step, strength);
+  return later === undefined || later <= seconds ? 0 : (aim.slopePerDepth * step) / (later - seconds);
+}
+
+/** One bath as the run sheet prints it. */
+export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
+  const { bath, setting } = run;
+  const { dye, start } = bath;
+  const { makeUp: made } = run;
+  const poured = start.kind === "fresh";
+  return {
+    tank: bath.tank.name,
+    dye: dye.name,
+    celsius: dye.celsius,
+    dilution:
+      dye.dilution.kind === "liquid"
+        ? dilutionInWords(dye.dilution.fraction)
+        : `${dye.dilution.gramsPerL} g of powder per litre`,
+    start,
+    topUpRule: bath.topUp,
+    after: bath.after,
+    depthReferenceSeconds: setting.model.referenceSeconds,
+    makeUp: {
+      ...amountOf(dye, poured ? run.start.dye : 0),
+      ...(dye.dilution.kind === "liquid"
+        ? { fraction: dye.dilution.fraction }
+        : { gramsPerL: dye.dilution.gramsPerL }),
+      volumeHotL: made.volumeHotL,
+      volumeColdL: made.volumeColdL,
+      waterMl: poured ? made.waterMl : 0,
+    },
+    heating: run.heating,
+    loads: run.loads.map(({ plan, result }, i): PlanLoad => {
+      const aim = aims[plan.order.index]!;
+      return {
+        load: i + 1,
+        order: plan.order.index + 1,
+        part: plan.order.part.name,
+        shade: plan.order.shade.name,
+        base: plan.order.base?.name ?? null,
+        parts: plan.parts,
+        boundBy: plan.boundBy,
+        areaDm2: plan.areaDm2,
+        depth: plan.depth,
+        dipSeconds: result.seconds,
+        cycleSeconds: result.cycleSeconds,
+        windowSeconds: windowOf(setting, aim, result.strengthDuring),
+        deltaE00: aim.deltaE00,
+        slopePerSecond: slopeOf(setting, aim, result.seconds, result.strengthDuring),
+        lab: aim.lab,
+        strengthBefore: result.strengthBefore,
+        strengthAfter: result.strengthAfter,
+        volumeBeforeL: result.volumeBeforeL,
+        volumeAfterL: result.volumeAfterL,
+        evaporatedL: result.evaporatedL,
+        topUp: result.topUp && { ...amountOf(dye, result.topUp.dye), waterMl: result.topUp.waterMl },
+      };
+    }),
+    dyeBalance: balance(run),
+    life: lives.all.find((life) => life.rule === bath.topUp)!,
+    lives: lives.all,
+    cheapestRule: lives.cheapestRule,
+    notes: dye.notes ?? null,
+  };
+}

@@ -1,0 +1,242 @@
+import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
+import { bathItems, type CostItem, partItems } from "../cost/items.js";
+import { hasMoney, notCounted } from "../cost/missing.js";
+import { sellingPrice } from "../cost/selling-price.js";
+import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
+import { assignLoads } from "./assign.js";
+import { assumptionsOf } from "./assumptions.js";
+import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
+import { type CautionFacts, cautions } from "./cautions.js";
+import type { Batch, Dye, Order } from "./model.js";
+import { planBath, planLives } from "./plan-bath.js";
+import type { Plan, PlanOrder } from "./plan-model.js";
+import { timeline } from "./timeline.js";
+
+const isError = (fault: Fault): boolean => fault.severity === "error";
+
+/** Models of all dyes that orders ask for, and what each order aims at. */
+function aims(batch: Batch): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
+  const models = new Map<Dye, DyeModel>();
+  const found: ShadeAim[] = [];
+  const faults: Fault[] = [];
+  const failedDyes = new Set<Dye>();
+  for (const order of batch.orders) {
+    const { dye } = order.shade;
+    if (!batch.baths.some((bath) => bath.dye === dye)) {
+      faults.push(
+        error(
+          "no-bath",
+          ["orders", order.index],
+          `no bath holds dye "${dye.name}", which shade "${order.shade.name}" needs`,
+          `add a bath: - { tank: ..., dye: ${dye.name} }`,
+        ),
+      );
+      continue;
+    }
+    if (!models.has(dye) && !failedDyes.has(dye)) {
+      const model = dyeModel(dye, batch.handling);
+      faults.push(...model.faults);
+      if (model.ok) models.set(dye, model.value);
+      else failedDyes.add(dye);
+    }
+    const model = models.get(dye);
+    if (!model) continue;
+    const aim = aimAt(model, order.shade, order.base);
+    faults.push(...aim.faults);
+    if (aim.ok) found[order.index] = aim.value;
+  }
+  return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+}
+
+function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
+  return batch.dyes.flatMap((dye) => {
+    if (dye.stock === undefined) return [];
+    const needed = runs
+      .filter((run) => run.bath.dye === dye)
+      .reduce((sum, run) => sum + (run.bath.start.kind === "fresh" ? run.start.dye : 0) + addedDye(run), 0);
+    if (needed <= dye.stock) return [];
+    return [
+      warning(
+        "stock-short",
+        ["dyes", dye.name, "stock"],
+        `dye "${dye.name}": ${dyeAmountInWords(dye, needed)} needed, ${dyeAmountInWords(dye, dye.stock)} on the shelf`,
+        `order at least ${dyeAmountInWords(dye, Math.ceil(needed - dye.stock))}`,
+      ),
+    ];
+  });
+}
+
+const addedDye = (run: BathRun): number =>
+  run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
+
+/**
+ * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
+ * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
+ */
+export function planBatch(batch: Batch): Outcome<Plan> {
+  const aimed = aims(batch);
+  if (!aimed.ok) return aimed;
+  const { models, aims: aimOf } = aimed.value;
+  const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);
+  const idle = batch.baths.filter((bath) => assigned.loads.get(bath)!.length === 0);
+  const runs = batch.baths
+    .filter((bath) => !idle.includes(bath))
+    .map((bath) => runBath(bath, batch, models.get(bath.dye)!, assigned.loads.get(bath)!));
+  const faults = [
+    ...aimed.faults,
+    ...assigned.faults,
+    ...(assigned.faults.some(isError)
+      ? []
+      : idle.map((bath) =>
+          warning(
+            "idle-bath",
+            ["baths", bath.index],
+            `no order uses the bath of "${bath.dye.name}" in tank "${bath.tank.name}": it is left out`,
+          ),
+        )),
+    ...runs.flatMap((run) => run.faults),
+    ...stockFaults(batch, runs),
+  ];
+  if (faults.some(isError)) return failed(...faults);
+
+  const lives = runs.map((run) => planLives(batch, run));
+  const day = timeline(
+    runs.map((run) => ({
+      bath: run.bath,
+      heatingMinutes: run.heating.minutes ?? undefined,
+      loads: run.loads.map(({ plan, result }, i) => ({
+        load: i + 1,
+        parts: plan.parts,
+        minutes: result.cycleSeconds / 60,
+      })),
+    })),
+    batch,
+  );
+  const items = hasMoney(batch) ? costItems(batch, runs, lives, assigned.started, day.dryerRuns) : undefined;
+  const sheets = items && allocate(items, batch.orders.length);
+  const orders = batch.orders.map((order) =>
+    planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
+  );
+  const exceeded = orders.flatMap((order) => overLimit(batch, order.value));
+  const priceFaults = orders.flatMap((order) => order.faults);
+  if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
+  const lines = items ? sheetOf(items) : null;
+  const dryer = batch.dryers[0];
+  const plan: Plan = {
+    batch: batch.name,
+    date: batch.date ?? null,
+    currency: batch.currency ?? null,
+    startAtMinute: batch.startAtMinute ?? null,
+    baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
+    timeline: day.entries,
+    orders: orders.map((order) => order.value),
+    totals: {
+      cost: lines && sheetTotal(lines),
+      lines,
+      good: batch.orders.reduce((sum, order) => sum + order.quantity, 0),
+      started: assigned.started.reduce((sum, count) => sum + count, 0),
+      loads: runs.reduce((sum, run) => sum + run.loads.length, 0),
+      minutes: day.minutes,
+      operatorMinutes: day.operatorMinutes,
+      dryerRuns: day.dryerRuns,
+      kWh:
+        runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
+        (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
+    },
+    notCounted: items ? notCounted(batch) : [],
+    exceeded,
+    assumptions: assumptionsOf(batch, models),
+    cautions: cautions(cautionFacts(batch)),
+    warnings: faults,
+  };
+  return done(plan, faults);
+}
+
+const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
+  celsius: Math.max(...baths.map((bath) => bath.dye.celsius)),
+  roomCelsius: room.celsius,
+  agitation: baths.some((bath) => bath.tank.agitationW > 0),
+  drying: dryers.length > 0,
+  powder: baths.some((bath) => bath.dye.dilution.kind === "powder"),
+});
+
+/** Holding and agitation over the loads of a bath. */
+function workingKwh({ bath, heating, loads }: BathRun): number {
+  const holdingW = Math.min(heating.holdingW, bath.tank.heaterW ?? heating.holdingW);
+  return loads.reduce(
+    (sum, { result }) =>
+      sum + (holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds) / 3_600_000,
+    0,
+  );
+}
+
+function costItems(
+  batch: Batch,
+  runs: readonly BathRun[],
+  lives: readonly ReturnType<typeof planLives>[],
+  started: readonly number[],
+  dryerRuns: number,
+): CostItem[] {
+  const baths = runs.flatMap((run, i) =>
+    bathItems({
+      batch,
+      tank: run.bath.tank,
+      dye: run.bath.dye,
+      after: run.bath.after,
+      fresh: run.bath.start.kind === "fresh",
+      loads: run.loads.map(({ plan, result }) => ({
+        order: plan.order.index,
+        areaDm2: plan.areaDm2,
+        seconds: result.seconds,
+        cycleSeconds: result.cycleSeconds,
+        dye: result.takenUp + result.draggedOut,
+      })),
+      heatingMinutes: run.heating.minutes ?? undefined,
+      holdingW: run.heating.holdingW,
+      makeUpWaterMl: lives[i]!.freshWaterMl,
+      topUpWaterMl: run.loads.reduce((sum, { result }) => sum + (result.topUp?.waterMl ?? 0), 0),
+      dyeLeft: run.end.dye,
+      life: lives[i]!.own,
+    }),
+  );
+  return [...partItems(batch, started, dryerRuns), ...baths];
+}
+
+function planOrder(
+  batch: Batch,
+  order: Order,
+  started: number,
+  lines: PlanOrder["lines"] | undefined,
+): { value: PlanOrder; faults: readonly Fault[] } {
+  const total = lines ? sheetTotal(lines) : null;
+  const costPerPart = total === null ? null : total / order.quantity;
+  const value: PlanOrder = {
+    order: order.index + 1,
+    part: order.part.name,
+    shade: order.shade.name,
+    base: order.base?.name ?? null,
+    quantity: order.quantity,
+    started,
+    costPerPart,
+    total,
+    lines: lines ?? null,
+  };
+  if (!batch.pricing || costPerPart === null) return { value, faults: [] };
+  const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
+  return price.ok
+    ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }
+    : { value, faults: price.faults };
+}
+
+function overLimit(batch: Batch, order: PlanOrder): Fault[] {
+  const limit = batch.limits.costPerPart;
+  if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];
+  return [
+    error(
+      "over-limit",
+      ["limits", "costPerPart"],
+      `order ${order.order} (${order.part}, ${order.shade}) costs ${order.costPerPart.toFixed(2)} ${batch.currency ?? ""} a part, over the limit of ${limit.toFixed(2)}`,
+    ),
+  ];
+}

@@ -1,0 +1,62 @@
+import type { Reading, Xyz } from "./types.js";
+import { curveWeights } from "./weights.js";
+
+/** Outward normals and offsets of the planes that bound a solid: a point p is inside where n·p < offset. */
+interface Solid {
+  readonly normals: Float64Array;
+  readonly offsets: Float64Array;
+}
+
+const known = new Map<string, Solid>();
+
+/**
+ * The solid of all colours that curves of 36 samples between 0 and 1 can give. It is the sum of 36 line
+ * segments, so each face is spanned by two of them: the normal is their cross product, the offset the sum of
+ * what lies on its positive side.
+ */
+function solidOf(reading: Reading): Solid {
+  const key = `${reading.illuminant}/${reading.observer}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const { x, y, z } = curveWeights(reading);
+  const normals: number[] = [];
+  const offsets: number[] = [];
+  for (let i = 0; i < x.length; i++) {
+    for (let j = i + 1; j < x.length; j++) {
+      const n = [y[i]! * z[j]! - z[i]! * y[j]!, z[i]! * x[j]! - x[i]! * z[j]!, x[i]! * y[j]! - y[i]! * x[j]!];
+      const length = Math.hypot(...n);
+      if (length === 0) continue;
+      const [nx, ny, nz] = n.map((component) => component / length) as [number, number, number];
+      let above = 0;
+      let below = 0;
+      for (let k = 0; k < x.length; k++) {
+        const d = nx * x[k]! + ny * y[k]! + nz * z[k]!;
+        if (d > 0) above += d;
+        else below -= d;
+      }
+      normals.push(nx, ny, nz, -nx, -ny, -nz);
+      offsets.push(above, below);
+    }
+  }
+  const solid = { normals: Float64Array.from(normals), offsets: Float64Array.from(offsets) };
+  known.set(key, solid);
+  return solid;
+}
+
+/**
+ * How far a colour lies inside the optimal-colour limits, as a distance in X, Y, Z with Y = 100 for white:
+ * negative outside. The limits are those of curves of 36 samples, 380 to 730 nm by 10 nm, each within 0..1.
+ *
+ * @source macAdam1935 reflectance of zero or one gives the limits of object colours
+ * @example insideLimits([20, 20, 20], { illuminant: "D65", observer: 2 }) > 0 // => true
+ * @example insideLimits([20, 90, 20], { illuminant: "D65", observer: 2 }) > 0 // => false
+ */
+export function insideLimits([X, Y, Z]: Xyz, reading: Reading): number {
+  const { normals, offsets } = solidOf(reading);
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0, j = 0; i < offsets.length; i++, j += 3) {
+    const room = offsets[i]! - (normals[j]! * X + normals[j + 1]! * Y + normals[j + 2]! * Z);
+    if (room < least) least = room;
+  }
+  return least;
+}

@@ -1,0 +1,77 @@
+import { done, error, failed, type Outcome } from "../fault.js";
+import { labToXyz } from "./cielab.js";
+import { curveGrid } from "./grid.js";
+import { insideLimits } from "./optimal-limits.js";
+import { type SmoothState, smoothNewton } from "./smooth-newton.js";
+import type { Lab, Reading, Xyz } from "./types.js";
+import { curveWeights, type Weights } from "./weights.js";
+
+const fewestParts = 1 / 4096;
+
+const flat = (z: number): SmoothState => ({
+  z: new Float64Array(curveGrid.count).fill(z),
+  multipliers: new Float64Array(3),
+});
+
+/** Goes from a grey of the same Y to the target in as many parts as it needs, halving a part that fails. */
+function follow(target: Xyz, weights: Weights): Float64Array | undefined {
+  const share = target[1] / weights.white[1];
+  const curve = new Float64Array(curveGrid.count);
+  let from = flat(Math.atanh(2 * share - 1));
+  let reached = 0;
+  let part = 1;
+  while (part >= fewestParts) {
+    const to = Math.min(1, reached + part);
+    const goal = target.map((value, k) => {
+      const grey = share * weights.white[k]!;
+      return grey + to * (value - grey);
+    }) as unknown as Xyz;
+    const trial = { z: Float64Array.from(from.z), multipliers: Float64Array.from(from.multipliers) };
+    if (smoothNewton(trial, goal, weights, curve, 30)) {
+      if (to === 1) return curve;
+      from = trial;
+      reached = to;
+      part *= 2;
+    } else part /= 2;
+  }
+  return undefined;
+}
+
+/**
+ * The smoothest reflectance that has a given colour: of all curves R = (tanh z + 1)/2 of 36 samples, 380 to 730 nm
+ * by 10 nm, the one with the least Σ (z_{i+1} - z_i)². Its colour is the colour of its spline at 5 nm
+ * (`curveWeights`), so it is reproduced by `curveLab` and by `spectrumLab` alike.
+ *
+ * lab [CIELAB units] read under `reading`; result [0..1]. A colour outside the optimal-colour limits, which no
+ * surface can have, is a fault; so is one so near to them that the search does not arrive.
+ * @source burns2020 the method named after the least slope squared of the hyperbolic tangent
+ */
+export function smoothReflectance(lab: Lab, reading: Reading): Outcome<Float64Array> {
+  const weights = curveWeights(reading);
+  const target = labToXyz(lab, weights.white);
+  const share = target[1] / weights.white[1];
+  const { illuminant, observer } = reading;
+  const shown = `L ${lab[0]}, a ${lab[1]}, b ${lab[2]} under ${illuminant}/${observer}`;
+  if (lab[1] === 0 && lab[2] === 0 && share >= 0 && share <= 1)
+    return done(new Float64Array(curveGrid.count).fill(share));
+  if (!(insideLimits(target, reading) > 0))
+    return failed(
+      error(
+        "colour-outside-limits",
+        [],
+        `${shown} lies outside the optimal-colour limits: no surface can have this colour`,
+        "Check the three values and what they were read under.",
+      ),
+    );
+  const curve = follow(target, weights);
+  return curve !== undefined
+    ? done(curve)
+    : failed(
+        error(
+          "colour-no-curve",
+          [],
+          `no smooth reflectance curve was found for ${shown}: the colour lies too near to the optimal-colour limits`,
+          "Give the measured reflectance instead.",
+        ),
+      );
+}

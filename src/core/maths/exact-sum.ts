@@ -1,0 +1,48 @@
+/**
+ * The sum of numbers, correctly rounded and so the same in every order.
+ *
+ * Partial sums that do not overlap carry what each addition would lose. A sum that overflows on the way, or
+ * that holds an infinity or NaN, is that of plain addition.
+ * @source shewchuk1997 section 2
+ * @example
+ * exactSum([0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1]) // => 1
+ * exactSum([1e100, 1, -1e100]) // => 1
+ */
+export function exactSum(values: Iterable<number>): number {
+  const partials: number[] = [];
+  let plain = 0;
+  for (const value of values) {
+    plain += value;
+    let x = value;
+    let kept = 0;
+    for (const partial of partials) {
+      const [large, small] = Math.abs(x) < Math.abs(partial) ? [partial, x] : [x, partial];
+      const high = large + small;
+      const low = small - (high - large);
+      if (low !== 0) partials[kept++] = low;
+      x = high;
+    }
+    partials.length = kept;
+    partials.push(x);
+  }
+  return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
+}
+
+/** Partials from small to large into one number; a tie looks at the next partial for its direction. */
+function roundedTotal(partials: readonly number[]): number {
+  let index = partials.length - 1;
+  let total = partials[index] ?? 0;
+  let rest = 0;
+  while (index > 0 && rest === 0) {
+    index -= 1;
+    const before = total;
+    total = before + partials[index]!;
+    rest = partials[index]! - (total - before);
+  }
+  if (index > 0 && Math.sign(rest) === Math.sign(partials[index - 1]!)) {
+    const doubled = rest * 2;
+    const moved = total + doubled;
+    if (doubled === moved - total) return moved;
+  }
+  return total;
+}

@@ -1,0 +1,149 @@
+import type { DyeAmount, Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
+import type { LifeEnd } from "../../core/bath/life.js";
+import { degrees, litres, percent, pour, weigh } from "../amounts.js";
+import { money } from "../money.js";
+import type { Block } from "../report.js";
+import { clock, duration } from "../times.js";
+
+/** "584 mL of concentrate" or "12.3 g of powder". */
+export const dyeText = (amount: DyeAmount): string =>
+  "concentrateMl" in amount
+    ? `${pour(amount.concentrateMl)} of concentrate`
+    : `${weigh(amount.powderG)} of powder`;
+
+const rules = {
+  none: "nothing is topped up",
+  level: "topped up to the mark with liquor at the make-up ratio",
+  strength: "topped up to the mark and back to full strength",
+} as const;
+
+const ends: Record<LifeEnd, string> = {
+  "longest-dip": "then dips pass the longest time",
+  "too-weak": "then the bath is too weak at any time",
+  "shelf-life": "then its shelf life is over",
+  "too-little-liquor": "then too little liquor is left",
+  "load-limit": "the count stops there",
+};
+
+function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
+  const { makeUp, heating, start } = bath;
+  const on = plan.timeline.find((entry) => entry.what === "heat" && entry.tank === bath.tank);
+  const heat =
+    heating.minutes === null
+      ? `Heat to ${degrees(bath.celsius)} (no heater power given: the time is not known).`
+      : `Switch the heater on at ${clock(on?.startMinute ?? 0, plan.startAtMinute ?? undefined)}: ${degrees(bath.celsius)} takes about ${duration(Math.ceil(heating.minutes) * 60)}, lid on if there is one.`;
+  if (start.kind === "kept") {
+    const age = start.ageDays > 0 ? `, ${start.ageDays} d old` : "";
+    return [
+      `Shake the jug and pour the kept bath into the tank: ${litres(start.volumeL)} when hot (${litres(makeUp.volumeColdL)} cold), at ${percent(start.strength)} strength${age}.`,
+      heat,
+    ];
+  }
+  return [
+    `Pour ${pour(makeUp.waterMl)} of water into the tank.`,
+    `Shake the dye, then stir in ${dyeText(makeUp)}: ${bath.dilution}.`,
+    heat,
+    `Hot, it must stand at the ${litres(makeUp.volumeHotL)} mark (${litres(makeUp.volumeColdL)} cold).`,
+  ];
+}
+
+const windowText = ({ windowSeconds }: PlanLoad): string =>
+  windowSeconds ? `${duration(windowSeconds[0])} to ${duration(windowSeconds[1])}` : "";
+
+function loadTable(bath: PlanBath): Block {
+  const windows = bath.loads.some((load) => load.windowSeconds !== null);
+  const colours = bath.loads.some((load) => load.deltaE00 !== null);
+  return {
+    kind: "table",
+    table: {
+      columns: [
+        { key: "dip", title: "DIP", tone: "strong" as const },
+        { key: "load", title: "load" },
+        { key: "parts", title: "parts" },
+        { key: "what", title: "what" },
+        ...(windows ? [{ key: "window", title: "good from to" }] : []),
+        ...(colours ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
+        { key: "strength", title: "strength", show: (value: number) => percent(value) },
+        { key: "level", title: "level", show: (value: number) => litres(value) },
+      ],
+      rows: bath.loads.map((load) => [
+        duration(load.dipSeconds),
+        load.load,
+        load.parts,
+        [load.part, load.shade, load.base === null ? "" : `on ${load.base}`].filter(Boolean).join(" "),
+        ...(windows ? [windowText(load)] : []),
+        ...(colours ? [load.deltaE00] : []),
+        load.strengthBefore,
+        load.volumeBeforeL,
+      ]),
+    },
+  };
+}
+
+function topUps(bath: PlanBath): Block[] {
+  const items = bath.loads.flatMap((load) => {
+    const { topUp } = load;
+    if (!topUp) return [];
+    const dye = "concentrateMl" in topUp ? topUp.concentrateMl : topUp.powderG;
+    const pieces = [
+      dye > 0 ? dyeText(topUp) : "",
+      topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
+    ].filter(Boolean);
+    return [`After load ${load.load}: ${pieces.join(" and ")}.`];
+  });
+  const heading: Block = {
+    kind: "heading",
+    level: 2,
+    text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)`,
+  };
+  return items.length > 0
+    ? [heading, { kind: "list", items }]
+    : [heading, { kind: "paragraph", text: "None in this batch." }];
+}
+
+function whereTheDyeGoes({ dyeBalance: b }: PlanBath): string {
+  const liquid = "startMl" in b;
+  const say = liquid ? pour : weigh;
+  const [start, added, taken, dragged, left] = liquid
+    ? [b.startMl, b.addedMl, b.takenUpMl, b.draggedOutMl, b.leftMl]
+    : [b.startG, b.addedG, b.takenUpG, b.draggedOutG, b.leftG];
+  return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts, ${say(dragged)} rinsed away, ${say(left)} left.`;
+}
+
+function lifeText(plan: Plan, bath: PlanBath): string {
+  const { life } = bath;
+  const per =
+    "concentrateMlPerPart" in life
+      ? `${life.concentrateMlPerPart.toPrecision(2)} mL of concentrate a part (${life.concentrateMlPerDm2.toPrecision(2)} mL/dm2)`
+      : `${life.powderGPerPart.toPrecision(2)} g of powder a part (${life.powderGPerDm2.toPrecision(2)} g/dm2)`;
+  const cost =
+    life.bathCostPerPart === null
+      ? ""
+      : `, ${money(life.bathCostPerPart, plan.currency)} a part for dye, water and disposal`;
+  const cheapest =
+    bath.cheapestRule !== null && bath.cheapestRule !== bath.topUpRule
+      ? ` Topping up by "${bath.cheapestRule}" would cost least.`
+      : "";
+  return `Bath life with this work: ${life.loads} loads, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2 (${ends[life.endedBy]}); ${per}${cost}.${cheapest}`;
+}
+
+/** One bath, in the order in which it is worked. */
+export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
+  const after =
+    bath.after === "keep"
+      ? "Afterwards pour the bath back into its jug, label it, keep it from light."
+      : "Afterwards the bath is spent.";
+  return [
+    {
+      kind: "heading",
+      level: 1,
+      text: `Bath ${index + 1}: ${bath.dye} in tank ${bath.tank}, ${degrees(bath.celsius)}`,
+    },
+    ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
+    { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
+    loadTable(bath),
+    ...topUps(bath),
+    { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
+    { kind: "paragraph", text: lifeText(plan, bath) },
+  ];
+}

@@ -1,0 +1,149 @@
+import type { Plan } from "../../core/batch/plan-model.js";
+import { costLines } from "../../core/cost/items.js";
+import type { Fault } from "../../core/fault.js";
+import { money, moneyDigits } from "../money.js";
+import type { Block } from "../report.js";
+import { clock, duration } from "../times.js";
+import { bathBlocks } from "./bath-blocks.js";
+
+const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
+
+function summary(plan: Plan): string {
+  const { totals } = plan;
+  const cost =
+    totals.cost === null
+      ? "no rates or prices given, so no costs"
+      : `${money(totals.cost, plan.currency)} in all`;
+  const started =
+    totals.started === totals.good
+      ? `${totals.good} parts`
+      : `${totals.started} parts started for ${totals.good} good ones`;
+  return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.`;
+}
+
+function clockBlocks(plan: Plan): Block[] {
+  const start = plan.startAtMinute ?? undefined;
+  return [
+    { kind: "heading", level: 1, text: "The clock" },
+    {
+      kind: "table",
+      table: {
+        columns: [
+          { key: "from", title: "from", tone: "strong" },
+          { key: "to", title: "to" },
+          { key: "what", title: "what" },
+          { key: "tank", title: "tank" },
+          { key: "load", title: "load" },
+          { key: "parts", title: "parts" },
+        ],
+        rows: plan.timeline.map((entry) => [
+          clock(entry.startMinute, start),
+          clock(entry.endMinute, start),
+          entry.what,
+          entry.tank ?? "",
+          entry.load ?? null,
+          entry.parts ?? null,
+        ]),
+      },
+    },
+  ];
+}
+
+function costBlocks(plan: Plan): Block[] {
+  const { lines, cost, good } = plan.totals;
+  if (lines === null || cost === null) return [];
+  const digits = moneyDigits(plan.currency);
+  const unit = plan.currency ?? "";
+  const priced = plan.orders.some((order) => order.price !== undefined);
+  return [
+    { kind: "heading", level: 1, text: `Costs in ${unit}` },
+    {
+      kind: "table",
+      table: {
+        columns: [
+          { key: "order", title: "order" },
+          { key: "part", title: "part" },
+          { key: "shade", title: "shade" },
+          { key: "good", title: "good" },
+          { key: "started", title: "started" },
+          { key: "per_part", title: "per good part", digits, tone: "strong" },
+          ...(priced ? [{ key: "price", title: "price", digits }] : []),
+          { key: "total", title: "total", digits },
+        ],
+        rows: plan.orders.map((order) => [
+          order.order,
+          order.part,
+          order.base === null ? order.shade : `${order.shade} on ${order.base}`,
+          order.quantity,
+          order.started,
+          order.costPerPart,
+          ...(priced ? [order.price ?? null] : []),
+          order.total,
+        ]),
+      },
+    },
+    {
+      kind: "table",
+      table: {
+        columns: [
+          { key: "line", title: "line" },
+          { key: "total", title: "total", digits },
+          { key: "per_part", title: "per good part", digits },
+          { key: "share", title: "share %", digits: (value) => value.toFixed(1) },
+        ],
+        rows: costLines
+          .map((line) => [
+            line as string,
+            lines[line],
+            lines[line] / good,
+            cost > 0 ? (100 * lines[line]) / cost : 0,
+          ])
+          .concat([["all", cost, cost / good, 100]]),
+      },
+    },
+    ...(plan.notCounted.length > 0
+      ? [
+          {
+            kind: "paragraph" as const,
+            text: `Not given, so counted as nothing: ${plan.notCounted.join("; ")}.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+const titled = (text: string, items: readonly string[]): Block[] =>
+  items.length === 0
+    ? []
+    : [
+        { kind: "heading", level: 1, text },
+        { kind: "list", items },
+      ];
+
+const faultText = ({ message, help }: Fault): string =>
+  help === undefined ? `${message}.` : `${message}: ${help}.`;
+
+/** The run sheet for people: per bath what to pour, dip and top up, then the clock, costs and cautions. */
+export function planBlocks(plan: Plan): Block[] {
+  return [
+    {
+      kind: "heading",
+      level: 1,
+      text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
+    },
+    { kind: "paragraph", text: summary(plan) },
+    ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
+    ...clockBlocks(plan),
+    ...costBlocks(plan),
+    ...titled("Over the limit", plan.exceeded.map(faultText)),
+    ...titled("Warnings", plan.warnings.map(faultText)),
+    ...titled(
+      "Assumed, not measured",
+      plan.assumptions.map(({ message }) => `${message}.`),
+    ),
+    ...titled(
+      "Cautions",
+      plan.cautions.map(({ text }) => text),
+    ),
+  ];
+}

@@ -1,0 +1,52 @@
+import type { Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
+import { decimals } from "../digits.js";
+import type { Cell, Column, Table } from "../table.js";
+
+/** A column of the load table: its header, and what it holds. */
+interface LoadColumn extends Column {
+  readonly of: (plan: Plan, bath: PlanBath, load: PlanLoad) => Cell;
+}
+
+const to = (places: number) => (value: number) => decimals(value, places);
+const text = (key: string, of: LoadColumn["of"]): LoadColumn => ({ key, title: key, of });
+const number = (key: string, places: number, of: LoadColumn["of"]): LoadColumn => ({
+  key,
+  title: key,
+  digits: to(places),
+  of,
+});
+
+const columns: readonly LoadColumn[] = [
+  text("batch", (plan) => plan.batch),
+  text("date", (plan) => plan.date),
+  text("tank", (_p, bath) => bath.tank),
+  text("dye", (_p, bath) => bath.dye),
+  number("bath_C", 1, (_p, bath) => bath.celsius),
+  number("load", 0, (_p, _b, load) => load.load),
+  number("order", 0, (_p, _b, load) => load.order),
+  text("part", (_p, _b, load) => load.part),
+  text("shade", (_p, _b, load) => load.shade),
+  text("base", (_p, _b, load) => load.base),
+  number("parts", 0, (_p, _b, load) => load.parts),
+  number("area_dm2", 2, (_p, _b, load) => load.areaDm2),
+  number("depth", 4, (_p, _b, load) => load.depth),
+  number("dip_s", 1, (_p, _b, load) => load.dipSeconds),
+  number("window_from_s", 1, (_p, _b, load) => load.windowSeconds?.[0] ?? null),
+  number("window_to_s", 1, (_p, _b, load) => load.windowSeconds?.[1] ?? null),
+  number("delta_E00", 2, (_p, _b, load) => load.deltaE00),
+  number("strength_before_pct", 2, (_p, _b, load) => 100 * load.strengthBefore),
+  number("strength_after_pct", 2, (_p, _b, load) => 100 * load.strengthAfter),
+  number("volume_before_L", 3, (_p, _b, load) => load.volumeBeforeL),
+  number("volume_after_L", 3, (_p, _b, load) => load.volumeAfterL),
+  number("top_up_concentrate_mL", 1, (_p, _b, { topUp }) =>
+    topUp && "concentrateMl" in topUp ? topUp.concentrateMl : null,
+  ),
+  number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
+  number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
+];
+
+/** One row a load, for spreadsheets. */
+export const planRows = (plan: Plan): Table => ({
+  columns,
+  rows: plan.baths.flatMap((bath) => bath.loads.map((load) => columns.map(({ of }) => of(plan, bath, load)))),
+});

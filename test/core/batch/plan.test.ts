@@ -1,0 +1,304 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { loadSize, partsToStart } from "../../../src/core/batch/loads.js";
+import type { Batch } from "../../../src/core/batch/model.js";
+import { planBatch } from "../../../src/core/batch/plan.js";
+import type { Plan, PlanBath } from "../../../src/core/batch/plan-model.js";
+import { costLines } from "../../../src/core/cost/items.js";
+import { batches } from "./arbitrary.js";
+import { batch, bath, deep, dye, handling, hook, light, order, tank, tray } from "./sample.js";
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const close = (a: number, b: number): void =>
+  expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(a), Math.abs(b)));
+
+function planned(input: Batch): Plan {
+  const plan = planBatch(input);
+  if (!plan.ok) throw new Error(plan.faults.map((fault) => fault.message).join("; "));
+  return plan.value;
+}
+
+/** Runs a check on every random batch that can be dyed at all, and sees to it that most can. */
+function forAllPlans(check: (plan: Plan, input: Batch) => void): void {
+  let done = 0;
+  const runs = 100;
+  fc.assert(
+    fc.property(batches, (input) => {
+      const plan = planBatch(input);
+      if (!plan.ok) {
+        for (const fault of plan.faults)
+          if (fault.severity === "error")
+            expect(["bath-too-weak", "part-too-large", "margin-and-fees"]).toContain(fault.code);
+        return;
+      }
+      done++;
+      check(plan.value, input);
+    }),
+    { numRuns: runs, seed: 20261125 },
+  );
+  expect(done).toBeGreaterThan(runs / 2);
+}
+
+const faults = (input: Batch): string[] => planBatch(input).faults.map((fault) => fault.code);
+const errors = (input: Batch): string[] =>
+  planBatch(input)
+    .faults.filter((fault) => fault.severity === "error")
+    .map((fault) => fault.code);
+const amounts = ({ dyeBalance: b }: PlanBath): readonly number[] =>
+  "startMl" in b
+    ? [b.startMl, b.addedMl, b.takenUpMl, b.draggedOutMl, b.leftMl]
+    : [b.startG, b.addedG, b.takenUpG, b.draggedOutG, b.leftG];
+
+describe("planBatch over random batches", () => {
+  test("conserves dye: start + added = taken up + dragged out + left", () => {
+    forAllPlans((plan) => {
+      for (const planBath of plan.baths) {
+        const [start, added, taken, dragged, left] = amounts(planBath) as [
+          number,
+          number,
+          number,
+          number,
+          number,
+        ];
+        close(start + added, taken + dragged + left);
+      }
+    });
+  });
+
+  test("allocates every line so that the orders add up to what was paid", () => {
+    forAllPlans((plan) => {
+      close(sum(plan.orders.map((row) => row.total!)), plan.totals.cost!);
+      for (const line of costLines)
+        close(sum(plan.orders.map((row) => row.lines![line])), plan.totals.lines![line]);
+      for (const row of plan.orders) close(row.total!, row.costPerPart! * row.quantity);
+    });
+  });
+
+  test("makes no load larger than any limit allows", () => {
+    forAllPlans((plan, input) => {
+      for (const [i, planBath] of plan.baths.entries()) {
+        const holder = input.baths.filter((candidate) => candidate.tank.name === planBath.tank)[0]!.tank;
+        expect(plan.baths[i]!.loads.length).toBeGreaterThan(0);
+        for (const load of planBath.loads) {
+          const { part } = input.orders[load.order - 1]!;
+          expect(load.parts).toBeLessThanOrEqual(loadSize(part, holder, input.handling).parts);
+          expect(load.parts).toBeLessThanOrEqual(part.perLoad ?? Number.POSITIVE_INFINITY);
+          expect(load.parts * part.volumeCm3).toBeLessThanOrEqual(
+            1000 * (holder.capacityL * 0.95 - holder.volumeL) + 1e-6,
+          );
+          expect((load.parts * part.massG * 20) / 1000).toBeLessThanOrEqual(holder.volumeL + 1e-9);
+        }
+      }
+    });
+  });
+
+  test("dips every started part once, and starts enough for the good ones", () => {
+    forAllPlans((plan, input) => {
+      for (const row of plan.orders) {
+        const dipped = plan.baths
+          .flatMap((planBath) => planBath.loads)
+          .filter((load) => load.order === row.order);
+        expect(sum(dipped.map((load) => load.parts))).toBe(row.started);
+        expect(row.started * input.yield).toBeGreaterThanOrEqual(row.quantity - 1e-6);
+        expect((row.started - 1) * input.yield).toBeLessThan(row.quantity);
+      }
+    });
+  });
+
+  test("dips lighter shades first in every bath, and never a weaker bath for less time at one depth", () => {
+    forAllPlans((plan) => {
+      for (const { loads } of plan.baths)
+        for (const [i, load] of loads.entries()) {
+          const before = loads[i - 1];
+          if (!before) continue;
+          expect(load.depth).toBeGreaterThanOrEqual(before.depth);
+          if (
+            load.depth === before.depth &&
+            load.parts === before.parts &&
+            load.part === before.part &&
+            load.strengthBefore <= before.strengthBefore
+          )
+            expect(load.dipSeconds).toBeGreaterThanOrEqual(before.dipSeconds - 1e-9);
+        }
+    });
+  });
+
+  test("gives the operator one thing at a time and the dryer one run at a time", () => {
+    forAllPlans((plan, input) => {
+      const hands = plan.timeline.filter((entry) => entry.what !== "heat" && entry.what !== "dry");
+      const dryer = plan.timeline.filter((entry) => entry.what === "dry");
+      for (const row of [hands, dryer])
+        for (const [i, entry] of row.entries())
+          if (i > 0) expect(entry.startMinute).toBeGreaterThanOrEqual(row[i - 1]!.endMinute - 1e-9);
+      for (const run of dryer) expect(run.parts).toBeLessThanOrEqual(input.dryers[0]!.capacity);
+      expect(sum(dryer.map((run) => run.parts!))).toBe(plan.totals.started);
+      expect(plan.totals.dryerRuns).toBe(Math.ceil(plan.totals.started / input.dryers[0]!.capacity));
+      for (const heat of plan.timeline.filter((entry) => entry.what === "heat")) {
+        const dips = plan.timeline.filter((entry) => entry.what === "dip" && entry.tank === heat.tank);
+        expect(Math.min(...dips.map((dip) => dip.startMinute))).toBeCloseTo(heat.endMinute, 9);
+      }
+    });
+  });
+});
+
+describe("partsToStart", () => {
+  test("starts exactly the quantity at full yield and 100 for 97 at 97 %", () => {
+    expect(partsToStart(17, 1)).toBe(17);
+    expect(partsToStart(97, 0.97)).toBe(100);
+  });
+});
+
+describe("loadSize", () => {
+  test("says which limit binds", () => {
+    expect(loadSize(hook, tank, handling)).toEqual({ parts: 24, boundBy: "perLoad" });
+    expect(loadSize(tray, tank, handling)).toEqual({ parts: 9, boundBy: "liquorRatio" });
+    expect(loadSize({ massG: 1, volumeCm3: 84 }, tank, handling)).toEqual({
+      parts: 10,
+      boundBy: "freeboard",
+    });
+  });
+});
+
+describe("planBatch", () => {
+  test("splits 100 parts at 24 a load into five loads of 20", () => {
+    const loads = planned(batch).baths[0]!.loads.filter((load) => load.part === "hook");
+    expect(loads.map((load) => load.parts)).toEqual([20, 20, 20, 20, 20]);
+  });
+
+  test("works loads of two tanks with one dye on the tank with the smaller dyed area per litre", () => {
+    const big = { ...tank, name: "twelve", volumeL: 12, capacityL: 14.4 };
+    const plan = planned({
+      ...batch,
+      tanks: [tank, big],
+      baths: [bath, { ...bath, index: 1, tank: big }],
+      orders: [order(0, hook, light, 97)],
+    });
+    // 100 parts, 20 a load: six (0/6 L), twelve, twelve (8.2/12 < 8.2/6), six on a tie, twelve.
+    expect(plan.baths.map((row) => row.loads.length)).toEqual([2, 3]);
+  });
+
+  test("finds a time that gives exactly the depth at the mean strength of the dip", () => {
+    const plan = planned({ ...batch, orders: [order(0, hook, light, 1)], yield: 1 });
+    const load = plan.baths[0]!.loads[0]!;
+    // One hook: u = 0.03 x 0.41 x D mL of 584.14; t = -ln(1 - D g(tref)/s)/k by hand.
+    const g = (t: number) => 1 - Math.exp(-0.012 * t);
+    const depth = g(30) / g(300);
+    const strength = 1 - (0.03 * 0.41 * depth) / (0.1 * 6000 * (971.7978 / 998.2041)) / 2;
+    expect(load.depth).toBeCloseTo(depth, 12);
+    expect(load.dipSeconds).toBeCloseTo(-Math.log(1 - (depth * g(300)) / strength) / 0.012, 6);
+  });
+
+  test("gives no costs where no money is given, and says what is not counted where some is", () => {
+    const { pricing: _, ...rest } = batch;
+    const bare = {
+      ...rest,
+      rates: {},
+      consumables: { perBath: 0, perLoad: 0, perPart: 0 },
+      dyes: [{ ...dye, price: undefined as never }],
+      parts: [{ ...hook, blank: undefined as never }],
+      tanks: [],
+      dryers: [],
+    };
+    const plan = planned(bare);
+    expect(plan.totals.cost).toBeNull();
+    expect(plan.orders[0]!.costPerPart).toBeNull();
+    const partly = planned({ ...batch, rates: { labourPerHour: 34 } });
+    expect(partly.notCounted).toEqual(["water", "electricity", "disposal of spent liquor"]);
+  });
+
+  test("exceeds a limit on the cost per part with a fault per order", () => {
+    expect(planned({ ...batch, limits: { costPerPart: 3 } }).exceeded.map((fault) => fault.code)).toEqual([
+      "over-limit",
+    ]);
+    expect(planned({ ...batch, limits: { costPerPart: 10 } }).exceeded).toEqual([]);
+  });
+
+  test("refuses a heater that cannot reach the bath's temperature, and says what a lid would do", () => {
+    const weak = { ...tank, heaterW: 400, cover: "none" as const };
+    const plan = planBatch({ ...batch, baths: [{ ...bath, tank: weak }] });
+    expect(plan.ok).toBe(false);
+    expect(plan.faults[0]).toMatchObject({ code: "heater-too-weak", path: ["tanks", "six", "heater"] });
+    expect(plan.faults[0]!.help).toMatch(/with a lid .* it reaches 80 °C in \d+ min/);
+  });
+
+  test("warns where the heater does not hold with the lid off", () => {
+    expect(faults({ ...batch, baths: [{ ...bath, tank: { ...tank, heaterW: 400 } }] })).toContain(
+      "heater-struggles",
+    );
+    expect(faults(batch)).not.toContain("heater-struggles");
+  });
+
+  test("refuses a shade whose dye no bath holds, a part no tank takes, a bath too weak at any time", () => {
+    expect(errors({ ...batch, baths: [{ ...bath, dye: { ...dye, name: "other" } }] })).toEqual([
+      "no-bath",
+      "no-bath",
+    ]);
+    expect(faults({ ...batch, orders: [order(0, { ...tray, massG: 400 }, deep, 1)] })).toEqual([
+      "part-too-large",
+    ]);
+    const weak = { kind: "kept" as const, volumeL: 6, strength: 0.5, ageDays: 0, areaDm2: 0 };
+    expect(errors({ ...batch, baths: [{ ...bath, start: weak }] })).toEqual(["bath-too-weak"]);
+  });
+
+  test("warns of a stock that runs short, a large load, a dip too short or too long, a spent bath, an idle bath", () => {
+    expect(
+      faults({
+        ...batch,
+        dyes: [{ ...dye, stock: 500 }],
+        baths: [{ ...bath, dye: { ...dye, stock: 500 } }],
+        orders: [order(0, hook, { ...light, dye: { ...dye, stock: 500 } }, 4)],
+      }),
+    ).toEqual(["no-bath"]);
+    const short = { ...dye, stock: 500 };
+    const withShort = {
+      ...batch,
+      dyes: [short],
+      baths: [{ ...bath, dye: short }],
+      orders: [order(0, hook, { ...light, dye: short }, 4)],
+    };
+    expect(faults(withShort)).toContain("stock-short");
+    const thirsty = { ...dye, uptakePerDm2: 60 };
+    expect(
+      faults({
+        ...batch,
+        baths: [{ ...bath, dye: thirsty }],
+        orders: [order(0, hook, { ...light, dye: thirsty }, 24)],
+      }),
+    ).toContain("large-load");
+    expect(faults({ ...batch, handling: { ...handling, shortestSeconds: 45 } })).toContain("dip-too-short");
+    expect(faults({ ...batch, handling: { ...handling, longestSeconds: 110 } })).toContain("dip-too-long");
+    const worn = { kind: "kept" as const, volumeL: 6, strength: 0.79, ageDays: 0, areaDm2: 0 };
+    expect(
+      faults({
+        ...batch,
+        baths: [{ ...bath, start: worn, topUp: "none" }],
+        handling: { ...handling, dragOutMlPerDm2: 40, longestSeconds: 400 },
+        orders: [order(0, tray, deep, 40)],
+      }),
+    ).toContain("bath-nearly-spent");
+    const idle = { ...bath, index: 1, dye: { ...dye, name: "idle" }, tank: { ...tank, name: "twelve" } };
+    expect(faults({ ...batch, baths: [bath, idle] })).toContain("idle-bath");
+  });
+
+  test("cleans and sets up a tank again between two baths in it", () => {
+    const navy = { ...dye, name: "navy" };
+    const dark = { ...deep, name: "dark", dye: navy };
+    const plan = planned({
+      ...batch,
+      dyes: [dye, navy],
+      baths: [bath, { ...bath, index: 1, dye: navy }],
+      orders: [order(0, hook, light, 10), order(1, hook, dark, 10)],
+    });
+    const tasks = plan.timeline
+      .filter((entry) => entry.tank === "six" && entry.what !== "heat")
+      .map((entry) => entry.what);
+    expect(tasks).toEqual(["set up", "dip", "clean up", "set up", "dip", "clean up"]);
+  });
+
+  test("plans 1,000 orders", () => {
+    const orders = Array.from({ length: 1000 }, (_, i) =>
+      order(i, i % 2 ? hook : tray, i % 3 ? light : deep, 1 + (i % 40)),
+    );
+    expect(planned({ ...batch, orders }).orders).toHaveLength(1000);
+  });
+});
