@@ -13,7 +13,8 @@ const tried = 8;
  */
 export function fitFromPoorStart(problem: NonlinearProblem): NonlinearFit {
   let starts: (readonly number[])[] = [[]];
-  for (const value of problem.start) starts = starts.flatMap((head) => factors.map((f) => [...head, f * value]));
+  for (const value of problem.start)
+    starts = starts.flatMap((head) => factors.map((f) => [...head, f * value]));
   const sumAt = (p: readonly number[]): number => problem.residuals(p).reduce((sum, r) => sum + r * r, 0);
   const ranked = starts
     .map((start) => ({ start, sum: sumAt(start) }))
