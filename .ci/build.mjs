@@ -12,6 +12,8 @@ const common = {
   format: "esm",
   logLevel: "warning",
   legalComments: "none",
+  // write-file-atomic tells the writers of one process apart by the name of its own file.
+  define: { __filename: "import.meta.url" },
 };
 // Bundled CommonJS packages call require() for the modules of Node itself.
 const banner = {

@@ -1,12 +1,8 @@
 import type { Fault } from "../core/fault.js";
 import type { Report } from "../report/report.js";
+import type { Format } from "./format.js";
 import type { Io } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
-
-export type Format = "text" | "json" | "csv" | "tsv" | "markdown" | "html" | "svg";
-
-/** Formats of a report without a picture. */
-export const tableFormats: readonly Format[] = ["text", "json", "csv", "tsv", "markdown"];
 
 /** An option of one command. */
 export interface OptionDeclaration {

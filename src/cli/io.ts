@@ -6,8 +6,10 @@ export interface Io {
   readonly out: (text: string) => void;
   /** Diagnostics and progress. */
   readonly err: (text: string) => void;
-  readonly readStdin: () => Promise<Uint8Array>;
-  readonly readFile: (path: string) => Promise<Uint8Array>;
+  /** All of stdin, or its first bytes where it holds more than `atMost`. */
+  readonly readStdin: (atMost?: number) => Promise<Uint8Array>;
+  /** A whole file, or its first bytes where it holds more than `atMost`. */
+  readonly readFile: (path: string, atMost?: number) => Promise<Uint8Array>;
   /** The whole text or nothing; what stood there stays until the new text is complete. */
   readonly writeFileAtomic: (path: string, text: string) => Promise<void>;
   /** Makes new files in a folder (made if need be): all of them, or none and why. */

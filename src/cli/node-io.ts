@@ -1,18 +1,28 @@
 import { isAbsolute, join } from "node:path";
 import type { Io } from "./io.js";
 
+async function drain(
+  stream: AsyncIterable<Uint8Array>,
+  atMost = Number.POSITIVE_INFINITY,
+): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  for await (const chunk of stream) {
+    chunks.push(chunk);
+    size += chunk.length;
+    if (size >= atMost) break;
+  }
+  return Buffer.concat(chunks).subarray(0, atMost);
+}
+
 /** The process's own streams, files and clock. */
 export function nodeIo(): Io {
   const at = (path: string): string => (isAbsolute(path) ? path : join(process.cwd(), path));
   return {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
-    readStdin: async () => {
-      const chunks: Buffer[] = [];
-      for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-      return Buffer.concat(chunks);
-    },
-    readFile: async (path) => (await import("node:fs/promises")).readFile(at(path)),
+    readStdin: (atMost) => drain(process.stdin, atMost),
+    readFile: async (path, atMost) => drain((await import("node:fs")).createReadStream(at(path)), atMost),
     writeFileAtomic: async (path, text) => (await import("./write-files.js")).writeWhole(at(path), text),
     createFiles: async (folder, files) => (await import("./write-files.js")).createFiles(at(folder), files),
     env: process.env,

@@ -1,6 +1,6 @@
 import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
 import type { CsvStyle } from "../report/csv.js";
-import type { Format } from "./command.js";
+import type { Format } from "./format.js";
 
 /** The options that every command has, checked. */
 export interface OutputOptions {

@@ -1,5 +1,5 @@
 import { mkdir, rm, rmdir, stat, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import writeFileAtomic from "write-file-atomic";
 import { error, type Fault } from "../core/fault.js";
 import { writeFault } from "./write-fault.js";
@@ -9,6 +9,12 @@ export async function writeWhole(path: string, text: string): Promise<void> {
   const there = await stat(path).catch(() => undefined);
   if (there === undefined || there.isFile()) await writeFileAtomic(path, text);
   else await writeFile(path, text);
+}
+
+/** Removes folders that were made and are empty, from the innermost out. */
+async function removeFolders(inner: string, outer: string): Promise<void> {
+  for (let path = resolve(inner); path.startsWith(resolve(outer)); path = dirname(path))
+    await rmdir(path).catch(() => undefined);
 }
 
 /** Makes new files in a folder: all of them, or none and why. Nothing that stands there is touched. */
@@ -35,7 +41,7 @@ export async function createFiles(
     return [];
   } catch (thrown) {
     for (const path of made) await rm(path, { force: true });
-    if (firstMade !== undefined) await rmdir(folder).catch(() => undefined);
+    if (firstMade !== undefined) await removeFolders(folder, firstMade);
     return [writeFault(folder, thrown)];
   }
 }

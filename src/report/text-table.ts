@@ -4,6 +4,9 @@ import { heading, shown, type Table } from "./table.js";
 import { widestWord, widthOf, wrap } from "./wrap.js";
 
 const gap = "  ";
+/** Text broken into shorter lines than this is better read row by row. */
+const shortest = 12;
+const readable = (text: string): number => Math.max(widestWord(text), Math.min(widthOf(text), shortest));
 const pad = (text: string, width: number, right: boolean): string => {
   const space = " ".repeat(Math.max(0, width - widthOf(text)));
   return right ? space + text : text + space;
@@ -25,8 +28,8 @@ function stacked(titles: readonly string[], cells: readonly (readonly string[])[
 }
 
 /**
- * A table as lines of at most `width` columns: headers break first, then cells of text; numbers never do. A
- * table too wide even so is written row by row.
+ * A table as lines of at most `width` columns: headers and text break between words, numbers never do. A table
+ * too wide even so is written row by row.
  */
 export function textTable({ columns, rows }: Table, width: number, paint: Paint): string[] {
   const titles = columns.map(heading);
@@ -37,7 +40,7 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
   const needs = columns.map((_column, i) => {
     const texts = cells.map((row) => row[i]!);
     return {
-      least: Math.max(widestWord(titles[i]!), ...texts.map(numeric[i] ? widthOf : widestWord)),
+      least: Math.max(widestWord(titles[i]!), ...texts.map(numeric[i] ? widthOf : readable)),
       most: Math.max(widthOf(titles[i]!), ...texts.map(widthOf)),
     };
   });

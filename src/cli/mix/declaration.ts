@@ -1,4 +1,5 @@
-import { type CommandDeclaration, tableFormats } from "../command.js";
+import type { CommandDeclaration } from "../command.js";
+import { tableFormats } from "../format.js";
 
 /** `mix` as help and completion know it. */
 export const mix: CommandDeclaration = {

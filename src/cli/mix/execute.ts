@@ -1,3 +1,143 @@
-import type { Execute } from "../command.js";
+import { type Caution, cautions } from "../../core/batch/cautions.js";
+import { dilutionInWords } from "../../core/bath/dilution-in-words.js";
+import { makeUp } from "../../core/bath/make-up.js";
+import { dilutedVolume } from "../../core/bath/mixing.js";
+import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/on-weight.js";
+import { topping } from "../../core/bath/topping.js";
+import { coldPerHot } from "../../core/bath/water.js";
+import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
+import { percent, pour, volumeSaid } from "../../report/amounts.js";
+import { makeUpReport } from "../../report/mix/make-up.js";
+import { onWeightReport } from "../../report/mix/on-weight.js";
+import { thinningReport } from "../../report/mix/thinning.js";
+import { topUpReport } from "../../report/mix/top-up.js";
+import type { Report } from "../../report/report.js";
+import { complaint, type Execute, refused } from "../command.js";
+import { readTask } from "./read-task.js";
+import type { MixTask, TaskOf, Warmth } from "./task.js";
 
-export const execute: Execute = async () => ({ complaints: [] });
+const heed = ({ celsius, roomCelsius }: Warmth, powder: boolean): Caution[] =>
+  cautions({ celsius, roomCelsius, agitation: false, drying: false, powder });
+
+function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
+  const asked = {
+    volumeL: task.fromVolumeL,
+    strength: task.fromStrength,
+    toVolumeL: task.volumeL,
+    toStrength: task.strength,
+    celsius: task.celsius,
+    roomCelsius: task.roomCelsius,
+    dilution: task.dilution,
+  };
+  const found = topping(asked);
+  if (found === undefined)
+    return failed(
+      error(
+        "strength",
+        ["--strength"],
+        `${percent(task.strength)} is more than undiluted concentrate gives`,
+        "ask for less",
+      ),
+    );
+  const warnings = [
+    ...(found.takeOutHotL * 1000 >= 0.05
+      ? [warning("too-full", [], `the bath is too full: take out ${pour(found.takeOutHotL * 1000)} first`)]
+      : []),
+    ...(found.tooStrong
+      ? [
+          warning(
+            "too-strong",
+            [],
+            `the bath is too strong: water alone leaves ${percent(found.strength)} strength in ${volumeSaid(task.volumeL)}`,
+          ),
+        ]
+      : []),
+  ];
+  const dilution = dilutionInWords(task.dilution);
+  const caution = heed(task, task.dilution.kind === "powder");
+  return done(topUpReport({ asked, topping: found, dilution, cautions: caution, warnings }), warnings);
+}
+
+function thinned(task: TaskOf<"thinning">): Outcome<Report> {
+  const { kind: _, ...facts } = task;
+  if (task.strength > task.fromStrength)
+    return failed(
+      error(
+        "strength",
+        ["--strength"],
+        "thinning cannot make a bath stronger",
+        "add --volume and --dilution for a top-up",
+      ),
+    );
+  const volumeL = dilutedVolume(task.fromStrength, task.fromVolumeL, task.strength);
+  const waterMl = (volumeL - task.fromVolumeL) * coldPerHot(task.celsius, task.roomCelsius) * 1000;
+  return done(thinningReport({ ...facts, volumeL, waterMl, cautions: heed(task, false) }));
+}
+
+function onWeight(task: TaskOf<"on-weight">): Outcome<Report> {
+  const { kind: _, ...facts } = task;
+  const { goodsG, depth, dyeStrength, stockGPerL, ratioLPerKg } = facts;
+  const dyeG = strengthCorrected(goodsG * depth, dyeStrength * 100);
+  const stock =
+    stockGPerL === undefined
+      ? undefined
+      : strengthCorrected(
+          stockMl({ massG: goodsG, percentOfMass: depth * 100, stockGPer100Ml: stockGPerL / 10 }),
+          dyeStrength * 100,
+        );
+  const liquor = ratioLPerKg === undefined ? undefined : liquorMl(goodsG, ratioLPerKg);
+  const water = liquor === undefined ? undefined : liquor - (stock ?? 0);
+  if (water !== undefined && water < 0)
+    return failed(
+      error(
+        "stock-too-weak",
+        ["--stock"],
+        `${pour(stock ?? 0)} of stock solution is more than the ${pour(liquor ?? 0)} of liquor`,
+        "take a stronger stock solution or a longer liquor ratio",
+      ),
+    );
+  return done(
+    onWeightReport({
+      ...facts,
+      dyeG,
+      ...(stock === undefined ? {} : { stockMl: stock }),
+      ...(liquor === undefined || water === undefined ? {} : { liquorMl: liquor, waterMl: water }),
+      cautions: heed({ celsius: 20, roomCelsius: 20 }, stock === undefined),
+    }),
+  );
+}
+
+function work(task: MixTask): Outcome<Report> {
+  switch (task.kind) {
+    case "make-up": {
+      const { celsius, roomCelsius, dilution } = task;
+      const made = makeUp({ volumeHotL: task.volumeL, celsius, roomCelsius, dilution });
+      const caution = heed(task, dilution.kind === "powder");
+      return done(
+        makeUpReport({ made, celsius, roomCelsius, dilution: dilutionInWords(dilution), cautions: caution }),
+      );
+    }
+    case "top-up":
+      return toppedUp(task);
+    case "thinning":
+      return thinned(task);
+    case "on-weight":
+      return onWeight(task);
+  }
+}
+
+const inCamel = (option: string): string =>
+  option.replace(/-(\w)/g, (_all, letter: string) => letter.toUpperCase());
+
+/** Amounts from the options of `mix` alone. */
+export const execute: Execute = async ({ options, output }) => {
+  const task = readTask((option) => options[inCamel(option)] as string | undefined);
+  const unset =
+    output.set.length > 0
+      ? [error("usage", ["--set"], "mix reads no batch file, so there is nothing to set")]
+      : [];
+  if (!task.ok || unset.length > 0) return refused(...task.faults, ...unset);
+  const report = work(task.value);
+  const complaints = report.faults.map(complaint);
+  return report.ok ? { report: report.value, complaints } : { complaints };
+};

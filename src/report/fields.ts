@@ -1,0 +1,41 @@
+import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./digits.js";
+import type { DyeAmount } from "./dye.js";
+import type { Field } from "./row-table.js";
+import type { Cell } from "./table.js";
+
+/** A field of text; `key` is its header everywhere. */
+export const textField = (key: string, value: Cell): Field => [{ key, title: key }, value];
+
+/** Fields of a number in the unit that ends the header of CSV. */
+export const celsiusField = (key: string, value: number): Field => [
+  { key: `${key}_C`, title: key, unit: "°C", digits: digitsCelsius },
+  value,
+];
+export const litresField = (key: string, value: number): Field => [
+  { key: `${key}_L`, title: key, unit: "L", digits: digitsL },
+  value,
+];
+export const mlField = (key: string, value: number): Field => [
+  { key: `${key}_mL`, title: key, unit: "mL", digits: digitsMl },
+  value,
+];
+export const gramsField = (key: string, value: number): Field => [
+  { key: `${key}_g`, title: key, unit: "g", digits: digitsG },
+  value,
+];
+/** A fraction as per cent, to 0.01 since it is an input as often as a result. */
+export const percentField = (key: string, fraction: number): Field => [
+  { key: `${key}_percent`, title: key, unit: "%", digits: (value) => trimmed(value, 2) },
+  fraction * 100,
+];
+export const gramsPerLField = (key: string, value: number): Field => [
+  { key: `${key}_g_per_L`, title: key, unit: "g/L", digits: (n) => trimmed(n, 2) },
+  value,
+];
+export const litresPerKgField = (key: string, value: number): Field => [
+  { key: `${key}_L_per_kg`, title: key, unit: "L/kg", digits: (n) => trimmed(n, 2) },
+  value,
+];
+/** An amount of dye under the name of its unit. */
+export const dyeField = (dye: DyeAmount): Field =>
+  "powderG" in dye ? gramsField("powder", dye.powderG) : mlField("concentrate", dye.concentrateMl);

@@ -1,0 +1,70 @@
+import type { Caution } from "../../core/batch/cautions.js";
+import type { MakeUp } from "../../core/bath/make-up.js";
+import { degrees, pour, volumeSaid } from "../amounts.js";
+import { cautionBlocks, withCautions } from "../cautions.js";
+import { dyeAmount, dyeName } from "../dye.js";
+import {
+  celsiusField,
+  dyeField,
+  gramsPerLField,
+  litresField,
+  mlField,
+  percentField,
+  textField,
+} from "../fields.js";
+import type { Report } from "../report.js";
+import { rowTable } from "../row-table.js";
+import { pourTable } from "./pours.js";
+
+/** What a fresh bath was worked out from and what came out. */
+export interface MakeUpFacts {
+  readonly made: MakeUp;
+  readonly celsius: number;
+  readonly roomCelsius: number;
+  /** The dilution in words. */
+  readonly dilution: string;
+  readonly cautions: readonly Caution[];
+}
+
+/** A fresh bath as a report. */
+export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }: MakeUpFacts): Report {
+  const fields = [
+    textField("kind", "make-up"),
+    textField("dilution", dilution),
+    "powderG" in made ? gramsPerLField("dye", made.gramsPerL) : percentField("dye", made.fraction),
+    celsiusField("temperature", celsius),
+    celsiusField("room", roomCelsius),
+    litresField("volume_hot", made.volumeHotL),
+    litresField("volume_cold", made.volumeColdL),
+    dyeField(made),
+    mlField("water", made.waterMl),
+  ];
+  const heated = celsius !== roomCelsius;
+  return {
+    name: "mix",
+    data: { kind: "make-up", dilution, celsius, roomCelsius, makeUp: made, cautions, warnings: [] },
+    rows: withCautions(rowTable(fields), cautions),
+    blocks: [
+      {
+        kind: "heading",
+        level: 1,
+        text: `Make-up of ${volumeSaid(made.volumeHotL)}${heated ? ` at ${degrees(celsius)}` : ""}`,
+      },
+      { kind: "paragraph", text: dilution },
+      pourTable(
+        [
+          { what: "water", amount: pour(made.waterMl) },
+          { what: dyeName(made), amount: dyeAmount(made) },
+        ],
+        `pour in, measured at ${degrees(roomCelsius)}`,
+      ),
+      {
+        kind: "paragraph",
+        text: heated
+          ? `The cold fill is ${volumeSaid(made.volumeColdL)}; it grows to ${volumeSaid(made.volumeHotL)} at ${degrees(celsius)}.`
+          : `The fill is ${volumeSaid(made.volumeColdL)}.`,
+      },
+      ...cautionBlocks(cautions),
+    ],
+  };
+}

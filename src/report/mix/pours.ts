@@ -1,0 +1,20 @@
+import type { Block } from "../report.js";
+
+/** One thing to do at the tank: a word and an amount with its unit. */
+export interface Pour {
+  readonly what: string;
+  readonly amount: string;
+}
+
+/** Things to pour, numbered in the order in which they go in. */
+export const pourTable = (pours: readonly Pour[], title: string): Block => ({
+  kind: "table",
+  table: {
+    columns: [
+      { key: "step", title: "", digits: String },
+      { key: "what", title },
+      { key: "amount", title: "amount", align: "right", tone: "strong" },
+    ],
+    rows: pours.map(({ what, amount }, i) => [i + 1, what, amount]),
+  },
+});

@@ -1,0 +1,54 @@
+import type { Caution } from "../../core/batch/cautions.js";
+import { degrees, percent, pour, volumeSaid } from "../amounts.js";
+import { cautionBlocks, withCautions } from "../cautions.js";
+import { celsiusField, litresField, mlField, percentField, textField } from "../fields.js";
+import type { Report } from "../report.js";
+import { rowTable } from "../row-table.js";
+import { pourTable } from "./pours.js";
+
+/** Water that brings a bath down to a strength. Volumes hot, water measured cold. */
+export interface ThinningFacts {
+  readonly fromVolumeL: number;
+  readonly fromStrength: number;
+  readonly strength: number;
+  readonly volumeL: number;
+  readonly waterMl: number;
+  readonly celsius: number;
+  readonly roomCelsius: number;
+  readonly cautions: readonly Caution[];
+}
+
+/** Thinning as a report. */
+export function thinningReport({ cautions, ...facts }: ThinningFacts): Report {
+  const { fromVolumeL, fromStrength, strength, volumeL, waterMl, celsius, roomCelsius } = facts;
+  return {
+    name: "mix",
+    data: { kind: "thinning", ...facts, cautions, warnings: [] },
+    rows: withCautions(
+      rowTable([
+        textField("kind", "thinning"),
+        celsiusField("temperature", celsius),
+        celsiusField("room", roomCelsius),
+        litresField("from_volume_hot", fromVolumeL),
+        percentField("from_strength", fromStrength),
+        litresField("volume_hot", volumeL),
+        mlField("water", waterMl),
+        percentField("strength", strength),
+      ]),
+      cautions,
+    ),
+    blocks: [
+      {
+        kind: "heading",
+        level: 1,
+        text: `Thinning of ${volumeSaid(fromVolumeL)} from ${percent(fromStrength)} to ${percent(strength)} strength`,
+      },
+      pourTable([{ what: "water", amount: pour(waterMl) }], `pour in, measured at ${degrees(roomCelsius)}`),
+      {
+        kind: "paragraph",
+        text: `Then there are ${volumeSaid(volumeL)} at ${degrees(celsius)}; see that the tank holds them.`,
+      },
+      ...cautionBlocks(cautions),
+    ],
+  };
+}

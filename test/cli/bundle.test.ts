@@ -1,0 +1,81 @@
+import { spawn, spawnSync } from "node:child_process";
+import {
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { makeUpArgs } from "./fake-io.js";
+
+const bundle = new URL("../../dist/dipwright.js", import.meta.url).pathname;
+let folder = "";
+beforeAll(() => {
+  if (!existsSync(bundle)) throw new Error("these tests run the built command: npm run build");
+  folder = mkdtempSync(join(tmpdir(), "dipwright-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const call = (...args: readonly string[]) =>
+  spawnSync(process.execPath, [bundle, ...args], { cwd: folder, encoding: "utf8" });
+
+test("the built command prints its version and nothing else", () => {
+  const { status, stdout, stderr } = call("--version");
+  expect([status, stdout, stderr]).toEqual([0, expect.stringMatching(/^\d+\.\d+\.\d+\n$/), ""]);
+});
+
+test("the built command returns 2 on bad input and says so on stderr only", () => {
+  const { status, stdout, stderr } = call("mix", "--volume", "6");
+  expect([status, stdout]).toEqual([2, ""]);
+  expect(stderr).toContain("a volume needs a unit");
+});
+
+test("--out replaces a file in one step and leaves nothing beside it", () => {
+  writeFileSync(join(folder, "sheet.txt"), "old");
+  expect(call(...makeUpArgs, "--out", "sheet.txt").status).toBe(0);
+  expect(readFileSync(join(folder, "sheet.txt"), "utf8")).toBe(call(...makeUpArgs).stdout);
+  expect(readdirSync(folder)).toEqual(["sheet.txt"]);
+});
+
+test("--out leaves the old file as it is on bad input, and says why a folder takes no report", () => {
+  writeFileSync(join(folder, "sheet.txt"), "old");
+  expect(call("mix", "--volume", "6", "--out", "sheet.txt").status).toBe(2);
+  expect(readFileSync(join(folder, "sheet.txt"), "utf8")).toBe("old");
+  const { status, stderr } = call(...makeUpArgs, "--out", ".");
+  expect([status, stderr]).toEqual([2, expect.stringContaining(". was not written: it is a folder")]);
+  const missing = call(...makeUpArgs, "--out", "none/sheet.txt");
+  expect([missing.status, missing.stderr]).toEqual([2, expect.stringContaining("there is no such folder")]);
+});
+
+test.skipIf(!existsSync("/dev/null"))("--out to a device writes to it and does not replace it", () => {
+  expect(call(...makeUpArgs, "--out", "/dev/null").status).toBe(0);
+  expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
+});
+
+test("a reader that closes its end early is met quietly with status 0", async () => {
+  const child = spawn(process.execPath, [bundle, ...makeUpArgs], { cwd: folder });
+  child.stdout.destroy();
+  let stderr = "";
+  child.stderr.on("data", (text) => {
+    stderr += text;
+  });
+  const status = await new Promise((resolve) => child.on("close", resolve));
+  expect([status, stderr]).toEqual([0, ""]);
+});
+
+test.skipIf(!existsSync("/dev/full"))("a full disk behind stdout is an error, not a silent success", () => {
+  const full = openSync("/dev/full", "w");
+  const { status, stderr } = spawnSync(process.execPath, [bundle, ...makeUpArgs], {
+    stdio: ["ignore", full, "pipe"],
+    encoding: "utf8",
+  });
+  closeSync(full);
+  expect([status, stderr]).toEqual([2, expect.stringContaining("could not be written")]);
+});

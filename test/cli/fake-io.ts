@@ -1,0 +1,50 @@
+import type { CommandDeclaration } from "../../src/cli/command.js";
+import type { Io } from "../../src/cli/io.js";
+import { run } from "../../src/cli/run.js";
+
+/** What a run did to the outside. */
+export interface Outside {
+  status: number;
+  out: string;
+  err: string;
+  files: Map<string, string>;
+}
+
+/** Runs a command line with nothing real outside; `io` replaces parts of it. */
+export async function runFake(
+  argv: readonly string[],
+  io: Partial<Io> = {},
+  commands?: readonly CommandDeclaration[],
+): Promise<Outside> {
+  const outside: Outside = { status: -1, out: "", err: "", files: new Map() };
+  const fake: Io = {
+    out: (text) => {
+      outside.out += text;
+    },
+    err: (text) => {
+      outside.err += text;
+    },
+    readStdin: async () => new Uint8Array(),
+    readFile: async (path) => {
+      throw Object.assign(new Error(`ENOENT: ${path}`), { code: "ENOENT" });
+    },
+    writeFileAtomic: async (path, text) => {
+      outside.files.set(path, text);
+    },
+    createFiles: async (folder, files) => {
+      for (const [name, text] of files) outside.files.set(`${folder}/${name}`, text);
+      return [];
+    },
+    env: {},
+    cwd: "/anywhere",
+    now: () => new Date("2027-04-16T08:00:00Z"),
+    outIsTerminal: false,
+    errIsTerminal: false,
+    columns: undefined,
+    ...io,
+  };
+  outside.status = await run(argv, fake, commands);
+  return outside;
+}
+
+export const makeUpArgs = ["mix", "--volume", "6L", "--dilution", "1:9", "--temperature", "80C"] as const;

@@ -1,0 +1,125 @@
+import { expect, test } from "vitest";
+import { makeUpArgs, runFake } from "./fake-io.js";
+
+const tooStrong = [
+  "mix",
+  "--from-volume",
+  "5.6L",
+  "--from-strength",
+  "130%",
+  "--volume",
+  "6L",
+  "--dilution",
+  "1:9",
+];
+
+test("--out writes the whole report to the file and nothing to stdout", async () => {
+  const direct = await runFake(makeUpArgs);
+  const { status, out, files } = await runFake([...makeUpArgs, "--out", "sheet.txt"]);
+  expect([status, out]).toEqual([0, ""]);
+  expect([...files]).toEqual([["sheet.txt", direct.out]]);
+});
+
+test("nothing is written on bad input, and every fault is reported in one run", async () => {
+  const { status, out, err, files } = await runFake([
+    "mix",
+    "--volume",
+    "6",
+    "--dilution",
+    "1/9",
+    "--temperature",
+    "80",
+    "--out",
+    "sheet.txt",
+  ]);
+  expect([status, out, files.size]).toEqual([2, "", 0]);
+  expect(err.match(/^error: --\w+/gm)).toEqual([
+    "error: --volume",
+    "error: --dilution",
+    "error: --temperature",
+  ]);
+});
+
+test("a file that cannot be written is status 2 with the reason", async () => {
+  const refuse = (code: string) => async () => {
+    throw Object.assign(new Error(code), { code });
+  };
+  for (const [code, reason] of [
+    ["ENOENT", "there is no such folder"],
+    ["ENOSPC", "the disk is full"],
+    ["EACCES", "it may not be written"],
+  ] as const) {
+    const { status, err } = await runFake([...makeUpArgs, "--out", "a/b"], { writeFileAtomic: refuse(code) });
+    expect([status, err]).toEqual([2, `error: a/b was not written: ${reason}\n`]);
+  }
+  expect((await runFake([...makeUpArgs, "--out", "a"], { writeFileAtomic: refuse("EOTHER") })).status).toBe(
+    70,
+  );
+});
+
+test("a warning leaves status 0, fails under --strict, and is silent but counted under --quiet", async () => {
+  const plain = await runFake(tooStrong);
+  expect(plain.status).toBe(0);
+  expect(plain.err).toMatch(
+    /^warning: the bath is too strong: water alone leaves 121.3 % strength in 6 L\n$/,
+  );
+  const strict = await runFake([...tooStrong, "--strict"]);
+  expect([strict.status, strict.out]).toEqual([1, plain.out]);
+  const quiet = await runFake([...tooStrong, "--strict", "--quiet"]);
+  expect([quiet.status, quiet.err]).toEqual([1, ""]);
+});
+
+test("--quiet keeps errors", async () => {
+  expect((await runFake(["mix", "--volume", "6", "--dilution", "1:9", "--quiet"])).err).toMatch(
+    /^error: --volume/,
+  );
+});
+
+test("options of CSV are refused with other formats, and impossible ones with CSV", async () => {
+  const refused = async (...more: string[]) => {
+    const { status, out, err } = await runFake([...makeUpArgs, ...more]);
+    expect([more, status, out]).toEqual([more, 2, ""]);
+    return err.split("\n")[0];
+  };
+  expect(await refused("--bom")).toBe("error: --bom: only CSV and TSV take a byte order mark");
+  expect(await refused("--format", "json", "--decimal", "comma")).toBe(
+    "error: --decimal: only CSV and TSV have a decimal sign to choose",
+  );
+  expect(await refused("--format", "tsv", "--delimiter", ";")).toBe(
+    "error: --delimiter: only CSV has a delimiter to choose",
+  );
+  expect(await refused("--format", "csv", "--delimiter", "ab")).toBe(
+    'error: --delimiter: "ab" cannot separate columns',
+  );
+  expect(await refused("--format", "csv", "--delimiter", '"')).toBe(
+    'error: --delimiter: """ cannot separate columns',
+  );
+  expect(await refused("--format", "csv", "--delimiter", ",", "--decimal", "comma")).toBe(
+    "error: --delimiter: a comma cannot separate both columns and decimals",
+  );
+  expect(await refused("--format", "csv", "--decimal", "dot")).toBe(
+    'error: --decimal: "dot" is no decimal sign',
+  );
+  expect(await refused("--format", "svg")).toBe('error: --format: "svg" is no format of this command');
+  expect(await refused("--out", "")).toBe("error: --out: the file has no name");
+  expect(await refused("--set", "volume")).toBe('error: --set: "volume" sets nothing');
+});
+
+test("colour is written to a terminal, and not to a pipe, a file, or where it is refused", async () => {
+  const mark = "\u001b[";
+  const terminal = { outIsTerminal: true, errIsTerminal: true, columns: 80 };
+  const coloured = async (argv: readonly string[], env: Record<string, string>, isTerminal = true) => {
+    const { out, err, files } = await runFake(argv, { ...(isTerminal ? terminal : {}), env });
+    const text = out + err + [...files.values()].join("");
+    expect(text.length).toBeGreaterThan(100);
+    return text.includes(mark);
+  };
+  expect(await coloured(tooStrong, {})).toBe(true);
+  expect(await coloured(tooStrong, {}, false)).toBe(false);
+  expect(await coloured(tooStrong, { NO_COLOR: "1" })).toBe(false);
+  expect(await coloured([...tooStrong, "--no-color"], { FORCE_COLOR: "1" })).toBe(false);
+  expect(await coloured(tooStrong, { NO_COLOR: "1", FORCE_COLOR: "1" })).toBe(false);
+  expect(await coloured(tooStrong, { FORCE_COLOR: "1" }, false)).toBe(true);
+  expect(await coloured([...makeUpArgs, "--out", "sheet.txt"], { FORCE_COLOR: "1" })).toBe(false);
+  expect(await coloured([...makeUpArgs, "--format", "markdown"], { FORCE_COLOR: "1" })).toBe(false);
+});

@@ -1,0 +1,89 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import type { CommandDeclaration } from "../../src/cli/command.js";
+import { commands } from "../../src/cli/commands.js";
+import { makeUpArgs, runFake } from "./fake-io.js";
+
+test("run returns 0 and prints the version of package.json on --version", async () => {
+  const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
+  expect(await runFake(["--version"])).toMatchObject({ status: 0, out: `${version}\n`, err: "" });
+});
+
+test("run returns 0 and names every command on --help", async () => {
+  const { status, out, err } = await runFake(["--help"]);
+  expect([status, err]).toEqual([0, ""]);
+  for (const { name, summary } of commands) {
+    expect(out).toContain(`  ${name}`);
+    expect(out.replace(/\s+/g, " ")).toContain(summary);
+  }
+});
+
+test("the help of every command fits 80 columns and ends in its examples", async () => {
+  for (const columns of [80, 200, undefined])
+    for (const args of [["--help"], ...commands.map(({ name }) => [name, "--help"])]) {
+      const { status, out } = await runFake(args, { columns });
+      expect(status).toBe(0);
+      if (columns !== 200) for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+      expect(out).toMatch(/\nExamples?:\n {2}dipwright /);
+    }
+});
+
+test("every example of the help is a command line that run reads without fault", async () => {
+  const idle = commands.map((command) => ({
+    ...command,
+    load: async () => async () => ({ complaints: [] }),
+  }));
+  for (const { name, examples } of commands) {
+    expect(examples.length).toBeGreaterThan(0);
+    for (const example of examples) {
+      const [called, ...args] = example.replace(/\\\n/g, " ").match(/"[^"]*"|\S+/g) ?? [];
+      expect([called, args[0]]).toEqual(["dipwright", name]);
+      expect([example, (await runFake(args, {}, idle)).status]).toEqual([example, 0]);
+    }
+  }
+});
+
+test("run returns 2 and says which command was meant on a misspelt one", async () => {
+  const { status, out, err } = await runFake(["mxi"]);
+  expect([status, out]).toEqual([2, ""]);
+  expect(err).toBe("error: unknown command 'mxi'\n  help: did you mean mix?\n");
+});
+
+test("run returns 2 and says which option was meant on a misspelt one", async () => {
+  const { status, out, err } = await runFake(["mix", "--dilutoin", "1:9"]);
+  expect([status, out]).toEqual([2, ""]);
+  expect(err).toBe("error: unknown option '--dilutoin'\n  help: did you mean --dilution?\n");
+});
+
+test("run returns 2 where no command, a missing value or a word too many is given", async () => {
+  for (const args of [[], ["mix", "--volume"], ["mix", "six"], ["--format"]]) {
+    const { status, out, err } = await runFake(args);
+    expect([args, status, out]).toEqual([args, 2, ""]);
+    expect(err).toMatch(/^error: .+\n {2}help: .+\n$/);
+  }
+});
+
+const failing = (thrown: unknown): CommandDeclaration => ({
+  ...commands[0]!,
+  load: async () => async () => {
+    throw thrown;
+  },
+});
+
+test("run returns 70 on a defect, says how to report it and shows the stack only when asked", async () => {
+  for (const debug of [undefined, "1"]) {
+    const env = debug === undefined ? {} : { DIPWRIGHT_DEBUG: debug };
+    const { status, out, err } = await runFake(["mix"], { env }, [failing(new TypeError("no such thing"))]);
+    expect([status, out]).toEqual([70, ""]);
+    expect(err).toContain("failed through a fault of its own: no such thing");
+    expect(err).toContain("report it");
+    expect(err.includes("run.test.ts")).toBe(debug === "1");
+  }
+});
+
+test("global options are read before and after the command", async () => {
+  const after = await runFake([...makeUpArgs, "--format", "json"]);
+  const before = await runFake(["--format", "json", ...makeUpArgs]);
+  expect(after.status).toBe(0);
+  expect(before).toEqual(after);
+});
