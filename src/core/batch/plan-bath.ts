@@ -93,7 +93,7 @@ function balance(run: BathRun): PlanDyeBalance {
 }
 
 /** Times at which the ends of a shade's window are reached in the bath as it is. */
-function windowOf(
+export function windowOf(
   { timer, handling }: BathSetting,
   aim: ShadeAim,
   strength: number,
