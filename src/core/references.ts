@@ -1,4 +1,4 @@
-/** The bibliography: every `@source key` in a doc comment and every `source: key` beside an outside check names one of these. */
+/** The bibliography: every `@source` in a doc comment and every `source:` beside an outside check names one of these. */
 export const references = {
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   batesWatts1988:
@@ -71,6 +71,7 @@ export const references = {
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   platingCourse: "Plating training course, appendix on areas and volumes",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  pupak: "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
   rinsingArticles:
     "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
@@ -83,8 +84,6 @@ export const references = {
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
   sharma2005:
     "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
-  pupak:
-    "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   shewchuk1997:
     "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
   standingBathRuns:
