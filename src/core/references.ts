@@ -1,4 +1,5 @@
 /** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
+/** The bibliography: every `@source` in a doc comment and every `source:` beside an outside check names one of these. */
 export const references = {
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   astmE313:

@@ -10,6 +10,14 @@ const placeOf = (point: UptakePoint, index: number): readonly (string | number)[
 const nameOf = (point: UptakePoint, index: number): string =>
   point.row === undefined ? `point ${index + 1}` : `row ${point.row}`;
 
+/** Also what to say of a plateau that comes out below 0. */
+export const negativeUptake = error(
+  "fit-negative-uptake",
+  [],
+  "uptake is below 0 at too many times for a plateau above 0",
+  "count uptake from the undyed part",
+);
+
 const shown = (value: number): string => String(Number(value.toPrecision(6)));
 
 /** What keeps readings from being fitted, or makes a fit doubtful; every point is looked at. */
@@ -77,15 +85,7 @@ function checkTogether(points: readonly UptakePoint[]): Fault[] {
         "check that the columns are time and uptake, not reflectance or lightness, which fall as the shade deepens",
       ),
     ];
-  if (!(levels.at(-1)!.uptake > 0))
-    return [
-      error(
-        "fit-negative-uptake",
-        [],
-        `uptake at the longest time is ${shown(levels.at(-1)!.uptake)}, not above 0`,
-        "count uptake from the undyed part",
-      ),
-    ];
+  if (!(levels.at(-1)!.uptake > 0)) return [negativeUptake];
   return [...fallsBetween(levels), ...startsAbove(levels, highest)];
 }
 

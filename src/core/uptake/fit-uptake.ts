@@ -1,7 +1,7 @@
 import type { LawName } from "../batch/model.js";
 import { done, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aicc } from "./aicc.js";
-import { checkPoints } from "./check-points.js";
+import { checkPoints, negativeUptake } from "./check-points.js";
 import { fitLaw, type UptakePoint } from "./law-fit.js";
 import { lawInverse, lawNames } from "./laws.js";
 import { openEnds } from "./open-ends.js";
@@ -53,6 +53,7 @@ export function fitUptake(points: readonly UptakePoint[]): Outcome<UptakeFits> {
   const least = variance(best.residualSum, constantsOf(best.law));
   const end = openEnds(points).find(({ residualSum }) => variance(residualSum, 1) <= least);
   if (end !== undefined) return failed(...faults, end.fault);
+  if (!(best.parameters!.plateau > 0)) return failed(...faults, negativeUptake);
   return done({ ...best, perLaw, points: points.length }, [...faults, ...doubts(best, points)]);
 }
 

@@ -83,6 +83,7 @@ describe("what a person can hand over", () => {
   test("uptake that falls on the whole is an error that names the likely mistake", () => {
     expect(codes(points([10, 50], [20, 40], [40, 33], [80, 30]))).toEqual(["error fit-falls"]);
     expect(codes(points([10, -3], [20, -2], [40, -1]))).toEqual(["error fit-negative-uptake"]);
+    expect(codes(points([10, -9], [20, -8], [40, -7], [50, -1], [80, 0.1])).at(-1)).toMatch(/^error/);
   });
   test("a single step down is taken as noise, with a warning", () => {
     expect(codes(points([10, 1], [20, 1.8], [40, 1.7], [80, 2.6], [160, 2.7]))).toContain(
@@ -129,9 +130,13 @@ test("any finite readings give a fit or a fault, never an exception or a constan
         expect(fit.faults.some(({ severity }) => severity === "error")).toBe(true);
         return;
       }
-      expect(Number.isFinite(fit.value.parameters!.plateau)).toBe(true);
-      expect(fit.value.parameters!.rate).toBeGreaterThan(0);
+      for (const value of Object.values(fit.value.parameters!)) {
+        expect(value).toBeGreaterThan(0);
+        expect(value).toBeLessThan(Number.POSITIVE_INFINITY);
+      }
+      expect(Number.isFinite(fit.value.standardErrors!.plateau)).toBe(true);
+      expect(Number.isFinite(fit.value.standardErrors!.rate ?? 0)).toBe(true);
     }),
-    { numRuns: 400 },
+    { numRuns: 1000 },
   );
 });
