@@ -18,8 +18,8 @@ export function formatQuantity(
   const kind = kindOf(name);
   const from = ownUnit(kind, units.from ?? kind.canonical);
   const to = ownUnit(kind, units.to ?? units.from ?? kind.canonical);
-  const text = `${convert(quantity.value, from, to)} ${to.symbol}`;
+  const text = `${convert(quantity.value, from, to)} ${to.symbol}`.trim();
   return quantity.plusMinus === undefined
     ? text
-    : `${text} ± ${convertDifference(quantity.plusMinus, from, to)} ${to.symbol}`;
+    : `${text} ± ${convertDifference(quantity.plusMinus, from, to)} ${to.symbol}`.trim();
 }

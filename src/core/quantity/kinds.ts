@@ -75,6 +75,7 @@ export const kinds = {
     canonical: "g/L",
     suggest: ["g/L"],
   },
+  amount: { what: "an amount of money", units: u.money, canonical: "", suggest: [""] },
   pricePerVolume: {
     what: "a price per volume",
     units: u.none,

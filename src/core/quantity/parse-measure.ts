@@ -22,7 +22,7 @@ export function proposal(kind: Kind, number: number, suggest: readonly string[])
   const meant = ownUnit(kind, suggest[0]!);
   const written = (symbol: string): string => {
     const value = tidyNumber(convert(number, meant, ownUnit(kind, symbol)));
-    return `${value} ${symbol}`;
+    return `${value} ${symbol}`.trim();
   };
   if (kind === kindOf("percent")) return `${tidyNumber(Math.abs(number) <= 1 ? number * 100 : number)} %`;
   return suggest.map(written).join(" or ");
@@ -42,7 +42,7 @@ function unitFault(kind: Kind, number: number, text: string, path: Path, suggest
       `${name} is an imperial measure, which is not read`,
       "an imperial gallon is 4.54609 L, an imperial fluid ounce 28.413 mL: write litres",
     );
-  if (/[€$£¥]|^[A-Z]{3}\b/.test(name) && kind.what.startsWith("a price"))
+  if (/[€$£¥]|^[A-Z]{3}\b/.test(name) && (kind.what.startsWith("a price") || kind === kindOf("amount")))
     return error(
       "currency-in-price",
       path,

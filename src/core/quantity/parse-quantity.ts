@@ -68,7 +68,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
       );
     return done({ value, plusMinus: (Math.abs(value) * Number(share[1])) / 100 });
   }
-  if (bareNumber.test(halfText))
+  if (bareNumber.test(halfText) && name !== "amount")
     return failed(
       error(
         "half-width-form",

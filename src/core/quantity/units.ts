@@ -106,5 +106,8 @@ export const amounts: readonly Unit[] = [unit("mol", "", 1)];
 /** One. */
 export const shares: readonly Unit[] = [unit("", "", 1), unit("%", "percent,per cent,pct", 1, 100)];
 
+/** Plain numbers; the currency is given elsewhere. */
+export const money: readonly Unit[] = [unit("", "", 1)];
+
 /** Nothing stands before the stroke. */
 export const none: readonly Unit[] = [unit("", "1", 1)];

@@ -1,0 +1,45 @@
+import { listed, nearest } from "../nearest.js";
+import type { Path } from "../source.js";
+import { entries, isAmount, items, type PartlyRead, type Report } from "./report.js";
+
+type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
+const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
+
+/** Every name that is used must be defined. */
+export function checkNames(batch: PartlyRead, report: Report): void {
+  const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
+    const map = batch[kind];
+    if (name === undefined || (map !== undefined && map !== null && Object.hasOwn(map, name))) return;
+    const known = Object.keys(map ?? {});
+    const near = nearest(name, known);
+    const all =
+      known.length === 0
+        ? `no ${kind} are defined: add ${kind}: with ${name}: below it`
+        : known.length <= 8
+          ? `defined under ${kind}: ${listed(known, "and")}`
+          : `${known.length} ${kind} are defined: add ${name} to them or use one of them`;
+    report(
+      "undefined-name",
+      path,
+      `the ${one[kind]} ${name} is not defined`,
+      near === undefined ? all : `did you mean ${near}? ${all}`,
+      part,
+    );
+  };
+
+  for (const [name, dye] of entries(batch.dyes)) need("bases", dye.base, ["dyes", name, "base"]);
+  for (const [name, shade] of entries(batch.shades)) need("dyes", shade.dye, ["shades", name, "dye"]);
+  for (const [name, part] of entries(batch.parts)) {
+    if (typeof part.blank !== "object" || part.blank === null || isAmount(part.blank)) continue;
+    for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");
+  }
+  for (const [i, bath] of items(batch.baths)) {
+    need("tanks", bath.tank, ["baths", i, "tank"]);
+    need("dyes", bath.dye, ["baths", i, "dye"]);
+  }
+  for (const [i, order] of items(batch.orders)) {
+    need("parts", order.part, ["orders", i, "part"]);
+    need("shades", order.shade, ["orders", i, "shade"]);
+    need("bases", order.base, ["orders", i, "base"]);
+  }
+}

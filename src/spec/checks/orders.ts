@@ -1,0 +1,41 @@
+import { listed } from "../nearest.js";
+import { isAmount, items, type PartlyRead, type Report } from "./report.js";
+
+/** Every order needs a bath of its dye, and a price of the undyed part on its base. */
+export function checkOrders(batch: PartlyRead, report: Report): void {
+  const baths = items(batch.baths);
+  const inBaths = new Set(baths.map(([, bath]) => bath.dye));
+  for (const [i, order] of items(batch.orders)) {
+    const shade = order.shade === undefined ? undefined : batch.shades?.[order.shade];
+    const dyeName = shade?.dye;
+    const dye = dyeName === undefined ? undefined : batch.dyes?.[dyeName];
+    if (dye !== undefined && baths.length > 0 && !inBaths.has(dyeName) && !inBaths.has(undefined))
+      report(
+        "no-bath",
+        ["orders", i, "shade"],
+        `the shade ${order.shade} needs a bath of ${dyeName}, and there is none`,
+        `add - { tank: ${Object.keys(batch.tanks ?? {})[0] ?? "six"}, dye: ${dyeName} } under baths`,
+      );
+    const part = order.part === undefined ? undefined : batch.parts?.[order.part];
+    const blank = part?.blank;
+    if (typeof blank !== "object" || blank === null || isAmount(blank)) continue;
+    const base = order.base ?? dye?.base;
+    const known = Object.keys(blank);
+    if (base === undefined) {
+      if (dye !== undefined)
+        report(
+          "base-missing",
+          ["orders", i, "base"],
+          `the part ${order.part} has a blank cost per base, and the order has no base`,
+          `add base: to the order, one of ${listed(known)}`,
+          "key",
+        );
+    } else if (batch.bases?.[base] !== undefined && !Object.hasOwn(blank, base))
+      report(
+        "blank-missing",
+        ["orders", i, order.base === undefined ? "part" : "base"],
+        `the part ${order.part} has no blank cost for the base ${base}`,
+        `add ${base}: to parts.${order.part}.blank, or order one of ${listed(known)}`,
+      );
+  }
+}

@@ -1,0 +1,25 @@
+import type { RawSpec } from "../schema/batch.js";
+import type { Told } from "../schema/leaf.js";
+import type { Path } from "../source.js";
+
+/** A batch in which a value that is at fault is undefined, at any depth. */
+export type Partly<T> = T extends object ? { readonly [K in keyof T]?: Partly<T[K]> | undefined } : T;
+
+export type PartlyRead = Partly<RawSpec>;
+
+export type Report = (code: string, path: Path, message: string, help: string, part?: Told["part"]) => void;
+
+/** Entries of a map that may be missing or at fault. */
+export const entries = <T>(map: { readonly [name: string]: T | undefined } | undefined): [string, T][] =>
+  Object.entries(map ?? {}).filter(
+    (entry): entry is [string, T] => typeof entry[1] === "object" && entry[1] !== null,
+  );
+
+/** Items of a list that may be missing or at fault, with their numbers. */
+export const items = <T>(list: readonly (T | undefined)[] | undefined): [number, T][] =>
+  (Array.isArray(list) ? list : []).flatMap((item: T | undefined, i) =>
+    typeof item === "object" && item !== null ? [[i, item] as [number, T]] : [],
+  );
+
+/** One amount, and not a map of amounts in which a name happens to be "value". */
+export const isAmount = (value: object): boolean => "value" in value && typeof value.value === "number";

@@ -1,0 +1,62 @@
+import { formatQuantity } from "../../core/quantity/format-quantity.js";
+import { listed } from "../nearest.js";
+import { entries, items, type PartlyRead, type Report } from "./report.js";
+
+const rounded = (value: number): number => Number(value.toPrecision(4));
+const litres = (value: number): string => formatQuantity("volume", { value: rounded(value) });
+const degrees = (value: number): string => formatQuantity("temperature", { value: rounded(value) });
+
+/** Values that must fit values elsewhere in the batch. */
+export function checkValues(batch: PartlyRead, report: Report): void {
+  const room = batch.room?.temperature?.value ?? 20;
+  for (const [name, dye] of entries(batch.dyes)) {
+    const celsius = dye.temperature?.value;
+    if (celsius === undefined) continue;
+    if (celsius >= 100)
+      report(
+        "temperature",
+        ["dyes", name, "temperature"],
+        `${degrees(celsius)} is not below the boiling point of water`,
+        "write a temperature below 100 °C; °F and K are read too",
+      );
+    else if (celsius <= room)
+      report(
+        "temperature",
+        ["dyes", name, "temperature"],
+        `${degrees(celsius)} is not above the room's ${degrees(room)}`,
+        "a bath is heated: write its temperature, such as 80 °C or 176 °F",
+      );
+  }
+  for (const [name, shade] of entries(batch.shades)) {
+    const seconds = shade.swatch?.value;
+    const dye = shade.dye === undefined ? undefined : batch.dyes?.[shade.dye];
+    if (seconds === undefined || dye === undefined || dye === null) continue;
+    const swatches = items(dye.swatches);
+    const times = swatches.flatMap(([, swatch]) =>
+      swatch.time?.value === undefined ? [] : [swatch.time.value],
+    );
+    if (times.includes(seconds) || times.length < swatches.length) continue;
+    report(
+      "swatch-missing",
+      ["shades", name, "swatch"],
+      `the dye ${shade.dye} has no swatch of ${seconds} s`,
+      times.length === 0
+        ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${seconds} s`
+        : `its swatches are of ${listed(times.map(String), "and")} s; for a time between them write time: ${seconds} s`,
+    );
+  }
+  for (const [i, bath] of items(batch.baths)) {
+    const tank = bath.tank === undefined ? undefined : batch.tanks?.[bath.tank];
+    const start = bath.start;
+    if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
+    const volume = start.volume?.value;
+    const capacity = tank.capacity?.value ?? 1.15 * (tank.volume?.value ?? Number.POSITIVE_INFINITY);
+    if (volume !== undefined && volume > capacity)
+      report(
+        "start-volume",
+        ["baths", i, "start", "volume"],
+        `${litres(volume)} do not fit into the tank ${bath.tank}, which holds ${litres(capacity)}`,
+        "give the volume that is in the tank",
+      );
+  }
+}

@@ -1,0 +1,127 @@
+import type { Colour } from "../core/batch/model.js";
+import type { RawSpec } from "./schema/batch.js";
+import type { Amount } from "./schema/quantities.js";
+
+type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
+type RawDye = Raw<"dyes">[string];
+type RawSwatch = NonNullable<RawDye["swatches"]>[number];
+
+const given = (value: number): Amount => ({ value });
+const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? given(value);
+const map = <T, U>(
+  entries: { readonly [name: string]: T } | undefined,
+  of: (entry: T) => U,
+): { [name: string]: U } =>
+  Object.fromEntries(Object.entries(entries ?? {}).map(([name, entry]) => [name, of(entry)]));
+
+/** Uptake where none is given: 0.03 mL of concentrate per dm2, or the powder in 0.3 mL of fresh liquor; ± 100 %. */
+function assumedUptake(dilution: RawDye["dilution"]): Amount {
+  const value = dilution.kind === "liquid" ? 0.03 : (0.3 * dilution.value) / 1000;
+  return { value, plusMinus: value, assumed: true };
+}
+
+/** Activation energy where none is given; ± what covers the published range of 45 to 117 kJ/mol. */
+const assumedActivation: Amount = { value: 75_000, plusMinus: 36_000, assumed: true };
+
+const assumedDragOut: Amount = { value: 0.8, plusMinus: 0.48, assumed: true };
+
+/** The colour of a swatch; a reflectance file is read later. */
+export type SwatchColour = Colour | { readonly kind: "file"; readonly file: string };
+
+const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
+  lab !== undefined
+    ? { kind: "lab", lab }
+    : hex !== undefined
+      ? { kind: "hex", hex }
+      : { kind: "file", file: reflectance ?? "" };
+
+const completeDye = (dye: RawDye) => ({
+  ...dye,
+  reading: dye.reading ?? ({ illuminant: "D65", observer: 10 } as const),
+  swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
+  law: dye.law ?? ("auto" as const),
+  activationEnergy: dye.activationEnergy ?? assumedActivation,
+  uptake: dye.uptake ?? assumedUptake(dye.dilution),
+});
+
+function completeHandling(handling: RawSpec["handling"]) {
+  const h = handling ?? {};
+  return {
+    load: orElse(h.load, 40),
+    drain: orElse(h.drain, 15),
+    rinse: orElse(h.rinse, 30),
+    unload: orElse(h.unload, 20),
+    dryerLoading: orElse(h.dryerLoading, 3),
+    setUp: orElse(h.setUp, 15),
+    cleanUp: orElse(h.cleanUp, 15),
+    timing: orElse(h.timing, 2),
+    shortest: orElse(h.shortest, 15),
+    longest: orElse(h.longest, 300),
+    dragOut: h.dragOut ?? assumedDragOut,
+    rinseWater: orElse(h.rinseWater, 2),
+    liquorRatio: orElse(h.liquorRatio, 20),
+    freeboard: orElse(h.freeboard, 0.05),
+  };
+}
+
+/** What is in a tank before the first load. */
+export type SpecStart =
+  | { readonly kind: "fresh" | "log" }
+  | {
+      readonly kind: "kept";
+      readonly volume: Amount;
+      readonly strength: Amount;
+      readonly age: Amount;
+      readonly area: Amount;
+    };
+
+const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
+  typeof start === "object"
+    ? {
+        kind: "kept",
+        volume: start.volume,
+        strength: orElse(start.strength, 1),
+        age: orElse(start.age, 0),
+        area: orElse(start.area, 0),
+      }
+    : { kind: start ?? "fresh" };
+
+/** The batch file with its defaults filled in. */
+export const complete = (raw: RawSpec) => ({
+  ...raw,
+  rates: raw.rates ?? {},
+  room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
+  tanks: map(raw.tanks, (tank) => ({
+    ...tank,
+    insulation: tank.insulation ?? ("none" as const),
+    cover: tank.cover ?? ("none" as const),
+    heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
+    agitation: orElse(tank.agitation, 0),
+  })),
+  dryers: map(raw.dryers, (dryer) => ({ ...dryer, duty: orElse(dryer.duty, 1) })),
+  bases: raw.bases ?? {},
+  dyes: map(raw.dyes, completeDye),
+  parts: raw.parts ?? {},
+  shades: map(raw.shades, (shade) => ({ ...shade, tolerance: shade.tolerance ?? 1.5 })),
+  baths: (raw.baths ?? []).map((bath) => ({
+    ...bath,
+    start: completeStart(bath.start),
+    topUp: bath.topUp ?? ("none" as const),
+    after: bath.after ?? ("keep" as const),
+  })),
+  orders: raw.orders ?? [],
+  handling: completeHandling(raw.handling),
+  consumables: {
+    perBath: orElse(raw.consumables?.perBath, 0),
+    perLoad: orElse(raw.consumables?.perLoad, 0),
+    perPart: orElse(raw.consumables?.perPart, 0),
+  },
+  yield: orElse(raw.yield, 1),
+  limits: raw.limits ?? {},
+});
+
+/**
+ * A batch as written, with its defaults: names stand for what they name, and every quantity is an amount
+ * that may carry ± and whether it was assumed. `toBatch` makes the batch of plain numbers.
+ */
+export type Spec = ReturnType<typeof complete>;

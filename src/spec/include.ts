@@ -1,0 +1,110 @@
+import { dirname, isAbsolute, join, normalize } from "node:path";
+import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import { asMerged, type Merged, merge } from "./merge.js";
+import { readSource } from "./read-source.js";
+import type { Source } from "./source.js";
+
+/** Text of a file; rejects, or throws, where it cannot be read. */
+export type ReadFile = (name: string) => string | Promise<string>;
+
+/** The name of a file that is written in another file, as seen from where the command runs. */
+export const besides = (file: string, name: string): string =>
+  isAbsolute(name) ? normalize(name) : join(dirname(file), name);
+
+interface Gathered {
+  readonly merged?: Merged;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Names of the files that a source includes, with the place of each; wrong forms are reported. */
+function includesOf(
+  source: Source,
+  diagnostics: Diagnostic[],
+): { name: string; index: number | undefined }[] {
+  const given = (source.plain as Record<string, unknown>).include;
+  if (given === undefined) return [];
+  const listOf = Array.isArray(given) ? given : [given];
+  return listOf.flatMap((name: unknown, i) => {
+    const index = Array.isArray(given) ? i : undefined;
+    if (typeof name === "string" && name.trim() !== "") return [{ name, index }];
+    diagnostics.push({
+      code: "include-form",
+      severity: "error",
+      message: "include takes names of files",
+      help: "write include: [workshop.yaml, dyes.yaml]",
+      spans: [source.locate(index === undefined ? ["include"] : ["include", index], "value")],
+    });
+    return [];
+  });
+}
+
+const because = (cause: unknown): string => {
+  const code = (cause as { code?: unknown } | undefined)?.code;
+  if (code === "ENOENT") return "there is no such file";
+  if (code === "EISDIR") return "it is a folder";
+  if (code === "EACCES" || code === "EPERM") return "it may not be read";
+  return "it cannot be read";
+};
+
+/**
+ * Reads a file with all it includes, each once however often it is named; the parts of included files come
+ * in the order of the include lists, then those of the file itself.
+ */
+export async function gather(name: string, text: string, readFile: ReadFile): Promise<Gathered> {
+  const diagnostics: Diagnostic[] = [];
+  const seen = new Set<string>();
+  let failed = false;
+  let merged: Merged | undefined;
+
+  async function take(source: Source, chain: readonly string[]): Promise<void> {
+    for (const { name: written, index } of includesOf(source, diagnostics)) {
+      const span = source.locate(index === undefined ? ["include"] : ["include", index], "value");
+      const file = besides(source.name, written);
+      const round = chain.indexOf(file);
+      if (round >= 0) {
+        diagnostics.push({
+          code: "include-cycle",
+          severity: "error",
+          message: `the files include each other in a circle: ${[...chain.slice(round), file].join(" -> ")}`,
+          help: "remove one of these includes",
+          spans: [span],
+        });
+        continue;
+      }
+      if (seen.has(file)) continue;
+      seen.add(file);
+      let content: string;
+      try {
+        content = await readFile(file);
+      } catch (cause) {
+        failed = true;
+        diagnostics.push({
+          code: "include-missing",
+          severity: "error",
+          message: `${file} cannot be included: ${because(cause)}`,
+          help: "the name is relative to the file that includes it",
+          spans: [span],
+        });
+        continue;
+      }
+      const read = readSource(file, content);
+      diagnostics.push(...read.diagnostics);
+      if (read.source === undefined) failed = true;
+      else await take(read.source, [...chain, file]);
+    }
+    if (merged === undefined) merged = asMerged(source);
+    else {
+      const joined = merge(merged, asMerged(source));
+      diagnostics.push(...joined.diagnostics);
+      merged = joined.merged;
+    }
+  }
+
+  const main = readSource(name, text);
+  diagnostics.push(...main.diagnostics);
+  if (main.source === undefined) return { diagnostics };
+  const own = name === "-" ? name : normalize(name);
+  seen.add(own);
+  await take(main.source, [own]);
+  return { ...(merged === undefined || failed ? {} : { merged }), diagnostics };
+}

@@ -1,0 +1,134 @@
+import { parseDocument } from "yaml";
+import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import { linesOf } from "./lines.js";
+import type { Merged } from "./merge.js";
+import { listed, nearest } from "./nearest.js";
+import type { Origin } from "./origin.js";
+import type { Source } from "./source.js";
+
+const fault = (text: string, start: number, end: number, message: string, help: string): Diagnostic => ({
+  code: "override",
+  severity: "error",
+  message,
+  help,
+  spans: [linesOf("--set", text).span(start, end)],
+});
+
+/** Maps whose keys are names of the user's: a name must be defined before a key below it is set. */
+const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
+
+const isObject = (value: unknown): value is Record<string, unknown> | unknown[] =>
+  typeof value === "object" && value !== null;
+
+/**
+ * Carries out one `--set key.path=value`: the value is read as YAML, a list item is named by its number
+ * from 0, and the path up to its last key must lead somewhere. Positions in the new value point at the argument.
+ */
+export function override(merged: Merged, text: string): { merged: Merged; diagnostics: Diagnostic[] } {
+  const equals = text.indexOf("=");
+  if (equals < 1)
+    return {
+      merged,
+      diagnostics: [
+        fault(
+          text,
+          0,
+          text.length,
+          "no key or no value",
+          "write --set key.path=value, such as --set tanks.six.volume='6 L'",
+        ),
+      ],
+    };
+  const steps = text.slice(0, equals).split(".");
+  const valueText = text.slice(equals + 1);
+  const doc = parseDocument(valueText, { stringKeys: true, prettyErrors: false });
+  const wrong = doc.errors[0] ?? doc.warnings[0];
+  if (wrong !== undefined || valueText.length > 100_000)
+    return {
+      merged,
+      diagnostics: [
+        fault(
+          text,
+          equals + 1,
+          text.length,
+          "the value cannot be read",
+          "write it as it would stand in the file, such as --set 'shades.deep={ dye: coral, time: 3 min }'",
+        ),
+      ],
+    };
+  let value: unknown;
+  try {
+    value = doc.toJS({ maxAliasCount: 0 });
+  } catch {
+    return {
+      merged,
+      diagnostics: [fault(text, equals + 1, text.length, "aliases cannot be set", "write the value itself")],
+    };
+  }
+  const source: Source = {
+    name: "--set",
+    plain: value,
+    locate: (_path, part) =>
+      part === "key"
+        ? linesOf("--set", text).span(0, equals)
+        : linesOf("--set", text).span(equals + 1, Math.max(text.length, equals + 2)),
+  };
+
+  let start = 0;
+  const set = (
+    given: unknown,
+    origin: Origin,
+    depth: number,
+  ): { data: unknown; origin: Origin } | Diagnostic => {
+    if (depth === steps.length) return { data: value, origin: { source, path: [] } };
+    const step = steps[depth]!;
+    const end = start + step.length;
+    const last = depth === steps.length - 1;
+    const data = given ?? {};
+    const mustExist = depth === 1 && !last && named.has(steps[0]!);
+    const isList = Array.isArray(data);
+    if (isList && !(/^\d+$/.test(step) && Number(step) < data.length))
+      return fault(
+        text,
+        start,
+        end,
+        `${step === "" ? "nothing" : step} is no item of this list`,
+        data.length === 0 ? "the list is empty" : `items are numbered 0 to ${data.length - 1}`,
+      );
+    if (
+      !isList &&
+      (!isObject(data) || step === "" || step === "__proto__" || (mustExist && !Object.hasOwn(data, step)))
+    ) {
+      const known = isObject(data) ? Object.keys(data) : [];
+      const near = nearest(step, known);
+      return fault(
+        text,
+        start,
+        end,
+        isObject(data)
+          ? `${step === "" ? "an empty name" : step} is not defined here`
+          : "there are no keys below this value",
+        near !== undefined
+          ? `did you mean ${near}?`
+          : known.length > 0 && known.length <= 12
+            ? `defined here: ${listed(known, "and")}`
+            : "name a key of the batch, such as tanks.six.volume",
+      );
+    }
+    const key = isList ? Number(step) : step;
+    start = end + 1;
+    const before = (data as Record<string | number, unknown>)[key];
+    const child = set(
+      before,
+      origin.children?.get(key) ?? { source: origin.source, path: [...origin.path, key] },
+      depth + 1,
+    );
+    if ("code" in child) return child;
+    const copy = (isList ? [...data] : { ...(data as object) }) as Record<string | number, unknown>;
+    copy[key] = child.data;
+    return { data: copy, origin: { ...origin, children: new Map(origin.children).set(key, child.origin) } };
+  };
+  const done = set(merged.data, merged.origin, 0);
+  if ("code" in done) return { merged, diagnostics: [done] };
+  return { merged: { data: done.data as Record<string, unknown>, origin: done.origin }, diagnostics: [] };
+}

@@ -1,0 +1,161 @@
+import type { Batch } from "../core/batch/model.js";
+import { error, type Fault, warning } from "../core/fault.js";
+import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
+import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
+import { checkCurrency } from "./checks/currency.js";
+import { checkNames } from "./checks/names.js";
+import { checkOrders } from "./checks/orders.js";
+import type { PartlyRead, Report } from "./checks/report.js";
+import { checkValues } from "./checks/values.js";
+import { complete, type Spec } from "./complete.js";
+import { besides, gather, type ReadFile } from "./include.js";
+import { issueFaults, type PartFault } from "./issues.js";
+import type { Merged } from "./merge.js";
+import { locateIn } from "./origin.js";
+import { override } from "./override.js";
+import { type Readers, withResources } from "./resources.js";
+import { batchSchema, type RawSpec } from "./schema/batch.js";
+import { check } from "./schema/check.js";
+import type { Part, Path } from "./source.js";
+import { toBatch } from "./to-batch.js";
+
+/** Top-level keys that a command cannot do without. */
+export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "orders" | "bases";
+
+export interface BatchInput extends Readers {
+  /** Name of the file as the user gave it; "-" for standard input. */
+  readonly name: string;
+  readonly text: string;
+  readonly readFile: ReadFile;
+  /** Arguments of `--set`, in order. */
+  readonly overrides?: readonly string[];
+  readonly needs?: readonly Need[];
+}
+
+export interface BatchRead {
+  /** Absent where a diagnostic is an error. */
+  readonly batch?: Batch;
+  readonly spec?: Spec;
+  readonly diagnostics: readonly Diagnostic[];
+  /** The place in the input that a path into the batch came from. */
+  readonly locate: (path: Path) => Span | undefined;
+}
+
+const needHelp: { readonly [N in Need]: string } = {
+  tanks: "add tanks: with a name and volume: 6 L below it",
+  dyes: "add dyes: with a name, dilution: 1:9 and temperature: 80 °C below it",
+  parts: "add parts: with a name, mass: 6.4 g and area: 41 cm2 below it",
+  shades: "add shades: with a name and { dye: coral, time: 30 s } behind it",
+  baths: "add baths: with - { tank: six, dye: coral } below it",
+  orders: "add orders: with - { part: hook, shade: coral-light, quantity: 120 } below it",
+  bases: "add bases: with a name and { lab: [92.1, -0.6, -2.3] } behind it",
+};
+
+function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFault[] {
+  return needs
+    .filter((need) => {
+      const value = data[need];
+      return (
+        value === undefined ||
+        (typeof value === "object" && value !== null && Object.keys(value).length === 0)
+      );
+    })
+    .map((need) => ({
+      fault: error(
+        "missing-key",
+        [need],
+        `the batch has no ${need}, which this command needs`,
+        needHelp[need],
+      ),
+      part: "key",
+    }));
+}
+
+/** Everything that is wrong with the data, and the spec if nothing is. */
+function checked(
+  data: Record<string, unknown>,
+  needs: readonly Need[],
+): { raw?: RawSpec; faults: PartFault[] } {
+  const schema = batchSchema();
+  const whole = schema.check(
+    check<RawSpec>((value, report) => {
+      const batch = value as PartlyRead;
+      for (const look of [checkNames, checkOrders, checkValues, checkCurrency]) look(batch, report as Report);
+    }),
+  );
+  const result = whole.safeParse(data, { reportInput: false });
+  const faults = result.success
+    ? []
+    : result.error.issues.flatMap((issue) => issueFaults(issue, data, schema));
+  return { ...(result.success ? { raw: result.data } : {}), faults: [...faults, ...missing(data, needs)] };
+}
+
+const assumptions = (batch: Batch): Fault[] =>
+  batch.baths
+    .map((bath) => bath.tank)
+    .filter((tank, i, tanks) => tank.surfaceAssumed && tanks.indexOf(tank) === i)
+    .map((tank) =>
+      warning(
+        "assumed-surface",
+        ["tanks", tank.name],
+        `the tank ${tank.name} has no surface: ${Math.round(tank.surfaceCm2)} cm2 are assumed, that of a cube`,
+        "add surface: 30 cm x 15 cm, since heat and evaporation follow from it",
+      ),
+    );
+
+/** By place: the main file first, then others in the order they appear; then line and column. */
+function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[] {
+  const files = [...new Set([main, ...diagnostics.flatMap((d) => d.spans.slice(0, 1).map((s) => s.file))])];
+  const key = (d: Diagnostic): readonly number[] => {
+    const span = d.spans[0];
+    return span === undefined ? [-1, 0, 0] : [files.indexOf(span.file), span.line, span.column];
+  };
+  const seen = new Set<string>();
+  return diagnostics
+    .map((d) => ({ d, k: key(d) }))
+    .sort((a, b) => a.k[0]! - b.k[0]! || a.k[1]! - b.k[1]! || a.k[2]! - b.k[2]!)
+    .map(({ d }) => d)
+    .filter((d) => {
+      const same = JSON.stringify([
+        d.code,
+        d.message,
+        d.spans[0]?.file,
+        d.spans[0]?.line,
+        d.spans[0]?.column,
+      ]);
+      return !seen.has(same) && seen.add(same) !== undefined;
+    });
+}
+
+/** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
+export async function readBatch(input: BatchInput): Promise<BatchRead> {
+  const { merged, diagnostics } = await gather(input.name, input.text, input.readFile);
+  const all: Diagnostic[] = [...diagnostics];
+  if (merged === undefined) return { diagnostics: inOrder(all, input.name), locate: () => undefined };
+  let whole: Merged = merged;
+  for (const argument of input.overrides ?? []) {
+    const set = override(whole, argument);
+    all.push(...set.diagnostics);
+    whole = set.merged;
+  }
+  const place = (path: Path, part: Part): Span => locateIn(whole.origin, path, part);
+  const locate = (path: Path): Span => place(path, "value");
+  const tell = ({ fault, part }: PartFault): void => {
+    all.push(toDiagnostic(fault, (path) => place(path, part)));
+  };
+
+  const { raw, faults } = checked(whole.data, input.needs ?? []);
+  faults.forEach(tell);
+  if (raw === undefined || hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
+
+  const filled = await withResources(complete(raw), input, (path, name) => {
+    const { file } = locate(path);
+    return besides(file === "--set" ? input.name : file, name);
+  });
+  for (const fault of filled.faults) tell({ fault, part: "value" });
+  if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
+
+  const batch = toBatch(filled.spec);
+  for (const fault of assumptions(batch)) tell({ fault, part: "key" });
+  return { batch, spec: filled.spec, diagnostics: inOrder(all, input.name), locate };
+}

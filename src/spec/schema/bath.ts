@@ -1,0 +1,71 @@
+import * as z from "zod";
+import { count, text } from "./plain-values.js";
+import { quantity } from "./quantities.js";
+
+/** A bath that is not fresh. */
+const kept = () =>
+  z
+    .strictObject({
+      volume: quantity(
+        "volume",
+        { description: "that is there, measured hot", examples: ["5.6 L"] },
+        { positive: true },
+      ),
+      strength: quantity(
+        "percent",
+        { description: "dye per volume relative to a fresh bath", examples: ["92 %"], default: "100 %" },
+        { least: 0, most: 10, limits: "between 0 % and 1000 %" },
+      ).optional(),
+      age: quantity(
+        "time",
+        { description: "since it was made up", examples: ["12 d"], default: "0 d" },
+        { unit: "d", suggest: ["d", "h"] },
+      ).optional(),
+      area: quantity(
+        "area",
+        { description: "dyed in it so far", examples: ["3.1 m2"], default: "0 m2" },
+        { suggest: ["m2", "dm2"] },
+      ).optional(),
+    })
+    .meta({ description: "a bath that was kept" });
+
+/** A tank filled with a dye. */
+export const bath = () =>
+  z.strictObject({
+    tank: text({ description: "tank that holds it", examples: ["six"] }),
+    dye: text({ description: "dye in it", examples: ["coral"] }),
+    start: z
+      .union([z.enum(["fresh", "log"]).meta({ description: "fresh, or as the bath log left it" }), kept()])
+      .meta({ description: "what is in the tank before the first load", default: "fresh" })
+      .optional(),
+    topUp: z
+      .enum(["none", "level", "strength"])
+      .meta({
+        description:
+          "after a load: none, level (liquor at the make-up ratio back to the mark), strength (also back to full strength)",
+        default: "none",
+      })
+      .optional(),
+    after: z
+      .enum(["keep", "dump"])
+      .meta({ description: "after the batch: keep (poured back in its jug) or dump", default: "keep" })
+      .optional(),
+    every: quantity(
+      "time",
+      { description: "how often this batch is repeated, for the bath's life", examples: ["1 d"] },
+      { unit: "d", suggest: ["d", "h"], positive: true },
+    ).optional(),
+  });
+
+/** Good parts that are wanted. */
+export const order = () =>
+  z.strictObject({
+    part: text({ description: "part that is wanted", examples: ["hook"] }),
+    shade: text({ description: "colour that is wanted", examples: ["coral-light"] }),
+    base: text({
+      description: "base that the undyed part has",
+      examples: ["white"],
+      default: "that of the dye's swatches",
+    }).optional(),
+    quantity: count({ description: "good parts", examples: [120] }),
+  });

@@ -1,0 +1,33 @@
+import * as z from "zod";
+import type { Told } from "./leaf.js";
+
+type Report = (
+  code: string,
+  path: readonly (string | number)[],
+  message: string,
+  help: string,
+  part?: Told["part"],
+) => void;
+
+/**
+ * A check over a whole map that runs even where some of its values are at fault (those are undefined then),
+ * so that one run tells all.
+ */
+export function check<T>(look: (value: Partial<T>, report: Report) => void) {
+  const made = z.check<T>((payload) => {
+    const value = payload.value as unknown;
+    if (typeof value !== "object" || value === null || Array.isArray(value)) return;
+    look(value as Partial<T>, (code, path, message, help, part) => {
+      payload.issues.push({
+        code: "custom",
+        message,
+        path: [...path],
+        input: payload.value,
+        continue: true,
+        params: { code, help, part },
+      });
+    });
+  });
+  made._zod.def.when = () => true;
+  return made;
+}

@@ -1,0 +1,79 @@
+import type { IlluminantName, Lab, ObserverName } from "../../core/batch/model.js";
+import { done, error, failed } from "../../core/fault.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
+
+const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
+
+/** Three numbers of CIELAB. */
+export const lab = (meaning: Meaning) =>
+  leaf<Lab>({ type: "array", items: { type: "number" }, minItems: 3, maxItems: 3 }, meaning, (input) => {
+    if (
+      !Array.isArray(input) ||
+      input.length !== 3 ||
+      !input.every((n) => typeof n === "number" && Number.isFinite(n))
+    )
+      return failed(
+        error(
+          "lab-form",
+          [],
+          Array.isArray(input) && input.length !== 3
+            ? `three numbers are wanted, ${input.length} are given`
+            : `three numbers are wanted, ${Array.isArray(input) ? "something else is among them" : `${thing(input)} is given`}`,
+          labForm,
+        ),
+      );
+    const [l, a, b] = input as [number, number, number];
+    return l >= 0 && l <= 100 && Math.abs(a) <= 150 && Math.abs(b) <= 150
+      ? done([l, a, b] as const)
+      : failed(error("out-of-range", [], "this is no colour of a surface", labForm));
+  });
+
+/** A colour as a screen shows it, handed on as "#rrggbb". */
+export const hex = (meaning: Meaning) =>
+  leaf<string>({ type: "string", pattern: "^#?([0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$" }, meaning, (input) => {
+    if (input === null)
+      return failed(
+        error(
+          "hex-form",
+          [],
+          "nothing is given: a # begins a comment",
+          'put the colour in quotes: "#d9603b"',
+        ),
+      );
+    const digits = /^#?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(String(input).trim())?.[1]?.toLowerCase();
+    if (digits === undefined || typeof input !== "string")
+      return failed(
+        error(
+          "hex-form",
+          [],
+          "three or six hexadecimal digits are wanted",
+          'write the colour in quotes: "#d9603b"',
+        ),
+      );
+    return done(`#${digits.length === 3 ? digits.replace(/./g, "$&$&") : digits}`);
+  });
+
+const illuminants: readonly IlluminantName[] = ["A", "D50", "D65", "F2", "F11", "LED-B3"];
+
+/** What colours were read under. */
+export interface Reading {
+  readonly illuminant: IlluminantName;
+  readonly observer: ObserverName;
+}
+
+/** "D65/10": illuminant and observer. */
+export const reading = (meaning: Meaning) =>
+  leaf<Reading>({ type: "string" }, meaning, (input) => {
+    const parts = typeof input === "string" ? /^\s*(.+?)\s*\/\s*(2|10)\s*°?\s*$/.exec(input) : null;
+    const illuminant = illuminants.find((name) => name === parts?.[1]?.toUpperCase());
+    return parts === null || illuminant === undefined
+      ? failed(
+          error(
+            "reading-form",
+            [],
+            "this names no illuminant and observer",
+            `write one of ${illuminants.join(", ")}, a stroke, and 2 or 10, such as D65/10`,
+          ),
+        )
+      : done({ illuminant, observer: parts[2] === "2" ? 2 : 10 } as const);
+  });

@@ -1,0 +1,178 @@
+import * as z from "zod";
+import { error, failed } from "../../core/fault.js";
+import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/dilution.js";
+import { check } from "./check.js";
+import { hex, lab, reading } from "./colours.js";
+import { leaf, thing } from "./leaf.js";
+import { number, text } from "./plain-values.js";
+import { liquidOrPowder, quantity } from "./quantities.js";
+
+/** What a dip time in a fresh bath has given. */
+export const swatch = () =>
+  z
+    .strictObject({
+      time: quantity(
+        "time",
+        { description: "dip time in a fresh bath", examples: ["30 s"] },
+        { positive: true },
+      ),
+      lab: lab({ description: "CIELAB as read", examples: [[73.5, 33.0, 15.9]] }).optional(),
+      hex: hex({ description: "colour as a screen shows it, sRGB, D65/2", examples: ["#d9603b"] }).optional(),
+      reflectance: text({
+        description: "CSV file of wavelength in nm and reflectance, relative to this file",
+        examples: ["coral-180s.csv"],
+      }).optional(),
+    })
+    .check(
+      check((swatch, report) => {
+        const given = (["lab", "hex", "reflectance"] as const).filter((key) => key in swatch);
+        if (given.length === 0)
+          report(
+            "swatch-colour",
+            [],
+            "the swatch has no colour",
+            "add lab: [73.5, 33.0, 15.9], or hex, or reflectance",
+          );
+        else if (given.length > 1)
+          report(
+            "swatch-colour",
+            [given[1]!],
+            `the swatch has ${given.length} colours`,
+            `keep one of ${given.join(", ")}`,
+          );
+      }),
+    );
+
+/** A dye, liquid or powder, with what is known of its bath. */
+export const dye = () =>
+  z
+    .strictObject({
+      price: liquidOrPowder(
+        { kind: "pricePerVolume", limits: {} },
+        { kind: "pricePerMass", limits: {} },
+        "write a price per litre of a liquid, such as 46.00 /L, or per kilogram of a powder, such as 90.00 /kg",
+        { description: "per volume of a liquid, per mass of a powder", examples: ["46.00 /L", "90.00 /kg"] },
+      ).optional(),
+      dilution: leaf<ParsedDilution>(
+        { type: "string" },
+        {
+          description: "dye : water by volume, or the dye's share; g/L for a powder",
+          examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
+        },
+        (input) =>
+          typeof input === "string"
+            ? parseDilution(input)
+            : failed(
+                typeof input === "number"
+                  ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
+                  : error(
+                      "wrong-type",
+                      [],
+                      `a dilution is wanted, ${thing(input)} is given`,
+                      "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
+                    ),
+              ),
+      ),
+      temperature: quantity("temperature", { description: "of the bath", examples: ["80 °C"] }),
+      base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
+      reading: reading({
+        description: "illuminant and observer of the lab values",
+        examples: ["D65/10"],
+        default: "D65/10",
+      }).optional(),
+      swatches: z
+        .array(swatch())
+        .meta({ description: "colours by dip time, in a fresh bath at the dilution and temperature above" })
+        .optional(),
+      law: z
+        .enum(["auto", "first-order", "second-order", "parabolic", "cegarra-puente"])
+        .meta({ description: "uptake law", default: "auto" })
+        .optional(),
+      rate: quantity(
+        "rate",
+        {
+          description: "uptake rate, to fix it by hand",
+          examples: ["0.012 /s"],
+          default: "fitted to the swatches",
+        },
+        { positive: true },
+      ).optional(),
+      saturation: number(
+        { description: "strength at which the uptake levels off, see the uptake laws", examples: [0.8] },
+        (value) => value > 0,
+        "above 0",
+      ).optional(),
+      stock: liquidOrPowder(
+        { kind: "volume", limits: { unit: "mL" } },
+        { kind: "mass", limits: {} },
+        "write a volume of a liquid, such as 1.5 L, or a mass of a powder, such as 500 g",
+        { description: "on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
+      ).optional(),
+      activationEnergy: quantity(
+        "energyPerMole",
+        {
+          description: "how fast the uptake quickens with heat; the published range is 45 to 117 kJ/mol",
+          examples: ["75 kJ/mol"],
+          default: "75 kJ/mol",
+        },
+        { positive: true },
+      ).optional(),
+      uptake: liquidOrPowder(
+        { kind: "volumePerArea", limits: { positive: true } },
+        { kind: "massPerArea", limits: { positive: true } },
+        "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
+        {
+          description: "dye that the longest swatch has taken up per area",
+          examples: ["0.03 mL/dm2", "0.006 g/dm2"],
+          default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
+        },
+      ).optional(),
+      shelfLife: quantity(
+        "time",
+        { description: "of a made-up bath", examples: ["60 d"] },
+        { unit: "d", suggest: ["d", "h"], positive: true },
+      ).optional(),
+      notes: text({
+        description: "anything to print with the plan",
+        examples: ["Smells; use extraction."],
+      }).optional(),
+    })
+    .check(
+      check((dye, report) => {
+        const of = dye.dilution?.kind;
+        const words = {
+          price: ["a price per volume", "46.00 /L", "a price per mass", "90.00 /kg"],
+          stock: ["a volume", "1.5 L", "a mass", "500 g"],
+          uptake: ["a volume per area", "0.03 mL/dm2", "a mass per area", "0.006 g/dm2"],
+        } as const;
+        for (const key of ["price", "stock", "uptake"] as const) {
+          const given = dye[key];
+          if (of === undefined || given === undefined || given.of === of) continue;
+          const [volume, liquidForm, mass, powderForm] = words[key];
+          report(
+            "liquid-or-powder",
+            [key],
+            of === "liquid"
+              ? `${mass} is given for a dye that is diluted by volume`
+              : `${volume} is given for a dye that is weighed in`,
+            of === "liquid"
+              ? `write ${volume} such as ${liquidForm}, or give the dilution of a powder, such as 20 g/L`
+              : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
+          );
+        }
+        const seen = new Map<number, number>();
+        dye.swatches?.forEach((swatch, i) => {
+          const seconds = swatch?.time?.value;
+          if (seconds === undefined) return;
+          const first = seen.get(seconds);
+          if (first === undefined) seen.set(seconds, i);
+          else
+            report(
+              "swatch-twice",
+              ["swatches", i, "time"],
+              `two swatches have the dip time of ${seconds} s`,
+              "keep one, or give their mean",
+            );
+        });
+      }),
+    );

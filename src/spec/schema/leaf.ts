@@ -1,0 +1,60 @@
+import * as z from "zod";
+import type { Outcome } from "../../core/fault.js";
+
+/** What a key means, for editors and for the table of keys. */
+export interface Meaning {
+  readonly description: string;
+  readonly examples?: readonly unknown[];
+  /** As it would be written in the file. */
+  readonly default?: unknown;
+}
+
+/** What zod carries for us with an issue of our own. */
+export interface Told {
+  readonly code: string;
+  readonly help?: string;
+  readonly part?: "key" | "value";
+}
+
+/** JSON types and other rules of JSON Schema that a leaf accepts. */
+export type JsonForm = { readonly type: string | readonly string[]; readonly [rule: string]: unknown };
+
+/** "a list", "a text": what kind of thing stands in the file. */
+export const thing = (value: unknown): string =>
+  value === null || value === undefined
+    ? "nothing"
+    : Array.isArray(value)
+      ? "a list"
+      : typeof value === "object"
+        ? "a map"
+        : typeof value === "string"
+          ? "a text"
+          : typeof value === "boolean"
+            ? `${value}`
+            : "a number";
+
+/**
+ * One value of the file, read by a function that returns a value or faults. A fault does not stop the rest
+ * from being checked: the value is then undefined.
+ */
+export const leaf = <T>(form: JsonForm, meaning: Meaning, read: (input: unknown) => Outcome<T>) =>
+  z
+    .unknown()
+    .meta({ ...form, ...meaning } as Record<string, unknown>)
+    .transform((input, ctx): T => {
+      const tell = (code: string, message: string, help: string | undefined): T => {
+        ctx.issues.push({
+          code: "custom",
+          message,
+          input,
+          continue: true,
+          params: { code, help } satisfies Record<keyof Omit<Told, "part">, unknown>,
+        });
+        return undefined as T;
+      };
+      if (input === undefined) return tell("missing-key", "missing", undefined);
+      const outcome = read(input);
+      if (outcome.ok) return outcome.value;
+      for (const fault of outcome.faults) tell(fault.code, fault.message, fault.help);
+      return undefined as T;
+    });
