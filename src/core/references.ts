@@ -1,6 +1,8 @@
 /** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
 export const references = {
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
+  astmE313:
+    "ASTM E313, Calculating Yellowness and Whiteness Indices from Instrumentally Measured Color Coordinates",
   batesWatts1988:
     "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
   brent1973:
@@ -17,6 +19,7 @@ export const references = {
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
+  cie116: "CIE 116-1995, Industrial colour-difference evaluation",
   cie15: "CIE 15:2018, Colorimetry, 4th edition",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
@@ -36,15 +39,28 @@ export const references = {
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   hurvichTsai1989:
     "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, Biometrika 76 (1989) 297; from memory",
+  iecSrgb: "IEC 61966-2-1, Colour management, default RGB colour space: sRGB",
   iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
+  isoA02:
+    "ISO 105-A02, Textiles, tests for colour fastness, part A02: grey scale for assessing change in colour",
+  isoA03: "ISO 105-A03, Textiles, tests for colour fastness, part A03: grey scale for assessing staining",
+  isoA04:
+    "ISO 105-A04, Textiles, tests for colour fastness, part A04: method for the instrumental assessment of the degree of staining of adjacent fabrics",
+  isoA05:
+    "ISO 105-A05, Textiles, tests for colour fastness, part A05: instrumental assessment of change in colour for determination of grey scale rating",
   isoCie11664p1: "ISO/CIE 11664-1, Colorimetry, part 1: CIE standard colorimetric observers",
   isoCie11664p2: "ISO/CIE 11664-2, Colorimetry, part 2: CIE standard illuminants",
   isoCie11664p4: "ISO/CIE 11664-4, Colorimetry, part 4: CIE 1976 L*a*b* colour space",
   isoCie11664p5:
     "ISO/CIE 11664-5, Colorimetry, part 5: CIE 1976 L*u*v* colour space and u', v' uniform chromaticity scale diagram",
   isoCie11664p6: "ISO/CIE 11664-6, Colorimetry, part 6: CIEDE2000 colour-difference formula",
+  isoJ02:
+    "ISO 105-J02, Textiles, tests for colour fastness, part J02: instrumental assessment of relative whiteness",
+  isoJ03: "ISO 105-J03, Textiles, tests for colour fastness, part J03: calculation of colour differences",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
+  kubelkaMunk1931:
+    "P. Kubelka, F. Munk, Ein Beitrag zur Optik der Farbanstriche, Z. tech. Phys. 12 (1931) 593",
   lagergren1898:
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
@@ -71,9 +87,12 @@ export const references = {
     "R. Piessens, E. de Doncker-Kapenga, C. W. Überhuber, D. K. Kahaner, QUADPACK: a subroutine package for automatic integration, Springer (1983)",
   platingCourse: "Plating training course, appendix on areas and volumes",
   psychrometry: "Latent heat as 2501 - 2.36 t kJ/kg: the usual straight line of psychrometry, from memory",
+  pupak: "Magalong, DelaCruz, Bumatay, Deocaris, R package PUPAK, examples of its help pages",
   quotationPage: "Manufacturing cost calculator, worked example page: quotation with scrap and margin",
   rinsingArticles:
     "Trade articles on rinsing with less water; rinsing chapter of a surface finishing guidebook (2011)",
+  saunderson1942:
+    "J. L. Saunderson, Calculation of the color of pigmented plastics, J. Opt. Soc. Am. 32 (1942) 727",
   scaldHospital:
     "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
   scaldPlumbing:
@@ -92,6 +111,8 @@ export const references = {
   transtrumSethna2012:
     "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
+  vanOosterom1983:
+    "A. van Oosterom, J. Strackee, The solid angle of a plane triangle, IEEE Trans. Biomed. Eng. BME-30 (1983) 125; formula from memory",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
 } as const;

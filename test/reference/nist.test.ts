@@ -11,7 +11,9 @@ const fewest = (values: readonly number[], certified: readonly number[]): number
 const table: string[] = ["set        start   parameters   deviations   residual sum   steps"];
 
 afterAll(() => {
-  process.stdout.write(`\nDigits of the certified values, the worst of each set and start:\n${table.join("\n")}\n`);
+  process.stdout.write(
+    `\nDigits of the certified values, the worst of each set and start:\n${table.join("\n")}\n`,
+  );
 });
 
 for (const set of certifiedSets) {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { degrees, gramsSaid, litres, volumeSaid, percent, pour, weigh } from "../../src/report/amounts.js";
+import { degrees, gramsSaid, litres, percent, pour, volumeSaid, weigh } from "../../src/report/amounts.js";
 import { decimals, digitsMl, trimmed } from "../../src/report/digits.js";
 import { clock, duration } from "../../src/report/times.js";
 

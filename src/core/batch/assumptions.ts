@@ -1,9 +1,13 @@
-import type { DyeModel } from "../uptake/aim.js";
+import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { Batch, Dye } from "./model.js";
 import type { Assumption } from "./plan-model.js";
 
 /** The figures that the results rest on and that nobody measured here. */
-export function assumptionsOf(batch: Batch, models: ReadonlyMap<Dye, DyeModel>): Assumption[] {
+export function assumptionsOf(
+  batch: Batch,
+  models: ReadonlyMap<Dye, DyeModel>,
+  aims: readonly ShadeAim[],
+): Assumption[] {
   const found: Assumption[] = [];
   const add = (code: string, path: (string | number)[], message: string): void => {
     found.push({ code, path, message });
@@ -25,6 +29,28 @@ export function assumptionsOf(batch: Batch, models: ReadonlyMap<Dye, DyeModel>):
         `dye "${dye.name}" has no swatches: depth 1 stands for ${model.referenceSeconds} s in a fresh bath, and no colour is known`,
       );
   }
+  for (const dye of used) {
+    const model = models.get(dye);
+    if (model?.rate === "assumed")
+      add(
+        "assumed-rate",
+        ["dyes", dye.name, "rate"],
+        `dye "${dye.name}" has one swatch, which does not say how fast the dye goes in: ${assumedRateText} is assumed`,
+      );
+    else if (model?.chosen && dye.swatches.length < 3)
+      add(
+        "unchecked-law",
+        ["dyes", dye.name, "law"],
+        `dye "${dye.name}" has ${dye.swatches.length === 1 ? "one swatch" : "two swatches"}: nothing checks its ${model.uptake.law} law; dip and read two more`,
+      );
+  }
+  for (const order of batch.orders)
+    if (aims[order.index]?.estimated)
+      add(
+        "estimated-base",
+        ["orders", order.index],
+        `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
+      );
   if (batch.handling.dragOutAssumed)
     add(
       "assumed-drag-out",

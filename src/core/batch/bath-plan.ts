@@ -28,11 +28,6 @@ export const dyeAmountInWords = (dye: Dye, amount: number): string =>
     ? `${Math.round(amount)} mL of concentrate`
     : `${amount.toFixed(1)} g of powder`;
 
-const minutesInWords = (seconds: number): string => {
-  const whole = Math.round(seconds);
-  return whole < 60 ? `${whole} s` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
-};
-
 function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: readonly Fault[] } {
   const { tank, dye } = bath;
   const { heaterW } = tank;
@@ -213,28 +208,8 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     state = result.after;
   }
   faults.push(...warnings.faults());
-  const times = loads.map(({ result }) => result.seconds);
-  const short = times.findIndex((seconds) => seconds < handling.shortestSeconds);
-  if (short >= 0)
-    faults.push(
-      warning(
-        "dip-too-short",
-        path,
-        `load ${short + 1} of ${where} needs ${minutesInWords(times[short]!)}, under the shortest dip of ${minutesInWords(handling.shortestSeconds)}`,
-        "dilute the bath more or work cooler",
-      ),
-    );
-  const long = times.findIndex((seconds) => seconds > handling.longestSeconds);
-  if (long >= 0)
-    faults.push(
-      warning(
-        "dip-too-long",
-        path,
-        `from load ${long + 1} on ${where} needs ${minutesInWords(times[long]!)} or more, over the longest dip of ${minutesInWords(handling.longestSeconds)}`,
-        "strengthen the bath or make it up fresh",
-      ),
-    );
-  else if (loads.length > 0 && !lastsAgain(setting, state, plans))
+  const last = loads.at(-1);
+  if (last && last.result.seconds <= handling.longestSeconds && !lastsAgain(setting, state, plans))
     faults.push(
       warning(
         "bath-nearly-spent",

@@ -93,20 +93,26 @@ function balance(run: BathRun): PlanDyeBalance {
 }
 
 /** Times at which the ends of a shade's window are reached in the bath as it is. */
-function windowOf(setting: BathSetting, aim: ShadeAim, strength: number): readonly [number, number] | null {
+export function windowOf(
+  { timer, handling }: BathSetting,
+  aim: ShadeAim,
+  strength: number,
+): readonly [number, number] | null {
   if (!aim.window) return null;
-  const at = (depth: number): number | undefined => setting.timer(depth, strength);
-  const from = at(aim.window.from);
-  const to = aim.window.to === null ? undefined : at(aim.window.to);
-  return from === undefined ? null : [from, to ?? setting.handling.longestSeconds];
+  const from = timer(aim.window.from, strength);
+  // A bath too weak for the far end never leaves the window: the longest dip ends it.
+  return from === undefined ? null : [from, timer(aim.window.to, strength) ?? handling.longestSeconds];
 }
 
-/** CIEDE2000 per second at the time of a dip, by a small step of depth. */
-function slopeOf(setting: BathSetting, aim: ShadeAim, seconds: number, strength: number): number | null {
-  if (aim.slopePerDepth === null || aim.depth === 0) return null;
-  const step = 1e-4 * aim.depth;
-  const later = setting.timer(aim.depth + step, strength);
-  return later === undefined || later <= seconds ? 0 : (aim.slopePerDepth * step) / (later - seconds);
+/** CIEDE2000 per second at a dip: that of a fresh bath, slowed as the dip itself is. */
+function slopeOf({ timer }: BathSetting, aim: ShadeAim, strength: number): number | null {
+  if (aim.slopePerFreshSecond === null || aim.depth === 0) return null;
+  const step = 1e-4;
+  const [now, later] = [timer(aim.depth, strength), timer(aim.depth * (1 + step), strength)];
+  const [freshNow, freshLater] = [timer(aim.depth, 1), timer(aim.depth * (1 + step), 1)];
+  if (now === undefined || later === undefined || freshNow === undefined || freshLater === undefined)
+    return null;
+  return (aim.slopePerFreshSecond * (freshLater - freshNow)) / (later - now);
 }
 
 /** One bath as the run sheet prints it. */
@@ -153,7 +159,7 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
         cycleSeconds: result.cycleSeconds,
         windowSeconds: windowOf(setting, aim, result.strengthDuring),
         deltaE00: aim.deltaE00,
-        slopePerSecond: slopeOf(setting, aim, result.seconds, result.strengthDuring),
+        slopePerSecond: slopeOf(setting, aim, result.strengthDuring),
         lab: aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,

@@ -4,12 +4,14 @@ import { hasMoney, notCounted } from "../cost/missing.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
+import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
 import { type CautionFacts, cautions } from "./cautions.js";
+import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives } from "./plan-bath.js";
+import { planBath, planLives, windowOf } from "./plan-bath.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
 import { timeline } from "./timeline.js";
 
@@ -67,6 +69,17 @@ function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
   });
 }
 
+const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly ShadeAim[]): Fault[] =>
+  dipFaults(
+    run.bath,
+    batch.handling,
+    model.uptake,
+    run.loads.map(({ plan, result }) => {
+      const aim = aimOf[plan.order.index]!;
+      return { plan, result, aim, window: windowOf(run.setting, aim, result.strengthDuring) };
+    }),
+  );
+
 const addedDye = (run: BathRun): number =>
   run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
@@ -79,6 +92,7 @@ export function planBatch(batch: Batch): Outcome<Plan> {
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
   const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);
+  const shades = batch.orders.map((order) => aimFaults(order, aimOf[order.index]!));
   const idle = batch.baths.filter((bath) => assigned.loads.get(bath)!.length === 0);
   const runs = batch.baths
     .filter((bath) => !idle.includes(bath))
@@ -95,7 +109,8 @@ export function planBatch(batch: Batch): Outcome<Plan> {
             `no order uses the bath of "${bath.dye.name}" in tank "${bath.tank.name}": it is left out`,
           ),
         )),
-    ...runs.flatMap((run) => run.faults),
+    ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, models.get(run.bath.dye)!, aimOf)]),
+    ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
   ];
   if (faults.some(isError)) return failed(...faults);
@@ -118,7 +133,10 @@ export function planBatch(batch: Batch): Outcome<Plan> {
   const orders = batch.orders.map((order) =>
     planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
   );
-  const exceeded = orders.flatMap((order) => overLimit(batch, order.value));
+  const exceeded = [
+    ...shades.flatMap(({ missed }) => missed),
+    ...orders.flatMap((order) => overLimit(batch, order.value)),
+  ];
   const priceFaults = orders.flatMap((order) => order.faults);
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
   const lines = items ? sheetOf(items) : null;
@@ -146,7 +164,7 @@ export function planBatch(batch: Batch): Outcome<Plan> {
     },
     notCounted: items ? notCounted(batch) : [],
     exceeded,
-    assumptions: assumptionsOf(batch, models),
+    assumptions: assumptionsOf(batch, models, aimOf),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   };

@@ -26,9 +26,9 @@ export type Topping = DyeAmount & {
 /** Least hot liquor to take out so that neither dye nor water to add is negative. */
 function takeOutL(asked: ToppingAsked, fraction: number): number {
   const { volumeL, strength, toVolumeL, toStrength } = asked;
-  const missing = toStrength * toVolumeL - strength * volumeL;
   const room = toVolumeL - volumeL;
-  if (missing < 0) return room > 0 ? 0 : Math.max(0, volumeL - (toStrength * toVolumeL) / strength);
+  if (strength > toStrength) return room > 0 ? 0 : volumeL - (toStrength * toVolumeL) / strength;
+  const missing = toStrength * toVolumeL - strength * volumeL;
   const lacking = fraction * missing - room;
   return lacking <= 0 ? 0 : lacking / (1 - fraction * strength);
 }
@@ -38,9 +38,9 @@ function takeOutL(asked: ToppingAsked, fraction: number): number {
  *
  * Dye to add = (s* V* - s V) in volumes of fresh liquor, times the fraction as concentrate or the g/L as powder;
  * water is the rest of V* - V. Where water would be negative, least liquor is taken out first:
- * x = (f (s* V* - s V) - (V* - V))/(1 - f s). Where dye would be negative and there is room, only water is added
- * and s V/V* results; without room, liquor is taken out until water alone gives s*. Undefined where no taking out
- * helps: the strength asked for is above that of the concentrate (f s* over 1).
+ * x = (f (s* V* - s V) - (V* - V))/(1 - f s). Where the bath is too strong and dye would be negative, only water is
+ * added and s V/V* results; a full bath that is too strong is taken down until water alone gives s*. Undefined
+ * where the strength asked for is above that of the concentrate (f s* over 1).
  * Volumes V are hot, amounts cold: hot × ρ(T)/ρ(room).
  * @source kell1975 equation 16
  * @example
@@ -57,7 +57,7 @@ export function topping(asked: ToppingAsked): Topping | undefined {
   const missingL = toStrength * toVolumeL - strength * keptL;
   const freshL = Math.max(0, missingL);
   const coldMlPerHotL = coldPerHot(asked.celsius, asked.roomCelsius) * 1000;
-  const pouredMl = (toVolumeL - keptL) * coldMlPerHotL;
+  const pouredMl = Math.max(0, toVolumeL - keptL) * coldMlPerHotL;
   const result = {
     takeOutHotL,
     strength: (strength * keptL + freshL) / toVolumeL,

@@ -1,3 +1,4 @@
+import { signedHueDifference } from "./hue-difference.js";
 import type { Lab } from "./types.js";
 
 const radians = Math.PI / 180;
@@ -13,10 +14,11 @@ const cos125 = Math.cos(125 * radians);
 const turn = 2 * Math.PI;
 
 /**
- * Mean hue [radians] where two hues lie nearly opposite, decided by the side `cross` on which the second lies:
+ * Mean hue [radians] where two hues lie nearly opposite, decided by the side on which the second lies:
  * the arctangents alone decide by their last bit. Exactly opposite hues are averaged as they stand.
  */
-function meanOfOpposites(p1: number, b1: number, p2: number, b2: number, cross: number): number {
+function meanOfOpposites(p1: number, b1: number, p2: number, b2: number): number {
+  const cross = p1 * b2 - p2 * b1;
   const h1 = (Math.atan2(b1, p1) + turn) % turn;
   const h2 = (Math.atan2(b2, p2) + turn) % turn;
   const wrapped = cross > 0 ? h2 < h1 : cross < 0 ? h2 > h1 : false;
@@ -62,22 +64,15 @@ export function ciede2000Pairs(pairs: Float64Array, out: Float64Array, terms?: F
     let cos = 1;
     let sin = 0;
     if (product > 0) {
-      const dot = p1 * p2 + b1 * b2;
-      const cross = (a1 * b2 - a2 * b1) * stretch;
-      if (dot > -0.999 * product) {
-        deltaH =
-          dot >= 0
-            ? cross * Math.sqrt(2 / (product + dot))
-            : Math.sign(cross) * Math.sqrt(2 * (product - dot));
+      deltaH = signedHueDifference(p1, b1, p2, b2, product);
+      if (p1 * p2 + b1 * b2 > -0.999 * product) {
         const x = p1 * C2 + p2 * C1;
         const y = b1 * C2 + b2 * C1;
         const length = Math.sqrt(x * x + y * y);
         cos = x / length;
         sin = y / length;
       } else {
-        const hue = meanOfOpposites(p1, b1, p2, b2, cross);
-        const side = cross !== 0 ? cross : b1 < 0 || (b1 === 0 && p1 < 0) ? -1 : 1;
-        deltaH = Math.sign(side) * Math.sqrt(2 * (product - dot));
+        const hue = meanOfOpposites(p1, b1, p2, b2);
         cos = Math.cos(hue);
         sin = Math.sin(hue);
       }

@@ -1,5 +1,5 @@
 import type { Reading, Xyz } from "./types.js";
-import { curveWeights } from "./weights.js";
+import { tableWeights } from "./weights.js";
 
 /** Outward normals and offsets of the planes that bound a solid: a point p is inside where n·p < offset. */
 interface Solid {
@@ -10,15 +10,15 @@ interface Solid {
 const known = new Map<string, Solid>();
 
 /**
- * The solid of all colours that curves of 36 samples between 0 and 1 can give. It is the sum of 36 line
- * segments, so each face is spanned by two of them: the normal is their cross product, the offset the sum of
+ * The solid of all colours that reflectance between 0 and 1 at 380 to 780 nm by 5 nm can give. It is the sum of
+ * 81 line segments, so each face is spanned by two of them: the normal is their cross product, the offset the sum of
  * what lies on its positive side.
  */
 function solidOf(reading: Reading): Solid {
   const key = `${reading.illuminant}/${reading.observer}`;
   const found = known.get(key);
   if (found !== undefined) return found;
-  const { x, y, z } = curveWeights(reading);
+  const { x, y, z } = tableWeights(reading);
   const normals: number[] = [];
   const offsets: number[] = [];
   for (let i = 0; i < x.length; i++) {
@@ -45,7 +45,7 @@ function solidOf(reading: Reading): Solid {
 
 /**
  * How far a colour lies inside the optimal-colour limits, as a distance in X, Y, Z with Y = 100 for white:
- * negative outside. The limits are those of curves of 36 samples, 380 to 730 nm by 10 nm, each within 0..1.
+ * negative outside. The limits are those of reflectance at 380 to 780 nm by 5 nm, each value within 0..1.
  *
  * @source macAdam1935 reflectance of zero or one gives the limits of object colours
  * @example insideLimits([20, 20, 20], { illuminant: "D65", observer: 2 }) > 0 // => true

@@ -1,28 +1,35 @@
 import { tableGrid } from "./grid.js";
 
-/** Second derivatives times step²/6 of the natural cubic spline through equally spaced values (zero at both ends). */
+/**
+ * Second derivatives times step²/6 of the cubic spline through equally spaced values, its third derivative
+ * continuous at the second and the last but one (no knot there), so that an end needs no assumed slope.
+ */
 function curvatures(values: ArrayLike<number>): Float64Array {
   const n = values.length;
   const m = new Float64Array(n);
   const factor = new Float64Array(n);
-  for (let i = 1; i < n - 1; i++) {
-    const pivot = 1 / (4 - factor[i - 1]!);
-    factor[i] = pivot;
-    m[i] = (values[i - 1]! - 2 * values[i]! + values[i + 1]! - m[i - 1]!) * pivot;
+  const bend = (i: number): number => values[i - 1]! - 2 * values[i]! + values[i + 1]!;
+  m[1] = bend(1) / 6;
+  m[n - 2] = bend(n - 2) / 6;
+  for (let i = 2; i < n - 2; i++) {
+    factor[i] = 1 / (4 - factor[i - 1]!);
+    m[i] = (bend(i) - m[i - 1]!) * factor[i]!;
   }
-  for (let i = n - 3; i > 0; i--) m[i] = m[i]! - factor[i]! * m[i + 1]!;
+  for (let i = n - 3; i > 1; i--) m[i] = m[i]! - factor[i]! * m[i + 1]!;
+  m[0] = 2 * m[1]! - m[2]!;
+  m[n - 1] = 2 * m[n - 2]! - m[n - 3]!;
   return m;
 }
 
 /**
- * Values at 380 to 780 nm by 5 nm of a curve sampled at equal steps: the natural cubic spline between the
+ * Values at 380 to 780 nm by 5 nm of a curve sampled at equal steps: the cubic spline between the
  * samples, the first and last value held beyond them. The result is linear in the values, and a sample that
  * falls on the 5 nm grid is kept as it is.
  *
- * values [any], firstNm [nm], stepNm [nm]. Valid for at least two samples.
+ * values [any], firstNm [nm], stepNm [nm]. Valid for at least four samples.
  * @source cie15 where interpolation and extrapolation of spectral data are treated
- * @example toTableGrid([0.2, 0.4, 0.2], 500, 10)[24 + 1] // => 0.3375
- * @example toTableGrid([0.2, 0.4, 0.2], 500, 10)[0] // => 0.2
+ * @example toTableGrid([0, 1, 8, 27, 64], 500, 10)[24 + 5] // => 15.625
+ * @example toTableGrid([0, 1, 8, 27, 64], 500, 10)[80] // => 64
  */
 export function toTableGrid(values: ArrayLike<number>, firstNm: number, stepNm: number): Float64Array {
   const last = values.length - 1;

@@ -3,7 +3,7 @@
  * The step is the cube root of the rounding error times the size of the parameter, which leaves about ten
  * right digits of a smooth function. `size` stands for a parameter that is 0 or close to it.
  * @example
- * numericJacobian((p) => [p[0] * p[1], p[0] ** 2], [3, 2], [1, 1]) // => [[2, 3], [6, 0]]
+ * numericJacobian((p) => [p[0] * p[1]], [3, 2], [1, 1])[0][1] // => 3.000000000
  */
 export function numericJacobian(
   functions: (p: readonly number[]) => readonly number[],

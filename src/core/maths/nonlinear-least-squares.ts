@@ -44,7 +44,7 @@ const sumOfSquares = (values: readonly number[]): number =>
  * @source more1978 scaling
  * @source transtrumSethna2012 second-order correction
  * @example
- * fitNonlinear({ start: [1, 1], residuals: (p) => [1, 2, 3].map((x) => p[0] * x ** p[1] - 3 * x ** 2) }).parameters // => [3, 2]
+ * fitNonlinear({ start: [1, 1], residuals: (p) => [1, 2, 3].map((x) => p[0] * x ** p[1] - 3 * x ** 2) }).parameters[1] // => 2.000000000000
  */
 export function fitNonlinear(problem: NonlinearProblem): NonlinearFit {
   const size = problem.size ?? problem.start.map((value) => Math.abs(value) / 1000 || 1e-3);

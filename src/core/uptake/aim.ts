@@ -1,25 +1,38 @@
 import type { Base, Dye, Handling, Lab, Shade } from "../batch/model.js";
-import { done, error, failed, type Outcome } from "../fault.js";
+import { done, error, type Fault, failed, type Outcome } from "../fault.js";
+import { type ChosenCurve, chooseCurve } from "./choose-law.js";
 import { depthAt, type UptakeModel } from "./depth.js";
+import { colourPerSecond, nearestTime, windowAround } from "./find-time.js";
+import { assumedProgress, labAfter } from "./shade-curve.js";
+import { dyedColour, swatchSet } from "./swatch-curves.js";
 
 /** What is known of a dye before the bath is looked at. */
 export interface DyeModel {
   readonly dye: Dye;
   readonly uptake: UptakeModel;
+  /** Null where the dye has no swatches to tell its colours. */
+  readonly chosen: ChosenCurve | null;
+  /** What the rate rests on. */
+  readonly rate: "given" | "fitted" | "assumed";
 }
 
 /** What a shade asks of any bath with its dye: a depth, and what is known of its colour. */
 export interface ShadeAim {
   readonly depth: number;
+  /** The time that gives the depth in a fresh bath at the dye's temperature. */
+  readonly freshSeconds: number;
   /** Colour that the depth gives; null where the dye has no swatches to tell. */
   readonly lab: Lab | null;
   /** Difference between that colour and the shade. */
   readonly deltaE00: number | null;
-  /** Depths within the shade's tolerance; the far end is null where no dip is too long. */
-  readonly window: { readonly from: number; readonly to: number | null } | null;
-  /** CIEDE2000 per unit of depth. */
-  readonly slopePerDepth: number | null;
+  /** Depths within the shade's tolerance; null where there are none, or no colour is known. */
+  readonly window: { readonly from: number; readonly to: number } | null;
+  /** CIEDE2000 per second in a fresh bath at the dye's temperature. */
+  readonly slopePerFreshSecond: number | null;
+  readonly reachable: boolean;
   readonly extrapolated: boolean;
+  /** On another base than the swatches'. */
+  readonly estimated: boolean;
 }
 
 /** The time that depth 1 stands for: the longest swatch; without swatches the longest dip. */
@@ -31,49 +44,121 @@ export const referenceSecondsOf = (
     ? Math.max(...dye.swatches.map((swatch) => swatch.seconds))
     : handling.longestSeconds;
 
-/** The uptake model of a dye with a given rate. */
+/**
+ * How a dye goes in and what colours it gives: law and rate fitted to its swatches, or as given. A dye with
+ * neither a rate nor swatches is a fault.
+ */
 export function dyeModel(dye: Dye, handling: Handling): Outcome<DyeModel> {
-  if (dye.ratePerSecond === undefined)
-    return failed(
-      error(
-        "no-rate",
-        ["dyes", dye.name],
-        `dye "${dye.name}" has no rate, and fitting one to swatches is not in this version yet`,
-        "write rate: 0.012 /s (and law:, where it is not first-order)",
-      ),
-    );
-  return done({
-    dye,
-    uptake: {
-      law: dye.law === "auto" ? "first-order" : dye.law,
-      ratePerSecond: dye.ratePerSecond,
-      referenceSeconds: referenceSecondsOf(dye, handling),
-      referenceCelsius: dye.celsius,
-      ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),
-      activationEnergyJPerMol: dye.activationEnergyJPerMol,
+  const common = {
+    referenceSeconds: referenceSecondsOf(dye, handling),
+    referenceCelsius: dye.celsius,
+    ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),
+    activationEnergyJPerMol: dye.activationEnergyJPerMol,
+  };
+  if (dye.swatches.length === 0) {
+    if (dye.ratePerSecond === undefined)
+      return failed(
+        error(
+          "no-rate",
+          ["dyes", dye.name],
+          `dye "${dye.name}" has neither swatches nor a rate: nothing says how long it takes`,
+          "add swatches: - { time: 60 s, lab: [65.9, 44.6, 23.0] }, or rate: 0.012 /s",
+        ),
+      );
+    const law = dye.law === "auto" ? "first-order" : dye.law;
+    return done({
+      dye,
+      uptake: { law, ratePerSecond: dye.ratePerSecond, ...common },
+      chosen: null,
+      rate: "given",
+    });
+  }
+  const set = swatchSet(dye);
+  if (!set.ok) return set;
+  const chosen = chooseCurve(set.value, dye.law, dye.ratePerSecond);
+  const { law, ratePerSecond } = chosen.curve;
+  const fitted = dye.swatches.length > 1 || law === "parabolic" ? "fitted" : "assumed";
+  return done(
+    {
+      dye,
+      uptake: { law, ratePerSecond, ...common },
+      chosen,
+      rate: dye.ratePerSecond === undefined ? fitted : "given",
     },
-  });
+    set.faults,
+  );
 }
 
-/** The depth a shade asks for. A shade given as a time or a swatch is what that time gives in a fresh bath. */
-export function aimAt(model: DyeModel, shade: Shade, _base: Base | undefined): Outcome<ShadeAim> {
-  const { target } = shade;
-  if (target.kind === "colour")
+/** K/S of a base that is not the swatches' own; undefined for their own. */
+function otherBase(model: DyeModel, base: Base | undefined): Outcome<Float64Array | undefined> {
+  if (!base || base === model.dye.base || base.name === model.dye.base?.name) return done(undefined);
+  if (!base.lab)
     return failed(
       error(
-        "no-colour-model",
-        ["shades", shade.name],
-        `shade "${shade.name}" is given as a colour, and finding its time is not in this version yet`,
-        "give the shade as time: 30 s",
+        "no-base-colour",
+        ["bases", base.name],
+        `base "${base.name}" has no colour`,
+        "write lab: [38.4, 0.1, -0.9] as read",
       ),
     );
-  const { uptake } = model;
-  return done({
-    depth: depthAt(uptake, { seconds: target.seconds, strength: 1, celsius: uptake.referenceCelsius }),
-    lab: null,
-    deltaE00: null,
-    window: null,
-    slopePerDepth: null,
-    extrapolated: target.seconds > uptake.referenceSeconds,
-  });
+  const dyed = dyedColour({ kind: "lab", lab: base.lab }, model.dye.reading, ["bases", base.name, "lab"]);
+  return dyed.ok ? done(dyed.value.ks) : dyed;
 }
+
+/**
+ * The depth a shade asks for. A shade given as a time or a swatch is what that time gives in a fresh bath; one
+ * given as a colour is the nearest depth up to the longest swatch.
+ */
+export function aimAt(model: DyeModel, shade: Shade, base: Base | undefined): Outcome<ShadeAim> {
+  const { target, tolerance } = shade;
+  const path: Fault["path"] = ["shades", shade.name];
+  const { uptake, chosen } = model;
+  const depthAfter = (seconds: number): number =>
+    depthAt(uptake, { seconds, strength: 1, celsius: uptake.referenceCelsius });
+  if (!chosen) {
+    if (target.kind === "colour")
+      return failed(
+        error(
+          "no-swatches",
+          path,
+          `shade "${shade.name}" is given as a colour, and dye "${shade.dye.name}" has no swatches to find its time from`,
+          "add swatches to the dye, or give the shade as time: 30 s",
+        ),
+      );
+    return done({
+      depth: depthAfter(target.seconds),
+      freshSeconds: target.seconds,
+      lab: null,
+      deltaE00: null,
+      window: null,
+      slopePerFreshSecond: null,
+      reachable: true,
+      extrapolated: target.seconds > uptake.referenceSeconds,
+      estimated: false,
+    });
+  }
+  const { curve } = chosen;
+  const other = otherBase(model, base);
+  if (!other.ok) return other;
+  const ks = other.value;
+  const aim = (seconds: number, deltaE00: number, window: readonly [number, number] | null): ShadeAim => ({
+    depth: depthAfter(seconds),
+    freshSeconds: seconds,
+    lab: labAfter(curve, seconds, ks),
+    deltaE00,
+    window: window && { from: depthAfter(window[0]), to: depthAfter(window[1]) },
+    slopePerFreshSecond: colourPerSecond(curve, seconds, ks),
+    reachable: window !== null,
+    extrapolated: seconds > curve.referenceSeconds,
+    estimated: ks !== undefined,
+  });
+  if (target.kind !== "colour")
+    return done(aim(target.seconds, 0, windowAround(curve, target.seconds, tolerance, ks)));
+  const wanted = dyedColour(target.colour, model.dye.reading, path);
+  if (!wanted.ok) return wanted;
+  const nearest = nearestTime(curve, wanted.value.lab, tolerance, ks);
+  return done(aim(nearest.seconds, nearest.deltaE00, nearest.window));
+}
+
+/** What `rate: "assumed"` stands on, in words. */
+export const assumedRateText = `k t = ${assumedProgress} at the only swatch`;

@@ -23,3 +23,21 @@ export function rateFactor(at: {
   const referenceKelvin = at.referenceCelsius + kelvinAtZeroCelsius;
   return Math.exp((-at.activationEnergyJPerMol / gasConstantJPerMolK) * (1 / kelvin - 1 / referenceKelvin));
 }
+
+/**
+ * Temperature [°C] at which the rate is a factor times that at the reference temperature: `rateFactor` solved
+ * for the temperature, 1/T = 1/T_ref - R/Ea ln(factor).
+ * @source codata2018 gas constant
+ * @example
+ * celsiusForFactor({ activationEnergyJPerMol: 75000, referenceCelsius: 80, factor: 2.02054389 }) // => 90.000000
+ */
+export function celsiusForFactor(at: {
+  readonly activationEnergyJPerMol: number;
+  readonly referenceCelsius: number;
+  readonly factor: number;
+}): number {
+  const inverse =
+    1 / (at.referenceCelsius + kelvinAtZeroCelsius) -
+    (gasConstantJPerMolK / at.activationEnergyJPerMol) * Math.log(at.factor);
+  return 1 / inverse - kelvinAtZeroCelsius;
+}

@@ -1,0 +1,95 @@
+import type { LoadResult } from "../bath/run.js";
+import { type Fault, warning } from "../fault.js";
+import type { ShadeAim } from "../uptake/aim.js";
+import type { UptakeModel } from "../uptake/depth.js";
+import { bringTo } from "../uptake/way-out.js";
+import type { LoadPlan } from "./assign.js";
+import type { Bath, Dilution, Handling } from "./model.js";
+
+/** "42 s" or "1 min 32 s". */
+export function secondsInWords(seconds: number): string {
+  const whole = Math.round(seconds);
+  if (whole < 60) return `${whole} s`;
+  return whole % 60 === 0 ? `${whole / 60} min` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
+}
+
+function dilutionOf(dilution: Dilution, strength: number): string {
+  if (dilution.kind === "powder") return `${(dilution.gramsPerL * strength).toPrecision(2)} g/L`;
+  const fraction = dilution.fraction * strength;
+  return `1:${((1 - fraction) / fraction).toPrecision(2)} (${(100 * fraction).toPrecision(2)} % by volume)`;
+}
+
+/** What dilution, and what temperature, would bring a quick dip to a minute. */
+export function slowerDip(
+  model: UptakeModel,
+  dilution: Dilution,
+  dip: { depth: number; strength: number; celsius: number },
+): string {
+  const out = bringTo(model, dip);
+  const ways: string[] = [];
+  if (out.strength !== undefined && out.strength < dip.strength)
+    ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
+  if (out.celsius !== undefined && out.celsius > 30 && out.celsius < dip.celsius)
+    ways.push(`work at ${out.celsius.toFixed(0)} °C`);
+  return ways.length === 0
+    ? "dilute the bath or work cooler"
+    : `for a dip of ${secondsInWords(out.seconds)}, ${ways.join(" or ")}`;
+}
+
+/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long; the first of each kind. */
+export function dipFaults(
+  bath: Bath,
+  handling: Handling,
+  model: UptakeModel,
+  loads: readonly {
+    readonly plan: LoadPlan;
+    readonly result: LoadResult;
+    readonly aim: ShadeAim;
+    readonly window: readonly [number, number] | null;
+  }[],
+): Fault[] {
+  const path = ["baths", bath.index];
+  const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
+  const faults: Fault[] = [];
+  const slower = ({ plan, result }: (typeof loads)[number]): string =>
+    slowerDip(model, bath.dye.dilution, {
+      depth: plan.depth,
+      strength: result.strengthDuring,
+      celsius: bath.dye.celsius,
+    });
+  const quick = loads.findIndex(({ result }) => result.seconds < handling.shortestSeconds - 1e-9);
+  if (quick >= 0)
+    faults.push(
+      warning(
+        "dip-too-short",
+        path,
+        `load ${quick + 1} of ${where} needs ${secondsInWords(loads[quick]!.result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
+        slower(loads[quick]!),
+      ),
+    );
+  const narrow = loads.findIndex(
+    ({ window }) => window !== null && window[1] - window[0] < 2 * handling.timingSeconds,
+  );
+  if (narrow >= 0 && narrow !== quick) {
+    const { result, window, plan } = loads[narrow]!;
+    faults.push(
+      warning(
+        "window-too-narrow",
+        path,
+        `load ${narrow + 1} of ${where} (shade "${plan.order.shade.name}") stays within tolerance for ${(window![1] - window![0]).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
+        result.seconds < 60 ? slower(loads[narrow]!) : "allow a wider tolerance, or time the dip better",
+      ),
+    );
+  }
+  const long = loads.findIndex(({ result }) => result.seconds > handling.longestSeconds);
+  if (long >= 0)
+    faults.push(
+      warning(
+        "dip-too-long",
+        path,
+        `from load ${long + 1} on ${where} needs ${secondsInWords(loads[long]!.result.seconds)} or more, over the longest dip of ${secondsInWords(handling.longestSeconds)}`,
+        "strengthen the bath or make it up fresh",
+      ),
+    );
+  return faults;
+}

@@ -1,0 +1,74 @@
+import { done, type Outcome } from "../fault.js";
+import { type Chromaticity, chromaticity } from "./chromaticity.js";
+import { labToLch, labToXyz, xyzToLab } from "./cielab.js";
+import { type Luv, xyzToLuv } from "./cieluv.js";
+import { resolveLab, spectrumOf } from "./resolve-colour.js";
+import { type Spectrum, spectrumLab, spectrumXyz } from "./spectrum.js";
+import { inGamut, labToSrgb, srgbReading, srgbToHex } from "./srgb.js";
+import { type ScreenColour, screenColour } from "./swatch.js";
+import type { Colour, Lab, Lch, Reading, Xyz } from "./types.js";
+import { tableWeights } from "./weights.js";
+import { cieWhiteness, yellowness } from "./whiteness.js";
+
+/** What `colour` reports of one colour. Whiteness, tint and yellowness are null where they are not defined. */
+export interface ColourReport {
+  readonly reading: Reading;
+  readonly xyz: Xyz;
+  readonly chromaticity: Chromaticity | null;
+  readonly lab: Lab;
+  readonly lch: Lch;
+  readonly luv: Luv;
+  readonly hex: string;
+  readonly inGamut: boolean;
+  readonly whiteness: number | null;
+  readonly tint: number | null;
+  /** False where whiteness and tint lie outside the limits of their formula. */
+  readonly whitenessValid: boolean;
+  readonly yellowness: number | null;
+}
+
+function reportOf(xyz: Xyz, reading: Reading, screen: ScreenColour): Outcome<ColourReport> {
+  const white = tableWeights(reading).white;
+  const lab = xyzToLab(xyz, white);
+  const index = cieWhiteness(xyz, reading);
+  return done(
+    {
+      reading,
+      xyz,
+      chromaticity: chromaticity(xyz) ?? null,
+      lab,
+      lch: labToLch(lab),
+      luv: xyzToLuv(xyz, white),
+      hex: screen.hex,
+      inGamut: screen.inGamut,
+      whiteness: index?.whiteness ?? null,
+      tint: index?.tint ?? null,
+      whitenessValid: index?.valid ?? false,
+      yellowness: yellowness(xyz, reading) ?? null,
+    },
+    screen.faults,
+  );
+}
+
+/** The report of a reflectance curve; its screen colour is computed from the curve, not carried over. */
+export function spectrumReport(spectrum: Spectrum, reading: Reading): Outcome<ColourReport> {
+  const srgb = labToSrgb(spectrumLab(spectrum, srgbReading));
+  return reportOf(spectrumXyz(spectrum, reading), reading, {
+    hex: srgbToHex(srgb),
+    inGamut: inGamut(srgb),
+    faults: [],
+  });
+}
+
+/** The report of a colour as it was given, under a reading. */
+export function colourReport(colour: Colour, reading: Reading): Outcome<ColourReport> {
+  if (colour.kind === "reflectance") {
+    const spectrum = spectrumOf(colour.wavelengthsNm, colour.reflectance);
+    return spectrum.ok ? spectrumReport(spectrum.value, reading) : spectrum;
+  }
+  const lab = resolveLab(colour, reading);
+  if (!lab.ok) return lab;
+  const screen: ScreenColour =
+    colour.kind === "hex" ? { hex: colour.hex, inGamut: true, faults: [] } : screenColour(lab.value, reading);
+  return reportOf(labToXyz(lab.value, tableWeights(reading).white), reading, screen);
+}
