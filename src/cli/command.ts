@@ -1,4 +1,5 @@
 import type { Fault } from "../core/fault.js";
+import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Report } from "../report/report.js";
 import type { Format } from "./format.js";
 import type { Io } from "./io.js";
@@ -38,32 +39,26 @@ export interface Request {
   readonly output: OutputOptions;
 }
 
-/** Something to say on stderr; `text` may hold several lines and ends without a newline. */
-export interface Complaint {
-  readonly severity: "error" | "warning";
-  readonly text: string;
-}
-
-/** What a command hands back. With an error among the complaints nothing is written. */
+/** What a command hands back. With an error among the diagnostics nothing is written. */
 export interface Result {
   /** A report in the format asked for, or text that stands as it is in every format. */
   readonly report?: Report | string;
-  readonly complaints: readonly Complaint[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** The report itself tells of bad input: it is written all the same. */
+  readonly status?: 2;
   /** A limit or tolerance of the user's is not met: exit status 1. */
   readonly missed?: boolean;
 }
 
-/** The work of a command. What a user can cause comes back as complaints; a throw is a defect. */
+/** The work of a command. What a user can cause comes back as diagnostics; a throw is a defect. */
 export type Execute = (request: Request, io: Io) => Promise<Result>;
 
-/** Faults of the command line as complaints. */
-export const refused = (...faults: readonly Fault[]): Result => ({ complaints: faults.map(complaint) });
-
-/** A fault in the words of the terminal: `error: what is wrong`, and `help: what to write instead`. */
-export const complaint = (fault: Fault): Complaint => ({
-  severity: fault.severity,
-  text: [
-    `${fault.severity}: ${[...fault.path, fault.message].join(": ")}`,
-    ...(fault.help === undefined ? [] : [`  help: ${fault.help}`]),
-  ].join("\n"),
+/** A fault that belongs to no place in a file; its path is an option, said first. */
+export const unplaced = ({ path, ...fault }: Fault): Diagnostic => ({
+  ...fault,
+  message: [...path, fault.message].join(": "),
+  spans: [],
 });
+
+/** Nothing but faults of the command line. */
+export const refused = (...faults: readonly Fault[]): Result => ({ diagnostics: faults.map(unplaced) });

@@ -1,5 +1,7 @@
+import { check } from "./check/declaration.js";
 import type { CommandDeclaration } from "./command.js";
 import { mix } from "./mix/declaration.js";
+import { newBatch } from "./new/declaration.js";
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandDeclaration[] = [mix];
+export const commands: readonly CommandDeclaration[] = [check, newBatch, mix];

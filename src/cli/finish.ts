@@ -1,22 +1,37 @@
+import type { Fault } from "../core/fault.js";
+import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
 import { coloured, plain } from "../report/paint.js";
 import { wantsColour } from "./colour.js";
-import type { Complaint, Result } from "./command.js";
-import { complaint } from "./command.js";
+import { type Result, unplaced } from "./command.js";
 import type { Io } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
 import { writeFault } from "./write-fault.js";
 
-/** Says the complaints, writes the report where nothing forbids it, and returns the exit status. */
-export async function finish(
-  result: Result,
-  output: OutputOptions,
-  io: Io,
-  complain: (complaints: readonly Complaint[]) => void,
-): Promise<number> {
-  const { complaints, report } = result;
-  const errors = complaints.filter(({ severity }) => severity === "error");
-  complain(output.quiet ? errors : complaints);
-  if (errors.length > 0) return 2;
+/** Says diagnostics on stderr, laid out for the terminal it is; those about no file stand close, uncounted. */
+export async function say(diagnostics: readonly Diagnostic[], io: Io, refusedColour: boolean): Promise<void> {
+  if (diagnostics.length === 0) return;
+  const { renderDiagnostic, renderText } = await import("../diagnostics/render-text.js");
+  const colour = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour });
+  const layout = { columns: Math.min(io.columns ?? 80, 100), colour };
+  io.err(
+    diagnostics.every(({ spans }) => spans.length === 0)
+      ? `${diagnostics.map((diagnostic) => renderDiagnostic(diagnostic, layout)).join("\n")}\n`
+      : renderText(diagnostics, layout),
+  );
+}
+
+/** Says faults of the command line and returns their exit status. */
+export async function turnDown(faults: readonly Fault[], io: Io, refusedColour: boolean): Promise<number> {
+  await say(faults.map(unplaced), io, refusedColour);
+  return 2;
+}
+
+/** Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. */
+export async function finish(result: Result, output: OutputOptions, io: Io): Promise<number> {
+  const { diagnostics, report } = result;
+  const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
+  await say(shown, io, !output.colour);
+  if (hasErrors(diagnostics)) return 2;
   if (report !== undefined) {
     const { render } = await import("./render.js");
     const colour =
@@ -28,10 +43,10 @@ export async function finish(
       try {
         await io.writeFileAtomic(output.out, text);
       } catch (thrown) {
-        complain([complaint(writeFault(output.out, thrown))]);
-        return 2;
+        return turnDown([writeFault(output.out, thrown)], io, !output.colour);
       }
     }
   }
-  return result.missed === true || (output.strict && complaints.length > 0) ? 1 : 0;
+  if (result.status !== undefined) return result.status;
+  return result.missed === true || (output.strict && diagnostics.length > 0) ? 1 : 0;
 }

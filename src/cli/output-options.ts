@@ -70,9 +70,6 @@ export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): 
   if (raw.decimal !== undefined && raw.decimal !== "comma" && raw.decimal !== "point")
     faults.push(usage("--decimal", `"${raw.decimal}" is no decimal sign`, "write comma or point"));
   if (raw.out === "") faults.push(usage("--out", "the file has no name", "write --out FILE"));
-  for (const set of raw.set ?? [])
-    if (!/^[^=\s][^=]*=/.test(set))
-      faults.push(usage("--set", `"${set}" sets nothing`, "write --set key.path=value"));
   const comma = raw.decimal === "comma";
   const delimiter = delimiterOf(raw, comma);
   faults.push(...delimiter.faults);

@@ -1,10 +1,8 @@
 import { done, error, failed, type Outcome } from "../core/fault.js";
-import { coloured, type Paint, plain } from "../report/paint.js";
-import { wantsColour } from "./colour.js";
-import { type CommandDeclaration, type Complaint, complaint, type Request } from "./command.js";
+import type { CommandDeclaration, Request } from "./command.js";
 import { commands as known } from "./commands.js";
 import { defect } from "./defect.js";
-import { finish } from "./finish.js";
+import { finish, turnDown } from "./finish.js";
 import type { Io } from "./io.js";
 import { checkOutput, type RawOutputOptions } from "./output-options.js";
 import { type Call, CommanderError, tree } from "./tree.js";
@@ -55,31 +53,16 @@ export async function run(
   commands: readonly CommandDeclaration[] = known,
 ): Promise<number> {
   const refusedColour = argv.includes("--no-color");
-  const paintErr: Paint = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour })
-    ? coloured
-    : plain;
-  const complain = (complaints: readonly Complaint[]): void => {
-    for (const { severity, text } of complaints)
-      io.err(
-        `${text.replace(/^(error|warning)/, (word) => paintErr(severity === "error" ? "bad" : "caution", word))}\n`,
-      );
-  };
   try {
     const call = read(argv, io, commands);
-    if (!call.ok) {
-      complain(call.faults.map(complaint));
-      return 2;
-    }
+    if (!call.ok) return await turnDown(call.faults, io, refusedColour);
     if (call.value === undefined) return 0;
     const { command, args, options } = call.value;
     const output = checkOutput(options as RawOutputOptions, command.formats);
-    if (!output.ok) {
-      complain(output.faults.map(complaint));
-      return 2;
-    }
+    if (!output.ok) return await turnDown(output.faults, io, refusedColour);
     const execute = await command.load();
     const request: Request = { args, options: options as Request["options"], output: output.value };
-    return await finish(await execute(request, io), output.value, io, complain);
+    return await finish(await execute(request, io), output.value, io);
   } catch (thrown) {
     io.err(defect(thrown, io.env));
     return 70;

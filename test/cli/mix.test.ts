@@ -172,7 +172,7 @@ test("mix tops up so that dye balances, and from an empty tank gives the make-up
 const firstError = async (...args: string[]) => {
   const { status, out, err } = await runFake(["mix", ...args]);
   expect([args, status, out]).toEqual([args, 2, ""]);
-  return err.split("\n\n")[0];
+  return err.replace(/\s+/g, " ");
 };
 
 test("mix says what is missing, what does not belong, and what cannot be", async () => {

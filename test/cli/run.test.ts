@@ -31,7 +31,7 @@ test("the help of every command fits 80 columns and ends in its examples", async
 test("every example of the help is a command line that run reads without fault", async () => {
   const idle = commands.map((command) => ({
     ...command,
-    load: async () => async () => ({ complaints: [] }),
+    load: async () => async () => ({ diagnostics: [] }),
   }));
   for (const { name, examples } of commands) {
     expect(examples.length).toBeGreaterThan(0);
@@ -46,25 +46,25 @@ test("every example of the help is a command line that run reads without fault",
 test("run returns 2 and says which command was meant on a misspelt one", async () => {
   const { status, out, err } = await runFake(["mxi"]);
   expect([status, out]).toEqual([2, ""]);
-  expect(err).toBe("error: unknown command 'mxi'\n  help: did you mean mix?\n");
+  expect(err).toBe("error[usage]: unknown command 'mxi'\n  help: did you mean mix?\n");
 });
 
 test("run returns 2 and says which option was meant on a misspelt one", async () => {
   const { status, out, err } = await runFake(["mix", "--dilutoin", "1:9"]);
   expect([status, out]).toEqual([2, ""]);
-  expect(err).toBe("error: unknown option '--dilutoin'\n  help: did you mean --dilution?\n");
+  expect(err).toBe("error[usage]: unknown option '--dilutoin'\n  help: did you mean --dilution?\n");
 });
 
 test("run returns 2 where no command, a missing value or a word too many is given", async () => {
   for (const args of [[], ["mix", "--volume"], ["mix", "six"], ["--format"]]) {
     const { status, out, err } = await runFake(args);
     expect([args, status, out]).toEqual([args, 2, ""]);
-    expect(err).toMatch(/^error: .+\n {2}help: .+\n$/);
+    expect(err).toMatch(/^error\[usage\]: .+\n {2}help: .+\n$/);
   }
 });
 
 const failing = (thrown: unknown): CommandDeclaration => ({
-  ...commands[0]!,
+  ...commands.find(({ name }) => name === "mix")!,
   load: async () => async () => {
     throw thrown;
   },

@@ -12,7 +12,7 @@ import { onWeightReport } from "../../report/mix/on-weight.js";
 import { thinningReport } from "../../report/mix/thinning.js";
 import { topUpReport } from "../../report/mix/top-up.js";
 import type { Report } from "../../report/report.js";
-import { complaint, type Execute, refused } from "../command.js";
+import { type Execute, refused, unplaced } from "../command.js";
 import { readTask } from "./read-task.js";
 import type { MixTask, TaskOf, Warmth } from "./task.js";
 
@@ -138,6 +138,6 @@ export const execute: Execute = async ({ options, output }) => {
       : [];
   if (!task.ok || unset.length > 0) return refused(...task.faults, ...unset);
   const report = work(task.value);
-  const complaints = report.faults.map(complaint);
-  return report.ok ? { report: report.value, complaints } : { complaints };
+  const diagnostics = report.faults.map(unplaced);
+  return report.ok ? { report: report.value, diagnostics } : { diagnostics };
 };
