@@ -44,7 +44,7 @@ export interface Result {
   /** A report in the format asked for, or text that stands as it is in every format. */
   readonly report?: Report | string;
   readonly diagnostics: readonly Diagnostic[];
-  /** The report itself tells of bad input: it is written all the same. */
+  /** Part of the input is bad: the report on the rest is written all the same. */
   readonly status?: 2;
   /** A limit or tolerance of the user's is not met: exit status 1. */
   readonly missed?: boolean;

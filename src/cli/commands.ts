@@ -1,7 +1,9 @@
 import { check } from "./check/declaration.js";
 import type { CommandDeclaration } from "./command.js";
+import { cost } from "./cost/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
+import { plan } from "./plan/declaration.js";
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandDeclaration[] = [check, newBatch, mix];
+export const commands: readonly CommandDeclaration[] = [plan, cost, check, newBatch, mix];

@@ -31,7 +31,7 @@ export async function finish(result: Result, output: OutputOptions, io: Io): Pro
   const { diagnostics, report } = result;
   const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
   await say(shown, io, !output.colour);
-  if (hasErrors(diagnostics)) return 2;
+  if (hasErrors(diagnostics) && result.status === undefined) return 2;
   if (report !== undefined) {
     const { render } = await import("./render.js");
     const colour =

@@ -1,5 +1,5 @@
 import type { Batch } from "../core/batch/model.js";
-import { error, type Fault, warning } from "../core/fault.js";
+import { error } from "../core/fault.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import { checkCurrency } from "./checks/currency.js";
@@ -90,19 +90,6 @@ function checked(
   return { ...(result.success ? { raw: result.data } : {}), faults: [...faults, ...missing(data, needs)] };
 }
 
-const assumptions = (batch: Batch): Fault[] =>
-  batch.baths
-    .map((bath) => bath.tank)
-    .filter((tank, i, tanks) => tank.surfaceAssumed && tanks.indexOf(tank) === i)
-    .map((tank) =>
-      warning(
-        "assumed-surface",
-        ["tanks", tank.name],
-        `the tank ${tank.name} has no surface: ${Math.round(tank.surfaceCm2)} cm2 are assumed, that of a cube`,
-        "add surface: 30 cm x 15 cm, since heat and evaporation follow from it",
-      ),
-    );
-
 /** By place: the main file first, then others in the order they appear; then line and column. */
 function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[] {
   const files = [...new Set([main, ...diagnostics.flatMap((d) => d.spans.slice(0, 1).map((s) => s.file))])];
@@ -156,6 +143,5 @@ export async function readBatch(input: BatchInput): Promise<BatchRead> {
   if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 
   const batch = toBatch(filled.spec);
-  for (const fault of assumptions(batch)) tell({ fault, part: "key" });
   return { batch, spec: filled.spec, diagnostics: inOrder(all, input.name), locate };
 }

@@ -1,4 +1,4 @@
-import { error, type Fault, warning } from "../fault.js";
+import { type Fault, warning } from "../fault.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import { secondsInWords } from "./dip-faults.js";
 import type { Order } from "./model.js";
@@ -17,7 +17,7 @@ export function aimFaults(
     aim.reachable || aim.lab === null || aim.deltaE00 === null
       ? []
       : [
-          error(
+          warning(
             "shade-out-of-reach",
             path,
             `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${lab(aim.lab)} after ${secondsInWords(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,

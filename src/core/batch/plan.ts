@@ -251,7 +251,7 @@ function overLimit(batch: Batch, order: PlanOrder): Fault[] {
   const limit = batch.limits.costPerPart;
   if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];
   return [
-    error(
+    warning(
       "over-limit",
       ["limits", "costPerPart"],
       `order ${order.order} (${order.part}, ${order.shade}) costs ${order.costPerPart.toFixed(2)} ${batch.currency ?? ""} a part, over the limit of ${limit.toFixed(2)}`,

@@ -1,0 +1,19 @@
+import type { CommandDeclaration } from "../command.js";
+import { tableFormats } from "../format.js";
+
+/** `plan` as help and completion know it. */
+export const plan: CommandDeclaration = {
+  name: "plan",
+  group: "With a batch file",
+  arguments: "<SPEC>",
+  summary: "the whole run sheet: mix, dip, top up, the clock, costs",
+  details: "CSV and TSV have one row a load; JSON has everything, unrounded.",
+  options: [],
+  examples: [
+    "dipwright plan batch.yaml",
+    "dipwright plan batch.yaml --set handling.drain='30 s' --format json",
+    "dipwright plan - --format csv --out loads.csv < batch.yaml",
+  ],
+  formats: tableFormats,
+  load: async () => (await import("./execute.js")).execute,
+};
