@@ -69,13 +69,20 @@ const probes = 12;
 /** With one swatch nothing tells how fast the dye goes in: k t_ref is then taken as this, and said to be assumed. */
 export const assumedProgress = 2;
 
-/** The rate that fits the swatches best under a law [1/s]; the parabolic law has no rate to find. */
-function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weights): number {
+/** The rate that fits the swatches best under a law [1/s], or best near one; the parabolic law has no rate to find. */
+function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weights, near?: number): number {
   if (law === "parabolic") return 1 / reference;
   if (set.swatches.length < 2) return assumedProgress / reference;
   const misfit = (logProgress: number): number =>
     trial(set, law, Math.exp(logProgress) / reference, reference, weights).misfit;
   const step = (fastest - slowest) / probes;
+  if (near !== undefined) {
+    const middle = Math.log(near * reference);
+    return (
+      Math.exp(findMinimum(misfit, { low: middle - step, high: middle + step, tolerance: 1e-4 }).x) /
+      reference
+    );
+  }
   let best = slowest;
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i <= probes; i++) {
@@ -112,7 +119,18 @@ function residualOf(set: SwatchSet, labs: readonly Lab[]): (equivalentSeconds: n
 export function shadeCurve(set: SwatchSet, law: LawName, givenRate?: number): ShadeCurve {
   const weights = curveWeights(set.reading);
   const reference = set.swatches.at(-1)!.seconds;
-  const rate = givenRate ?? bestRate(set, law, reference, weights);
+  return curveAt(set, law, givenRate ?? bestRate(set, law, reference, weights));
+}
+
+/** The curve of slightly other readings: its rate is sought near that of the curve they differ from. */
+export function refitted(curve: ShadeCurve, set: SwatchSet, givenRate?: number): ShadeCurve {
+  const { law, ratePerSecond, referenceSeconds, weights } = curve;
+  return curveAt(set, law, givenRate ?? bestRate(set, law, referenceSeconds, weights, ratePerSecond));
+}
+
+function curveAt(set: SwatchSet, law: LawName, rate: number): ShadeCurve {
+  const weights = curveWeights(set.reading);
+  const reference = set.swatches.at(-1)!.seconds;
   const { absorption, labs } = trial(set, law, rate, reference, weights);
   return {
     law,
