@@ -43,7 +43,7 @@ export function labToXyz([L, a, b]: Lab, [Xn, Yn, Zn]: Xyz): Xyz {
  */
 export function labToLch([L, a, b]: Lab): Lch {
   const degrees = (Math.atan2(b, a) * 180) / Math.PI;
-  return [L, Math.hypot(a, b), a === 0 && b === 0 ? 0 : degrees < 0 ? degrees + 360 : degrees];
+  return [L, Math.sqrt(a * a + b * b), a === 0 && b === 0 ? 0 : degrees < 0 ? degrees + 360 : degrees];
 }
 
 /**

@@ -6,7 +6,7 @@ import { resolveLab, spectrumOf } from "./resolve-colour.js";
 import { type Spectrum, spectrumLab, spectrumXyz } from "./spectrum.js";
 import { inGamut, labToSrgb, srgbReading, srgbToHex, srgbWhite } from "./srgb.js";
 import { type ScreenColour, screenColour } from "./swatch.js";
-import type { Colour, Lab, Lch, Reading, Xyz } from "./types.js";
+import { type Colour, type Lab, type Lch, type Reading, sameReading, type Xyz } from "./types.js";
 import { tableWeights } from "./weights.js";
 import { cieWhiteness, yellowness } from "./whiteness.js";
 

@@ -19,26 +19,33 @@ function solidOf(reading: Reading): Solid {
   const found = known.get(key);
   if (found !== undefined) return found;
   const { x, y, z } = tableWeights(reading);
-  const normals: number[] = [];
-  const offsets: number[] = [];
-  for (let i = 0; i < x.length; i++) {
-    for (let j = i + 1; j < x.length; j++) {
-      const n = [y[i]! * z[j]! - z[i]! * y[j]!, z[i]! * x[j]! - x[i]! * z[j]!, x[i]! * y[j]! - y[i]! * x[j]!];
-      const length = Math.hypot(...n);
+  const count = x.length;
+  const normals = new Float64Array(3 * count * (count - 1));
+  const offsets = new Float64Array(count * (count - 1));
+  let face = 0;
+  for (let i = 0; i < count; i++) {
+    for (let j = i + 1; j < count; j++) {
+      let nx = y[i]! * z[j]! - z[i]! * y[j]!;
+      let ny = z[i]! * x[j]! - x[i]! * z[j]!;
+      let nz = x[i]! * y[j]! - y[i]! * x[j]!;
+      const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
       if (length === 0) continue;
-      const [nx, ny, nz] = n.map((component) => component / length) as [number, number, number];
+      nx /= length;
+      ny /= length;
+      nz /= length;
       let above = 0;
       let below = 0;
-      for (let k = 0; k < x.length; k++) {
+      for (let k = 0; k < count; k++) {
         const d = nx * x[k]! + ny * y[k]! + nz * z[k]!;
         if (d > 0) above += d;
         else below -= d;
       }
-      normals.push(nx, ny, nz, -nx, -ny, -nz);
-      offsets.push(above, below);
+      normals.set([nx, ny, nz, -nx, -ny, -nz], 3 * face);
+      offsets[face++] = above;
+      offsets[face++] = below;
     }
   }
-  const solid = { normals: Float64Array.from(normals), offsets: Float64Array.from(offsets) };
+  const solid = { normals: normals.subarray(0, 3 * face), offsets: offsets.subarray(0, face) };
   known.set(key, solid);
   return solid;
 }
