@@ -28,7 +28,8 @@ for (const set of certifiedSets) {
       const columns = [parameters, deviations, residualSum].map((value) => value.toFixed(1).padStart(12));
       table.push(`${set.name.padEnd(10)} ${i + 1}    ${columns.join(" ")} ${String(fit.steps).padStart(7)}`);
       expect(fit.converged).toBe(true);
-      expect(parameters).toBeGreaterThanOrEqual(6);
+      // Numeric slopes cost the ill-conditioned set two digits; all others keep nine.
+      expect(parameters).toBeGreaterThanOrEqual(set.name === "MGH09" ? 6 : 9);
       expect(deviations).toBeGreaterThanOrEqual(4);
       expect(residualSum).toBeGreaterThanOrEqual(6);
     });

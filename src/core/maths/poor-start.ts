@@ -7,7 +7,7 @@ const tried = 8;
  * The best fit from a start of which each parameter may be off by a few powers of ten; signs are kept.
  *
  * Of the starts with every parameter multiplied by 0.01 to 100, those with the smallest sums are fitted and the
- * smallest sum that converged is returned. For up to five parameters (3125 evaluations).
+ * smallest sum of all is returned. For up to five parameters (3125 evaluations).
  * @example
  * fitFromPoorStart({ start: [1, 1], residuals: (p) => [1, 2, 4].map((x) => p[0] * (1 - Math.exp(-p[1] * x)) - 50 * (1 - Math.exp(-0.02 * x))) }).parameters.map((value) => Math.round(value * 1e6) / 1e6) // => [50, 0.02]
  */
@@ -21,10 +21,8 @@ export function fitFromPoorStart(problem: NonlinearProblem): NonlinearFit {
     .filter(({ sum }) => Number.isFinite(sum))
     .sort((a, b) => a.sum - b.sum)
     .slice(0, tried);
-  const fits = [problem.start, ...ranked.map(({ start }) => start)].map((start) =>
+  const fits = [...ranked.map(({ start }) => start), problem.start].map((start) =>
     fitNonlinear({ ...problem, start }),
   );
-  const better = (a: NonlinearFit, b: NonlinearFit): boolean =>
-    a.converged === b.converged ? a.residualSum < b.residualSum : a.converged;
-  return fits.reduce((best, fit) => (better(fit, best) ? fit : best));
+  return fits.reduce((best, fit) => (fit.residualSum < best.residualSum ? fit : best));
 }

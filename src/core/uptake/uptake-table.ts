@@ -22,7 +22,7 @@ export function readUptakeTable(
   rows: readonly (readonly string[])[],
   options: { readonly decimal?: "point" | "comma"; readonly uptakeColumn?: string } = {},
 ): Outcome<UptakeTable> {
-  const header = (rows[0] ?? []).map((cell) => cell.replace(/^\uFEFF/, "").trim());
+  const header = (rows[0] ?? []).map((cell) => cell.trim());
   if (header.every((name) => name === ""))
     return failed(error("table-empty", ["row", 1], "the table has no header row", "time_s,uptake"));
   const twice = header.find((name, index) => name !== "" && header.indexOf(name) !== index);

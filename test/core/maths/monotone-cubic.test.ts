@@ -51,6 +51,14 @@ test("a straight line stays straight and one point stays constant", () => {
   expect(monotoneCubic([4], [2])(Number.NaN)).toBeNaN();
 });
 
+test("a slope too steep for its neighbour is cut back to the circle of radius 3", () => {
+  // Secants 0.1, 4.9, 0.1: slopes 0.1 and 2.5 at the first two points, cut by 3 / hypot(1, 25).
+  const curve = monotoneCubic([0, 1, 2, 3], [0, 0.1, 5, 5.1]);
+  const cut = 3 / Math.hypot(1, 25);
+  expect((curve(1e-7) - curve(0)) / 1e-7).toBeCloseTo(0.1 * cut, 6);
+  expect((curve(1) - curve(1 - 1e-7)) / 1e-7).toBeCloseTo(2.5 * cut, 6);
+});
+
 test("the slope does not jump at a point", () => {
   const curve = monotoneCubic([0, 1, 2, 4], [0, 2, 3, 9]);
   for (const at of [1, 2]) {

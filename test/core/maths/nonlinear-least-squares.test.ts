@@ -51,6 +51,13 @@ test("a start that is not allowed comes back as not converged, a step that is no
   expect(fit.parameters[0]).toBeCloseTo(2, 9);
 });
 
+test("a poor start that is not allowed itself is replaced by one that is", () => {
+  const residuals = ([a]: readonly number[]) => [Math.sqrt(10 - a!) - 2, a! - 6];
+  const fit = fitFromPoorStart({ start: [50], residuals });
+  expect(fit.parameters[0]).toBeCloseTo(6, 9);
+  expect(fit.converged).toBe(true);
+});
+
 test("saturation curves are found from starts that are off by up to a hundredfold in either constant", () => {
   const power = (limit: number) =>
     fc.double({ min: -limit, max: limit, noNaN: true }).map((value) => 10 ** value);

@@ -97,6 +97,8 @@ test("the depth of the time for a depth is that depth, and it is undefined only 
 test("depth 0 takes no time in any bath, and a bath without dye reaches nothing else", () => {
   expect(secondsForDepth(plain, { depth: 0, strength: 0, celsius: 80 })).toBe(0);
   expect(secondsForDepth(plain, { depth: 0.01, strength: 0, celsius: 80 })).toBeUndefined();
+  const endless: UptakeModel = { ...plain, law: "parabolic" };
+  expect(secondsForDepth(endless, { depth: 0.01, strength: 0, celsius: 80 })).toBeUndefined();
   expect(depthAt(plain, { seconds: 0, strength: 1, celsius: 80 })).toBe(0);
   expect(depthAt({ ...plain, saturation: 0 }, { seconds: 60, strength: 0, celsius: 80 })).toBe(0);
 });
@@ -106,6 +108,7 @@ test("a depth that only an overstrength bath reaches has no equivalent time in a
   expect(depth).toBeCloseTo(1.4, 12);
   expect(equivalentSeconds(plain, depth)).toBeUndefined();
   expect(equivalentSeconds(plain, 1)).toBeCloseTo(180, 9);
+  expect(equivalentSeconds({ ...plain, referenceCelsius: 65 }, 1)).toBeCloseTo(180, 9);
 });
 
 test("a weakened bath needs the equivalent time of the depth divided by its strength", () => {

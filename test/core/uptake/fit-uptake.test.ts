@@ -34,13 +34,15 @@ test("the half time is the time at half the plateau, and the parabolic law has n
 });
 
 test("exact readings give a finite AICc", () => {
-  const fit = fitUptake(exact("first-order"));
+  const fit = fitUptake(points([1, 1], [4, 2], [16, 4], [64, 8], [256, 16]));
+  expect(fit.ok && fit.value).toMatchObject({ law: "parabolic", residualSum: 0 });
   expect(fit.ok && Number.isFinite(fit.value.aicc)).toBe(true);
 });
 
 test("with three or four points residual variance chooses and a warning says so", () => {
   const fit = fitUptake(exact("second-order").slice(1, 5));
   expect(fit.ok && fit.value.law).toBe("second-order");
+  expect(codes(exact("second-order").slice(1, 5))).toEqual(["warning fit-few-points"]);
   expect(codes(exact("second-order").slice(2, 5))).toEqual(["warning fit-few-points"]);
 });
 
@@ -102,7 +104,9 @@ describe("what a person can hand over", () => {
     expect(fit.faults).toMatchObject([{ code: "fit-no-plateau", help: expect.stringContaining("longer") }]);
   });
   test("readings that are all on the plateau have no rate to give, and the help asks for shorter times", () => {
-    const fit = fitUptake(points([100, 5.001], [200, 4.999], [300, 5.002], [400, 4.998], [500, 5.002]));
+    const fit = fitUptake(
+      points([0, 0], [100, 5.001], [200, 4.999], [300, 5.002], [400, 4.998], [500, 5.002]),
+    );
     expect(fit.ok).toBe(false);
     expect(fit.faults.at(-1)).toMatchObject({
       code: "fit-no-rise",

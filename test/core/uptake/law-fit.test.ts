@@ -52,6 +52,22 @@ test("the parabolic law gives the fitted uptake at the longest time and holds it
   expect(fit.determined && fit.plateau).toBeCloseTo(4, 12);
 });
 
+test("of two valleys of the residual sum the deeper one is taken", () => {
+  const steps = [
+    [1, 0.5],
+    [4, 4.5],
+    [25, 5.5],
+    [519, 9.5],
+  ] as const;
+  const fit = fitLaw(
+    "first-order",
+    steps.map(([seconds, uptake]) => ({ seconds, uptake })),
+  );
+  // A scan of the rate in steps of 10 % finds valleys of 9.122 and 8.593.
+  expect(fit.residualSum).toBeLessThan(8.593);
+  expect(fit.residualSum).toBeGreaterThan(8.58);
+});
+
 test("the order of the readings does not matter", () => {
   const points = inTimes("first-order", 1, 0.01).map((p, i) => ({ ...p, uptake: p.uptake + noise[i]! }));
   for (const law of lawNames) {
