@@ -46,24 +46,22 @@ export function relation(
   boxB: SurfaceSums,
   mostComparisons = overlapBounds.comparisons,
 ): Relation {
-  const low = boxA.low.map((x, k) => Math.max(x, boxB.low[k]!)) as [number, number, number];
-  const high = boxA.high.map((x, k) => Math.min(x, boxB.high[k]!)) as [number, number, number];
   const size = Math.max(
     ...boxA.high.map((x, k) => Math.max(x, boxB.high[k]!) - Math.min(boxA.low[k]!, boxB.low[k]!)),
   );
-  const both = [1e-6 * size, -1e-6 * size].map((step) => {
-    const moved = shifted(b, direction.map((d) => d * step) as [number, number, number]);
+  const step = 1e-6 * size;
+  const low = boxA.low.map((x, k) => Math.max(x, boxB.low[k]!) - step) as [number, number, number];
+  const high = boxA.high.map((x, k) => Math.min(x, boxB.high[k]!) + step) as [number, number, number];
+  const [there, back] = [step, -step].map((length): Relation => {
+    const moved = shifted(b, direction.map((d) => d * length) as [number, number, number]);
     const crossing = surfacesCross(a, moved, low, high, mostComparisons);
-    if (crossing === undefined) return { crossing: undefined, aInB: false, bInA: false };
-    return {
-      crossing,
-      aInB: Math.abs(windingNumber(moved, [a[0]!, a[1]!, a[2]!])) > 0.5,
-      bInA: Math.abs(windingNumber(a, [moved[0]!, moved[1]!, moved[2]!])) > 0.5,
-    };
+    if (crossing === undefined) return "undecided";
+    if (crossing) return "crossing";
+    if (Math.abs(windingNumber(moved, [a[0]!, a[1]!, a[2]!])) > 0.5) return "a-in-b";
+    if (Math.abs(windingNumber(a, [moved[0]!, moved[1]!, moved[2]!])) > 0.5) return "b-in-a";
+    return "apart";
   });
-  if (both.some((one) => one.crossing === undefined)) return "undecided";
-  if (both.every((one) => one.crossing)) return "crossing";
-  if (both.every((one) => one.aInB)) return "a-in-b";
-  if (both.every((one) => one.bInA)) return "b-in-a";
-  return "apart";
+  if (there === "apart" || back === "apart") return "apart";
+  if (there === "undecided" || back === "undecided") return "undecided";
+  return there === back ? there! : "crossing";
 }
