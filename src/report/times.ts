@@ -24,3 +24,12 @@ export function clock(minute: number, startAtMinute?: number): string {
   const inDay = whole - day * 1440;
   return `${two(Math.floor(inDay / 60))}:${two(inDay % 60)}${day === 0 ? "" : ` ${day > 0 ? "+" : "-"}${Math.abs(day)} d`}`;
 }
+
+/** A stretch of a watch: "0:26-0:35", minutes and seconds. */
+export function stretch(from: number, to: number): string {
+  const watch = (seconds: number): string => {
+    const whole = Math.round(seconds);
+    return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
+  };
+  return `${watch(from)}-${watch(to)}`;
+}

@@ -97,7 +97,7 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     start.kind === "fresh"
       ? setting.fresh
       : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
-  const path = ["baths", bath.index];
+  const path = ["baths", bath.index, "start"];
   if (first.volumeL > tank.capacityL * (1 - handling.freeboard))
     faults.push(
       warning(
@@ -112,10 +112,10 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
       warning(
         "bath-starts-low",
         path,
-        `tank "${tank.name}" starts with ${first.volumeL} L, below its mark of ${tank.volumeL} L: the first loads may not be covered`,
+        `the bath in tank "${tank.name}" starts ${(tank.volumeL - first.volumeL).toFixed(2)} L below its mark of ${tank.volumeL} L`,
         bath.topUp === "none"
           ? "write topUp: level or topUp: strength to have it filled"
-          : "the first top-up comes after load 1; `dipwright mix` gives the amounts to fill it before",
+          : "it is topped up after load 1; dipwright mix --from-volume gives the amounts to fill it before",
       ),
     );
   const worked = workLoads(bath, setting, first, plans);
@@ -173,7 +173,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       faults.push(
         error(
           "bath-too-weak",
-          path,
+          bath.start.kind === "kept" && number === 1 ? [...path, "start"] : path,
           `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
           number === 1
             ? "strengthen it first or start fresh: start: fresh"
@@ -208,25 +208,5 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     state = result.after;
   }
   faults.push(...warnings.faults());
-  const last = loads.at(-1);
-  if (last && last.result.seconds <= handling.longestSeconds && !lastsAgain(setting, state, plans))
-    faults.push(
-      warning(
-        "bath-nearly-spent",
-        path,
-        `${where} ends at ${percent(strengthOf(state, fresh))} strength and will not serve this batch once more within the longest dip`,
-        "plan to strengthen it or make it up fresh next time",
-      ),
-    );
   return { loads, end: state, faults };
-}
-
-/** Whether the bath as it is left would do the same loads again within the longest dip. */
-function lastsAgain(setting: BathSetting, from: BathState, plans: readonly LoadPlan[]): boolean {
-  let state = from;
-  return plans.every((plan) => {
-    const result = workLoad(setting, state, plan);
-    if (result !== undefined) state = result.after;
-    return result !== undefined && result.seconds <= setting.handling.longestSeconds;
-  });
 }

@@ -36,6 +36,9 @@ export function slowerDip(
     : `for a dip of ${secondsInWords(out.seconds)}, ${ways.join(" or ")}`;
 }
 
+/** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
+const wornFactor = 2;
+
 /** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long; the first of each kind. */
 export function dipFaults(
   bath: Bath,
@@ -91,5 +94,17 @@ export function dipFaults(
         "strengthen the bath or make it up fresh",
       ),
     );
+  const worn = loads.findIndex(({ result, aim }) => result.seconds > wornFactor * aim.freshSeconds);
+  if (worn >= 0 && long < 0) {
+    const { result, aim } = loads[worn]!;
+    faults.push(
+      warning(
+        "bath-nearly-spent",
+        path,
+        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(aim.freshSeconds)} in a fresh bath: the bath is nearly spent`,
+        "write topUp: strength to bring it back, or make it up fresh next time",
+      ),
+    );
+  }
   return faults;
 }

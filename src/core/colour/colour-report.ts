@@ -4,7 +4,7 @@ import { labToLch, labToXyz, xyzToLab } from "./cielab.js";
 import { type Luv, xyzToLuv } from "./cieluv.js";
 import { resolveLab, spectrumOf } from "./resolve-colour.js";
 import { type Spectrum, spectrumLab, spectrumXyz } from "./spectrum.js";
-import { inGamut, labToSrgb, srgbReading, srgbToHex } from "./srgb.js";
+import { inGamut, labToSrgb, srgbReading, srgbToHex, srgbWhite } from "./srgb.js";
 import { type ScreenColour, screenColour } from "./swatch.js";
 import type { Colour, Lab, Lch, Reading, Xyz } from "./types.js";
 import { tableWeights } from "./weights.js";
@@ -27,8 +27,7 @@ export interface ColourReport {
   readonly yellowness: number | null;
 }
 
-function reportOf(xyz: Xyz, reading: Reading, screen: ScreenColour): Outcome<ColourReport> {
-  const white = tableWeights(reading).white;
+function reportOf(xyz: Xyz, white: Xyz, reading: Reading, screen: ScreenColour): Outcome<ColourReport> {
   const lab = xyzToLab(xyz, white);
   const index = cieWhiteness(xyz, reading);
   return done(
@@ -53,14 +52,17 @@ function reportOf(xyz: Xyz, reading: Reading, screen: ScreenColour): Outcome<Col
 /** The report of a reflectance curve; its screen colour is computed from the curve, not carried over. */
 export function spectrumReport(spectrum: Spectrum, reading: Reading): Outcome<ColourReport> {
   const srgb = labToSrgb(spectrumLab(spectrum, srgbReading));
-  return reportOf(spectrumXyz(spectrum, reading), reading, {
+  return reportOf(spectrumXyz(spectrum, reading), tableWeights(reading).white, reading, {
     hex: srgbToHex(srgb),
     inGamut: inGamut(srgb),
     faults: [],
   });
 }
 
-/** The report of a colour as it was given, under a reading. */
+/**
+ * The report of a colour as it was given, under a reading. X, Y, Z of a hex under its own reading are those of
+ * sRGB, with the white of sRGB; all others belong to the white of the 5 nm sum.
+ */
 export function colourReport(colour: Colour, reading: Reading): Outcome<ColourReport> {
   if (colour.kind === "reflectance") {
     const spectrum = spectrumOf(colour.wavelengthsNm, colour.reflectance);
@@ -68,7 +70,9 @@ export function colourReport(colour: Colour, reading: Reading): Outcome<ColourRe
   }
   const lab = resolveLab(colour, reading);
   if (!lab.ok) return lab;
-  const screen: ScreenColour =
-    colour.kind === "hex" ? { hex: colour.hex, inGamut: true, faults: [] } : screenColour(lab.value, reading);
-  return reportOf(labToXyz(lab.value, tableWeights(reading).white), reading, screen);
+  const hex = colour.kind === "hex" ? colour.hex : undefined;
+  const screen = hex === undefined ? screenColour(lab.value, reading) : { hex, inGamut: true, faults: [] };
+  const white =
+    hex !== undefined && sameReading(reading, srgbReading) ? srgbWhite : tableWeights(reading).white;
+  return reportOf(labToXyz(lab.value, white), white, reading, screen);
 }

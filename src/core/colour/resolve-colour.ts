@@ -30,6 +30,10 @@ export function spectrumOf(
   return done({ firstNm, stepNm, reflectance });
 }
 
+/** The reading of colours that were given without one: the screen's where all are hex, else D65 and the 10° observer. */
+export const defaultReading = (colours: readonly Colour[]): Reading =>
+  colours.every(({ kind }) => kind === "hex") ? srgbReading : { illuminant: "D65", observer: 10 };
+
 /**
  * The CIELAB of a colour under a reading. `lab` is taken to be read under it already; reflectance is computed
  * for it; hex is sRGB (D65, 2°) and carried over through its smoothest reflectance if the reading differs.

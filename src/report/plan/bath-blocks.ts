@@ -1,9 +1,9 @@
-import type { DyeAmount, Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
+import type { DyeAmount, Plan, PlanBath } from "../../core/batch/plan-model.js";
 import type { LifeEnd } from "../../core/bath/life.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
 import { money } from "../money.js";
 import type { Block } from "../report.js";
-import { clock, duration } from "../times.js";
+import { clock, duration, stretch } from "../times.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
@@ -47,12 +47,9 @@ function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   ];
 }
 
-const windowText = ({ windowSeconds }: PlanLoad): string =>
-  windowSeconds ? `${duration(windowSeconds[0])} to ${duration(windowSeconds[1])}` : "";
-
 function loadTable(bath: PlanBath): Block {
   const windows = bath.loads.some((load) => load.windowSeconds !== null);
-  const colours = bath.loads.some((load) => load.deltaE00 !== null);
+  const misses = bath.loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= 0.05);
   return {
     kind: "table",
     table: {
@@ -61,9 +58,9 @@ function loadTable(bath: PlanBath): Block {
         { key: "load", title: "load" },
         { key: "parts", title: "parts" },
         { key: "what", title: "what" },
-        ...(windows ? [{ key: "window", title: "good from to" }] : []),
-        ...(colours ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
-        { key: "strength", title: "strength", show: (value: number) => percent(value) },
+        ...(windows ? [{ key: "window", title: "good min:s" }] : []),
+        ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
+        { key: "strength", title: "bath", show: (value: number) => percent(value) },
         { key: "level", title: "level", show: (value: number) => litres(value) },
       ],
       rows: bath.loads.map((load) => [
@@ -71,8 +68,8 @@ function loadTable(bath: PlanBath): Block {
         load.load,
         load.parts,
         [load.part, load.shade, load.base === null ? "" : `on ${load.base}`].filter(Boolean).join(" "),
-        ...(windows ? [windowText(load)] : []),
-        ...(colours ? [load.deltaE00] : []),
+        ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
+        ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
         load.volumeBeforeL,
       ]),
@@ -132,7 +129,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   const after =
     bath.after === "keep"
       ? "Afterwards pour the bath back into its jug, label it, keep it from light."
-      : "Afterwards the bath is spent.";
+      : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
   return [
     {
       kind: "heading",
