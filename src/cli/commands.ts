@@ -4,6 +4,7 @@ import { cost } from "./cost/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
+import { schema } from "./schema/declaration.js";
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandDeclaration[] = [plan, cost, check, newBatch, mix];
+export const commands: readonly CommandDeclaration[] = [plan, cost, check, newBatch, mix, schema];

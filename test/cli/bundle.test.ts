@@ -13,6 +13,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { starter } from "../../src/cli/new/starter.js";
 import { makeUpArgs } from "./fake-io.js";
 
 const bundle = new URL("../../dist/dipwright.js", import.meta.url).pathname;
@@ -66,6 +67,37 @@ test("a reader that closes its end early is met quietly with status 0", async ()
   child.stderr.on("data", (text) => {
     stderr += text;
   });
+  const status = await new Promise((resolve) => child.on("close", resolve));
+  expect([status, stderr]).toEqual([0, ""]);
+});
+
+/** A batch whose JSON report is far larger than the 64 KiB that a pipe holds. */
+const large = (): string => {
+  const orders = Array.from(
+    { length: 300 },
+    () => "  - { part: clip, shade: moss-light, quantity: 40 }\n",
+  ).join("");
+  writeFileSync(join(folder, "large.yaml"), starter.replace(/orders:\n(?: {2}-.*\n)+/, `orders:\n${orders}`));
+  return "large.yaml";
+};
+
+test("a report larger than a pipe holds comes through whole", () => {
+  const args = ["plan", large(), "--format", "json", "--quiet"];
+  const { status, stdout } = call(...args);
+  expect([status, stdout.length > 4 * 65536]).toEqual([0, true]);
+  expect(call(...args, "--out", "large.json").status).toBe(0);
+  expect(readFileSync(join(folder, "large.json"), "utf8")).toBe(stdout);
+});
+
+test("a reader that leaves in the middle of a large report is met quietly with status 0", async () => {
+  const child = spawn(process.execPath, [bundle, "plan", large(), "--format", "json", "--quiet"], {
+    cwd: folder,
+  });
+  let stderr = "";
+  child.stderr.on("data", (text) => {
+    stderr += text;
+  });
+  child.stdout.once("data", () => child.stdout.destroy());
   const status = await new Promise((resolve) => child.on("close", resolve));
   expect([status, stderr]).toEqual([0, ""]);
 });

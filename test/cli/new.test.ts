@@ -11,6 +11,15 @@ test("new writes a starter batch that check finds nothing wrong with", async () 
   expect([checked.status, checked.err]).toEqual([0, ""]);
 });
 
+test("new writes a starter batch that plans and costs without a warning to heed first", async () => {
+  const { files } = await runFake(["new", "spring"]);
+  const stdin = { readStdin: async () => new TextEncoder().encode(files.get("spring/batch.yaml")) };
+  for (const command of ["plan", "cost"]) {
+    const { status, err } = await runFake([command, "-", "--strict"], stdin);
+    expect([command, status, err]).toEqual([command, 0, ""]);
+  }
+});
+
 test("new returns 2 and says why where a file is already there", async () => {
   const taken = {
     code: "exists",

@@ -28,6 +28,15 @@ test("the help of every command fits 80 columns and ends in its examples", async
     }
 });
 
+/** A command line as a shell would part it, without what it redirects. */
+const words = (line: string): string[] =>
+  (
+    line
+      .replace(/\\\n/g, " ")
+      .replace(/ < \S+/, "")
+      .match(/(?:'[^']*'|"[^"]*"|[^\s'"])+/g) ?? []
+  ).map((word) => word.replace(/['"]/g, ""));
+
 test("every example of the help is a command line that run reads without fault", async () => {
   const idle = commands.map((command) => ({
     ...command,
@@ -36,7 +45,7 @@ test("every example of the help is a command line that run reads without fault",
   for (const { name, examples } of commands) {
     expect(examples.length).toBeGreaterThan(0);
     for (const example of examples) {
-      const [called, ...args] = example.replace(/\\\n/g, " ").match(/"[^"]*"|\S+/g) ?? [];
+      const [called, ...args] = words(example);
       expect([called, args[0]]).toEqual(["dipwright", name]);
       expect([example, (await runFake(args, {}, idle)).status]).toEqual([example, 0]);
     }

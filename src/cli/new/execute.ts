@@ -3,6 +3,7 @@ import { error } from "../../core/fault.js";
 import type { Report } from "../../report/report.js";
 import { rowTable } from "../../report/row-table.js";
 import { type Execute, refused, unplaced } from "../command.js";
+import { schemaText } from "../schema/execute.js";
 import { starter } from "./starter.js";
 
 const report = (folder: string, names: readonly string[]): Report => {
@@ -25,7 +26,10 @@ export const execute: Execute = async ({ args, output }, io) => {
     return refused(error("usage", ["DIR"], "a folder is wanted", "write dipwright new spring"));
   if (output.set.length > 0)
     return refused(error("usage", ["--set"], "new reads no batch file, so there is nothing to set"));
-  const files = new Map([["batch.yaml", starter]]);
+  const files = new Map([
+    ["batch.yaml", starter],
+    ["batch.schema.json", schemaText()],
+  ]);
   const faults = await io.createFiles(folder, files);
   return faults.length > 0
     ? { diagnostics: faults.map(unplaced) }
