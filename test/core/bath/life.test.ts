@@ -112,7 +112,7 @@ test("a bath kept at strength for ever has a trace of at most 60 points from the
 });
 
 test("the trace of a short life is every load, and of a mix longer than the trace single loads", () => {
-  const short = bathLife({ ...setting, rule: "none" }, [{ ...load, areaDm2: 40 }], {});
+  const short = bathLife({ ...setting, rule: "none" }, [{ ...load, areaDm2: 150 }], {});
   expect(short.loads).toBeGreaterThan(10);
   expect(short.trace.map((point) => point.load)).toEqual(
     Array.from({ length: short.loads }, (_, i) => i + 1),
