@@ -10,6 +10,8 @@ export const references = {
     "R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall (1973); from memory",
   broadbent2001:
     "A. D. Broadbent, Basic Principles of Textile Coloration, Society of Dyers and Colourists (2001); from memory, page not seen",
+  brent1980:
+    "R. P. Brent, An improved Monte Carlo factorization algorithm, BIT 20 (1980) 176, section on finding cycles; from memory",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
   burns2020:

@@ -1,19 +1,24 @@
 import type { TopUpRule } from "../batch/model.js";
+import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
+import { type Period, periodFinder } from "./period.js";
 import { type BathSetting, type LoadWork, workLoad } from "./run.js";
+import { type LifePoint, type LoadRecord, lifeTrace } from "./trace.js";
 
 /** What ends a bath: a dip longer than the longest, no time at all, age, too little liquor, or the limit of the count. */
 export type LifeEnd = "longest-dip" | "too-weak" | "shelf-life" | "too-little-liquor" | "load-limit";
 
 /** A bath's whole life under one rule. Dye is mL of concentrate or g of powder. */
-export interface BathLife {
+export interface BathLife extends LifeTotals {
   readonly rule: TopUpRule;
-  readonly loads: number;
-  readonly parts: number;
-  readonly areaDm2: number;
+  /** Repetitions of the mix that were finished. */
+  readonly repeats: number;
+  /** Age at which a fresh bath is needed; null where it is not known how often the mix is repeated. */
+  readonly days: number | null;
   readonly dyeUsed: number;
   readonly dyeLeft: number;
-  readonly waterMl: number;
   readonly endedBy: LifeEnd;
+  /** Load by load, or repetitions spread over the life where it is long. */
+  readonly trace: readonly LifePoint[];
 }
 
 /** One load of the mix that is repeated. */
@@ -25,50 +30,94 @@ export interface LifeLoad extends LoadWork {
 /** The count of loads at which a life is called endless. */
 export const lifeLoadLimit = 10_000;
 
+/** Repetitions that fit before the shelf life, the first one made on day 0. */
+const repeatsInShelfLife = (everyDays = 0, shelfLifeDays = Number.POSITIVE_INFINITY): number =>
+  everyDays > 0 ? Math.floor(shelfLifeDays / everyDays) + 1 : Number.POSITIVE_INFINITY;
+
 /**
  * Repeats a mix of loads on a fresh bath until a dip passes the longest, the shelf life passes (the mix
  * repeated every so many days), the liquor no longer meets the least liquor ratio, or 10,000 loads.
+ *
+ * A bath that comes back to the state in which an earlier repetition began would go on so for ever: those
+ * rounds are counted, not worked.
  */
 export function bathLife(
   setting: BathSetting,
   mix: readonly LifeLoad[],
-  age: { readonly everyDays?: number; readonly shelfLifeDays?: number },
+  age: {
+    readonly everyDays?: number;
+    readonly shelfLifeDays?: number;
+    /** About so many points of the trace are kept. */
+    readonly tracePoints?: number;
+  },
 ): BathLife {
   const { handling, fresh, rule } = setting;
+  const lastRepeats = repeatsInShelfLife(age.everyDays, age.shelfLifeDays);
+  const records: LoadRecord[] = [];
+  const returned = periodFinder();
   let state = fresh;
-  let loads = 0;
-  let parts = 0;
-  let areaDm2 = 0;
-  let added = 0;
-  let waterMl = 0;
+  let period: Period | undefined;
+  let repeats = 0;
+  // Written to in place, since there are ten thousand loads.
+  let totals: { -readonly [Key in keyof LifeTotals]: number } = { ...noTotals };
   const end = (endedBy: LifeEnd): BathLife => ({
     rule,
-    loads,
-    parts,
-    areaDm2,
-    dyeUsed: fresh.dye + added,
+    ...totals,
+    repeats,
+    days: age.everyDays === undefined ? null : daysOf(endedBy, repeats * age.everyDays, age.shelfLifeDays),
+    dyeUsed: fresh.dye + totals.added,
     dyeLeft: state.dye,
-    waterMl,
     endedBy,
+    trace: lifeTrace({
+      records,
+      period,
+      loads: totals.loads,
+      mixLength: mix.length,
+      points: age.tracePoints ?? 60,
+    }),
   });
   if (mix.length === 0) return end("load-limit");
-  for (let repeat = 0; ; repeat++) {
-    if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY))
-      return end("shelf-life");
+  for (; ; repeats++) {
+    if (period === undefined) {
+      period = returned(state, repeats, totals);
+      if (period !== undefined) {
+        const rounds = Math.floor(
+          Math.min(
+            (lifeLoadLimit - totals.loads) / period.perRound.loads,
+            (lastRepeats - repeats) / period.repeats,
+          ),
+        );
+        totals = addedTotals(totals, period.perRound, rounds);
+        repeats += rounds * period.repeats;
+      }
+    }
+    if (repeats >= lastRepeats) return end("shelf-life");
     for (const load of mix) {
-      if (loads === lifeLoadLimit) return end("load-limit");
+      if (totals.loads === lifeLoadLimit) return end("load-limit");
       // The working volume met the ratio; only what is lost without a refill can break it.
       if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
         return end("too-little-liquor");
       const result = workLoad(setting, state, load);
       if (result === undefined) return end("too-weak");
       if (result.seconds > handling.longestSeconds) return end("longest-dip");
+      if (period === undefined)
+        records.push({
+          strength: result.strengthBefore,
+          volumeL: state.volumeL,
+          dipSeconds: result.seconds,
+        });
       state = result.after;
-      loads++;
-      parts += load.parts;
-      areaDm2 += load.areaDm2;
-      added += result.topUp?.dye ?? 0;
-      waterMl += result.topUp?.waterMl ?? 0;
+      totals.loads++;
+      totals.parts += load.parts;
+      totals.areaDm2 += load.areaDm2;
+      totals.takenUp += result.takenUp;
+      totals.draggedOut += result.draggedOut;
+      totals.added += result.topUp?.dye ?? 0;
+      totals.waterMl += result.topUp?.waterMl ?? 0;
     }
   }
 }
+
+/** A bath past its shelf life is thrown out on the day it ends, others on the day they fail. */
+const daysOf = (endedBy: LifeEnd, days: number, shelfLifeDays = Number.POSITIVE_INFINITY): number =>
+  endedBy === "shelf-life" ? Math.min(days, shelfLifeDays) : days;

@@ -1,0 +1,101 @@
+import type { Dilution } from "../batch/model.js";
+import { findRoot } from "../maths/root.js";
+import { type BathSetting, type LoadResult, type LoadWork, strengthOf, workLoad } from "./run.js";
+import { refill } from "./step.js";
+
+/** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */
+export interface SteadyPour {
+  readonly hotL: number;
+  readonly coldMl: number;
+  readonly dye: number;
+  readonly waterMl: number;
+  readonly dipSeconds: number;
+  readonly strengthBefore: number;
+  readonly strengthAfter: number;
+}
+
+/** The liquor that keeps a bath what it was when poured up to the mark after each load. */
+export interface SteadyTopUp {
+  /** mL of concentrate or g of powder per hot litre. */
+  readonly dyePerL: number;
+  /** Relative to the fresh bath: 1.4 is liquor of 140 % strength, 0 plain water. */
+  readonly strength: number;
+  /** How to mix it cold; absent where it would have to be stronger than the concentrate itself. */
+  readonly dilution?: Dilution;
+  readonly loads: readonly SteadyPour[];
+}
+
+interface Repetition {
+  readonly gained: number;
+  readonly results: readonly LoadResult[];
+}
+
+/** The mix once on the fresh bath, filled up with that liquor after each load; undefined where a load cannot be done. */
+function repeatOnce(setting: BathSetting, mix: readonly LoadWork[], dyePerL: number): Repetition | undefined {
+  const { fresh } = setting;
+  const untopped: BathSetting = { ...setting, rule: "none" };
+  const results: LoadResult[] = [];
+  let state = fresh;
+  for (const load of mix) {
+    const result = workLoad(untopped, state, load);
+    if (result === undefined) return undefined;
+    state = refill(result.after, { toVolumeL: fresh.volumeL, dyePerL });
+    results.push({ ...result, after: state, strengthAfter: strengthOf(state, fresh) });
+  }
+  return { gained: state.dye - fresh.dye, results };
+}
+
+/**
+ * The top-up liquor that holds a bath steady for a mix of loads: poured up to the mark after each load, it brings
+ * the bath back to strength 1 after each repetition of the mix.
+ *
+ * For loads that are all alike c_top = (u + c V_drag)/(V_evap + V_drag): u dye that parts take up [mL or g], c dye
+ * per litre of what drains off the parts, which is the bath after its dip [mL/L or g/L], volumes hot [L]. For
+ * unlike loads the strength sways within a repetition, and c_top is the root of what a repetition gains.
+ * Undefined where nothing leaves the bath to be poured back, or a load cannot be dyed at strength 1.
+ */
+export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): SteadyTopUp | undefined {
+  const { fresh, coldPerHot, dye } = setting;
+  const freshPerL = fresh.dye / fresh.volumeL;
+  // A liquor so weak that a load fails is weaker than the one sought.
+  const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL)?.gained ?? -fresh.dye;
+  const found = steadyDyePerL(gain, freshPerL);
+  const steady = found === undefined ? undefined : repeatOnce(setting, mix, found);
+  if (found === undefined || steady === undefined) return undefined;
+  const strength = found / freshPerL;
+  const liquid = dye.dilution.kind === "liquid";
+  return {
+    dyePerL: found,
+    strength,
+    ...dilutionAt(dye.dilution, strength),
+    loads: steady.results.map((result) => {
+      const hotL = result.draggedOutL + result.evaporatedL;
+      const coldMl = 1000 * hotL * coldPerHot;
+      return {
+        hotL,
+        coldMl,
+        dye: hotL * found,
+        waterMl: liquid ? Math.max(0, coldMl - hotL * found) : coldMl,
+        dipSeconds: result.seconds,
+        strengthBefore: result.strengthBefore,
+        strengthAfter: result.strengthAfter,
+      };
+    }),
+  };
+}
+
+function steadyDyePerL(gain: (dyePerL: number) => number, freshPerL: number): number | undefined {
+  if (gain(0) >= 0) return gain(0) === 0 && gain(freshPerL) > 0 ? 0 : undefined;
+  let high = freshPerL;
+  for (let doublings = 0; gain(high) < 0; doublings++) {
+    if (doublings === 60) return undefined;
+    high *= 2;
+  }
+  return findRoot(gain, { low: 0, high });
+}
+
+function dilutionAt(fresh: Dilution, strength: number): { readonly dilution?: Dilution } {
+  if (fresh.kind === "powder") return { dilution: { kind: "powder", gramsPerL: fresh.gramsPerL * strength } };
+  const fraction = fresh.fraction * strength;
+  return fraction <= 1 ? { dilution: { kind: "liquid", fraction } } : {};
+}
