@@ -90,7 +90,7 @@ export function dyeModel(dye: Dye, handling: Handling): Outcome<DyeModel> {
 }
 
 /** K/S of a base that is not the swatches' own; undefined for their own. */
-function otherBase(model: DyeModel, base: Base | undefined): Outcome<Float64Array | undefined> {
+export function otherBase(model: DyeModel, base: Base | undefined): Outcome<Float64Array | undefined> {
   if (!base || base === model.dye.base || base.name === model.dye.base?.name) return done(undefined);
   if (!base.lab)
     return failed(

@@ -39,9 +39,9 @@ function nudgedSet(set: SwatchSet, at: number, axis: number, by: number): Swatch
 const reach = 0.6;
 
 /** ln(1 + t) at which a curve comes nearest to a target, near a place. */
-function nearestLog(curve: ShadeCurve, target: Lab, near: number): number {
+function nearestLog(curve: ShadeCurve, target: Lab, near: number, baseKs: Float64Array | undefined): number {
   const last = Math.log1p(curve.referenceSeconds);
-  const difference = (u: number): number => ciede2000(labAfter(curve, Math.expm1(u)), target);
+  const difference = (u: number): number => ciede2000(labAfter(curve, Math.expm1(u), baseKs), target);
   return findMinimum(difference, {
     low: Math.max(0, near - reach),
     high: Math.min(last, near + reach),
@@ -63,23 +63,29 @@ const plausible = 0.3;
 export function timeDoubt(
   { curve, tried }: ChosenCurve,
   target: Lab,
-  options: { readonly noise?: number; readonly givenRate?: number | undefined } = {},
+  options: {
+    readonly noise?: number;
+    readonly givenRate?: number | undefined;
+    /** K/S of a base that is not the swatches' own. */
+    readonly baseKs?: Float64Array | undefined;
+  } = {},
 ): TimeDoubt {
   const noise = options.noise ?? readingNoise;
-  const { givenRate } = options;
+  const { givenRate, baseKs } = options;
   const { set } = curve;
-  const here = nearestLog(curve, target, Math.log1p(nearestTime(curve, target, 0).seconds));
+  const here = nearestLog(curve, target, Math.log1p(nearestTime(curve, target, 0, baseKs).seconds), baseKs);
   let variance = 0;
   for (let at = -1; at < set.swatches.length; at++)
     for (let axis = 0; axis < 3; axis++) {
       // One side is enough, and each costs a smooth reflectance: the other only where this one has none.
       const moved = nudgedSet(set, at, axis, noise) ?? nudgedSet(set, at, axis, -noise);
-      if (moved) variance += (nearestLog(refitted(curve, moved, givenRate), target, here) - here) ** 2;
+      if (moved)
+        variance += (nearestLog(refitted(curve, moved, givenRate), target, here, baseKs) - here) ** 2;
     }
   const best = Math.min(...tried.map(({ mean }) => mean));
   const others = tried.filter(({ law, mean }) => law !== curve.law && mean <= best + plausible);
   const shifts = others.map(({ law }) =>
-    Math.abs(nearestLog(shadeCurve(set, law, givenRate), target, here) - here),
+    Math.abs(nearestLog(shadeCurve(set, law, givenRate), target, here, baseKs) - here),
   );
   variance += (Math.max(0, ...shifts) / 2) ** 2;
   const sdLog = Math.sqrt(variance);

@@ -1,0 +1,217 @@
+import type { Base, Colour, Dye, Handling, Lab, LawName } from "../batch/model.js";
+import { screenColour } from "../colour/swatch.js";
+import { done, type Fault, type Outcome } from "../fault.js";
+import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
+import type { LeaveOneOut } from "./choose-law.js";
+import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
+import { labAfter } from "./shade-curve.js";
+import { dyedColour } from "./swatch-curves.js";
+import { timeDoubt } from "./time-doubt.js";
+import { bringTo, type WayOut } from "./way-out.js";
+
+/** The bath that is asked about. */
+export interface ShadeBath {
+  readonly strength: number;
+  readonly celsius: number;
+  readonly base?: Base;
+}
+
+/** A colour that is wanted, and how near it must be met [CIEDE2000]. */
+export interface ShadeWish {
+  readonly name: string;
+  readonly target:
+    | { readonly kind: "time"; readonly seconds: number }
+    | { readonly kind: "colour"; readonly colour: Colour };
+  readonly tolerance: number;
+}
+
+/** One point of a shade curve. Beyond the longest swatch it is extrapolated. */
+export interface ShadePoint {
+  readonly seconds: number;
+  readonly depth: number;
+  readonly lab: Lab;
+  readonly hex: string;
+  readonly extrapolated: boolean;
+}
+
+/** The time for a wish in the bath as it is. Times are null where the bath is too weak at any time. */
+export interface ShadeTime {
+  readonly name: string;
+  readonly seconds: number | null;
+  readonly depth: number;
+  readonly lab: Lab;
+  readonly hex: string;
+  readonly wanted: Lab;
+  readonly wantedHex: string;
+  readonly tolerance: number;
+  readonly deltaE00: number;
+  readonly windowSeconds: readonly [number, number | null] | null;
+  readonly slopePerSecond: number | null;
+  /** Null for a shade that is given as a time: nothing was read. */
+  readonly interval95: readonly [number, number | null] | null;
+  readonly reachable: boolean;
+  readonly tooWeak: boolean;
+  readonly extrapolated: boolean;
+  readonly tooQuick: boolean;
+  readonly tooNarrow: boolean;
+  readonly tooLong: boolean;
+  /** What would bring the dip to a minute, where it is too quick or too narrow for the hand. */
+  readonly wayOut: WayOut | null;
+}
+
+export interface ShadeDescription {
+  readonly dye: string;
+  readonly law: LawName;
+  readonly ratePerSecond: number;
+  readonly rateFrom: DyeModel["rate"];
+  readonly referenceSeconds: number;
+  readonly strength: number;
+  readonly celsius: number;
+  readonly base: string | null;
+  /** On another base than the swatches'. */
+  readonly estimated: boolean;
+  readonly swatches: readonly { readonly seconds: number; readonly lab: Lab; readonly hex: string }[];
+  readonly leaveOneOut: { readonly median: number; readonly max: number } | null;
+  readonly tried: readonly LeaveOneOut[];
+  readonly curve: readonly ShadePoint[];
+  readonly target: ShadeTime | null;
+}
+
+const marks = [5, 10, 15, 20, 30, 45, 60, 75, 90, 120, 150, 180, 240, 300, 420, 600, 900, 1200, 1800];
+
+/** Times that a curve is printed at: round ones up to the longest, the swatches' own, and the longest. */
+function printedTimes(swatches: readonly number[], longest: number): number[] {
+  const last = Math.max(longest, ...swatches);
+  return [...new Set([...marks.filter((t) => t < last), ...swatches, last])].sort((a, b) => a - b);
+}
+
+/**
+ * The shade curve of a dye in a bath as it is, and the time for a wish in it. Undefined value where the dye has no
+ * swatches is a fault of `dyeModel`.
+ */
+export function describeShade(
+  dye: Dye,
+  handling: Handling,
+  bath: ShadeBath,
+  wish?: ShadeWish,
+): Outcome<ShadeDescription | null> {
+  const model = dyeModel(dye, handling);
+  if (!model.ok) return model;
+  const { chosen, uptake, rate } = model.value;
+  if (!chosen) return done(null, model.faults);
+  const other = otherBase(model.value, bath.base);
+  if (!other.ok) return other;
+  const { curve, tried } = chosen;
+  const { set } = curve;
+  const hex = (lab: Lab): string => screenColour(lab, set.reading).hex;
+  const swatches = set.swatches.map(({ seconds, lab }) => ({ seconds, lab, hex: hex(lab) }));
+  const points = printedTimes(
+    swatches.map(({ seconds }) => seconds),
+    Math.max(handling.longestSeconds, uptake.referenceSeconds),
+  ).flatMap((seconds): ShadePoint[] => {
+    const depth = depthAt(uptake, { seconds, strength: bath.strength, celsius: bath.celsius });
+    const fresh = equivalentSeconds(uptake, depth);
+    if (fresh === undefined) return [];
+    const lab = labAfter(curve, fresh, other.value);
+    return [
+      { seconds, depth, lab, hex: hex(lab), extrapolated: fresh > uptake.referenceSeconds * (1 + 1e-9) },
+    ];
+  });
+  const timed = wish === undefined ? done(null) : timeFor(model.value, handling, bath, wish, hex);
+  if (!timed.ok) return timed;
+  const own = tried.find(({ law }) => law === curve.law);
+  return done(
+    {
+      dye: dye.name,
+      law: curve.law,
+      ratePerSecond: uptake.ratePerSecond,
+      rateFrom: rate,
+      referenceSeconds: uptake.referenceSeconds,
+      strength: bath.strength,
+      celsius: bath.celsius,
+      base: (bath.base ?? dye.base)?.name ?? null,
+      estimated: other.value !== undefined,
+      swatches,
+      leaveOneOut: own ? { median: own.median, max: own.max } : null,
+      tried,
+      curve: points,
+      target: timed.value,
+    },
+    [...model.faults, ...timed.faults],
+  );
+}
+
+function timeFor(
+  model: DyeModel,
+  handling: Handling,
+  bath: ShadeBath,
+  wish: ShadeWish,
+  hex: (lab: Lab) => string,
+): Outcome<ShadeTime> {
+  const { uptake, chosen, dye } = model;
+  const shade = { name: wish.name, dye, target: wish.target, tolerance: wish.tolerance };
+  const aimed = aimAt(model, shade, bath.base);
+  if (!aimed.ok) return aimed;
+  const aim = aimed.value;
+  const path: Fault["path"] = ["shades", wish.name];
+  const wanted =
+    wish.target.kind === "colour" ? dyedColour(wish.target.colour, dye.reading, path) : undefined;
+  if (wanted && !wanted.ok) return wanted;
+  const wantedLab = wanted?.value.lab ?? aim.lab!;
+  const timer = dipTimer(uptake, bath.celsius);
+  const at = (depth: number): number | null => timer(depth, bath.strength) ?? null;
+  const seconds = at(aim.depth);
+  const depthAfterFresh = (t: number): number =>
+    depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
+  const window =
+    aim.window && at(aim.window.from) !== null ? ([at(aim.window.from)!, at(aim.window.to)] as const) : null;
+  const interval = wish.target.kind === "time" ? null : doubtful();
+  function doubtful(): readonly [number, number | null] | null {
+    const other = otherBase(model, bath.base);
+    const baseKs = other.ok ? other.value : undefined;
+    const { interval95 } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
+    const low = at(depthAfterFresh(interval95[0]));
+    return low === null ? null : [low, at(depthAfterFresh(interval95[1]))];
+  }
+  const step = 1e-4;
+  const moved = seconds === null ? null : at(aim.depth * (1 + step));
+  const fresh = equivalentSeconds(uptake, aim.depth * (1 + step));
+  const slope =
+    moved === null ||
+    seconds === null ||
+    fresh === undefined ||
+    aim.slopePerFreshSecond === null ||
+    moved <= seconds
+      ? null
+      : (aim.slopePerFreshSecond * (fresh - aim.freshSeconds)) / (moved - seconds);
+  const tooQuick = seconds !== null && seconds < handling.shortestSeconds - 1e-9;
+  const tooNarrow =
+    window !== null &&
+    window[1] !== null &&
+    window[1] - window[0] < 2 * handling.timingSeconds &&
+    aim.reachable;
+  const slower = seconds !== null && seconds < 60 && (tooQuick || tooNarrow);
+  return done({
+    name: wish.name,
+    seconds,
+    depth: aim.depth,
+    lab: aim.lab!,
+    hex: hex(aim.lab!),
+    wanted: wantedLab,
+    wantedHex: hex(wantedLab),
+    tolerance: wish.tolerance,
+    deltaE00: aim.deltaE00!,
+    windowSeconds: window,
+    slopePerSecond: slope,
+    interval95: interval,
+    reachable: aim.reachable,
+    tooWeak: seconds === null,
+    extrapolated: aim.extrapolated,
+    tooQuick,
+    tooNarrow,
+    tooLong: seconds !== null && seconds > handling.longestSeconds,
+    wayOut: slower
+      ? bringTo(uptake, { depth: aim.depth, strength: bath.strength, celsius: bath.celsius })
+      : null,
+  });
+}
