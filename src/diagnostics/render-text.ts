@@ -14,7 +14,9 @@ const paint = (on: boolean, code: number, text: string): string =>
 /** A paragraph whose further lines are indented under its first word. */
 function paragraph(head: string, text: string, columns: number): string {
   const width = Math.max(20, columns - head.length);
-  const lines = wrapAnsi(flat(text), width, { trim: true }).split("\n");
+  // A number stays with the unit behind it.
+  const joined = flat(text).replace(/(\d|\bUS) (?=[°%\p{L}/])/gu, "$1\u00a0");
+  const lines = wrapAnsi(joined, width, { trim: true }).replaceAll("\u00a0", " ").split("\n");
   return lines.map((line, i) => `${i === 0 ? head : " ".repeat(head.length)}${line}`).join("\n");
 }
 
@@ -25,7 +27,10 @@ function source(span: Span, columns: number, colour: boolean, mark: number): str
   const gutter = `${" ".repeat(Math.max(0, 4 - number.length))}${number} | `;
   const { line, marks } = excerpt(span, Math.max(20, columns - gutter.length));
   const blank = `${" ".repeat(gutter.length - 2)}| `;
-  return `${gutter}${line}\n${blank}${paint(colour, mark, marks)}`.replace(/ +$/gm, "");
+  return `${gutter}${line}\n${blank}${marks.replace(/\^+/, (carets) => paint(colour, mark, carets))}`.replace(
+    / +$/gm,
+    "",
+  );
 }
 
 /** One diagnostic for a terminal: where, what, the line with the fault marked, and what to write instead. */

@@ -8,7 +8,7 @@ export function nearest(written: string, known: readonly string[]): string | und
     const far = distance(written.toLowerCase(), word.toLowerCase());
     if (far < least) [best, least] = [word, far];
   }
-  return best !== undefined && least <= Math.max(1, Math.floor(Math.max(written.length, best.length) * 0.4))
+  return best !== undefined && least <= Math.max(1, Math.floor(Math.max(written.length, best.length) * 0.34))
     ? best
     : undefined;
 }

@@ -1,10 +1,12 @@
-import { parseDocument } from "yaml";
-import type { Diagnostic } from "../diagnostics/diagnostic.js";
-import { linesOf } from "./lines.js";
+import type { Diagnostic, Span } from "../diagnostics/diagnostic.js";
+import { type Lines, linesOf } from "./lines.js";
 import type { Merged } from "./merge.js";
 import { listed, nearest } from "./nearest.js";
 import type { Origin } from "./origin.js";
 import type { Source } from "./source.js";
+import { composeYaml } from "./yaml-compose.js";
+import { yamlRanges } from "./yaml-locate.js";
+import { yamlPlain } from "./yaml-plain.js";
 
 const fault = (text: string, start: number, end: number, message: string, help: string): Diagnostic => ({
   code: "override",
@@ -19,6 +21,23 @@ const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
 
 const isObject = (value: unknown): value is Record<string, unknown> | unknown[] =>
   typeof value === "object" && value !== null;
+
+/** The value of an argument, with its places in the argument. */
+function argumentValue(
+  text: string,
+  lines: Lines & { whole: () => Span },
+): { source?: Source; diagnostics: readonly Diagnostic[] } {
+  const { doc, diagnostics } = composeYaml(text, lines);
+  if (doc === undefined || diagnostics.length > 0) return { diagnostics };
+  const { plain, diagnostics: more } = yamlPlain(doc, lines);
+  if (more.length > 0) return { diagnostics: more };
+  const locate: Source["locate"] = (path, part) => {
+    if (path.length === 0 && part === "key") return lines.whole();
+    const { key, value } = yamlRanges(doc, text, path);
+    return lines.span(...((part === "key" ? key : value) ?? value ?? [0, 1]));
+  };
+  return { source: { name: "--set", plain, locate }, diagnostics: [] };
+}
 
 /**
  * Carries out one `--set key.path=value`: the value is read as YAML, a list item is named by its number
@@ -41,38 +60,12 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
     };
   const steps = text.slice(0, equals).split(".");
   const valueText = text.slice(equals + 1);
-  const doc = parseDocument(valueText, { stringKeys: true, prettyErrors: false });
-  const wrong = doc.errors[0] ?? doc.warnings[0];
-  if (wrong !== undefined || valueText.length > 100_000)
-    return {
-      merged,
-      diagnostics: [
-        fault(
-          text,
-          equals + 1,
-          text.length,
-          "the value cannot be read",
-          "write it as it would stand in the file, such as --set 'shades.deep={ dye: coral, time: 3 min }'",
-        ),
-      ],
-    };
-  let value: unknown;
-  try {
-    value = doc.toJS({ maxAliasCount: 0 });
-  } catch {
-    return {
-      merged,
-      diagnostics: [fault(text, equals + 1, text.length, "aliases cannot be set", "write the value itself")],
-    };
-  }
-  const source: Source = {
-    name: "--set",
-    plain: value,
-    locate: (_path, part) =>
-      part === "key"
-        ? linesOf("--set", text).span(0, equals)
-        : linesOf("--set", text).span(equals + 1, Math.max(text.length, equals + 2)),
-  };
+  const lines = linesOf("--set", text);
+  const { source, diagnostics } = argumentValue(valueText, {
+    whole: () => lines.span(0, equals),
+    span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
+  });
+  if (source === undefined) return { merged, diagnostics: [...diagnostics] };
 
   let start = 0;
   const set = (
@@ -80,7 +73,7 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
     origin: Origin,
     depth: number,
   ): { data: unknown; origin: Origin } | Diagnostic => {
-    if (depth === steps.length) return { data: value, origin: { source, path: [] } };
+    if (depth === steps.length) return { data: source.plain, origin: { source, path: [] } };
     const step = steps[depth]!;
     const end = start + step.length;
     const last = depth === steps.length - 1;
@@ -120,7 +113,9 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
     const before = (data as Record<string | number, unknown>)[key];
     const child = set(
       before,
-      origin.children?.get(key) ?? { source: origin.source, path: [...origin.path, key] },
+      before === undefined
+        ? { source, path: [] }
+        : (origin.children?.get(key) ?? { source: origin.source, path: [...origin.path, key] }),
       depth + 1,
     );
     if ("code" in child) return child;

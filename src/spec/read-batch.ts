@@ -9,7 +9,7 @@ import type { PartlyRead, Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
 import { besides, gather, type ReadFile } from "./include.js";
-import { issueFaults, type PartFault } from "./issues.js";
+import { issueFaults, type PartFault, withoutEchoes } from "./issues.js";
 import type { Merged } from "./merge.js";
 import { locateIn } from "./origin.js";
 import { override } from "./override.js";
@@ -87,7 +87,10 @@ function checked(
   const faults = result.success
     ? []
     : result.error.issues.flatMap((issue) => issueFaults(issue, data, schema));
-  return { ...(result.success ? { raw: result.data } : {}), faults: [...faults, ...missing(data, needs)] };
+  return {
+    ...(result.success ? { raw: result.data } : {}),
+    faults: withoutEchoes([...faults, ...missing(data, needs)]),
+  };
 }
 
 /** By place: the main file first, then others in the order they appear; then line and column. */
@@ -109,6 +112,7 @@ function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[]
         d.spans[0]?.file,
         d.spans[0]?.line,
         d.spans[0]?.column,
+        d.spans[0]?.text,
       ]);
       return !seen.has(same) && seen.add(same) !== undefined;
     });

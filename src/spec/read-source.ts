@@ -1,10 +1,10 @@
-import { Composer, type Document, Parser } from "yaml";
+import type { Document } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { jsonShape } from "./json-shape.js";
 import { type Lines, linesOf } from "./lines.js";
 import type { Source } from "./source.js";
-import { deepest, tooDeepAt } from "./yaml-depth.js";
-import { yamlFault } from "./yaml-fault.js";
+import { composeYaml } from "./yaml-compose.js";
+import { deepest } from "./yaml-depth.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
 
@@ -19,45 +19,6 @@ interface Read {
 const refused = (code: string, message: string, help: string, lines: Lines, at: number): Read => ({
   diagnostics: [{ code, severity: "error", message, help, spans: [lines.span(at, at + 1)] }],
 });
-
-/** The document of a YAML text that has been found well formed, or what is wrong with it. */
-function compose(text: string, lines: Lines): { doc?: Document; diagnostics: Diagnostic[] } {
-  const tokens = [...new Parser().parse(text)];
-  const deep = tooDeepAt(tokens);
-  if (deep !== undefined)
-    return {
-      diagnostics: [
-        {
-          code: "too-deep",
-          severity: "error",
-          message: `nested more than ${deepest} deep`,
-          help: "a batch file nests 5 deep at most: check the brackets",
-          spans: [lines.span(deep, deep + 1)],
-        },
-      ],
-    };
-  const options = { stringKeys: true, uniqueKeys: false, prettyErrors: false, version: "1.2" } as const;
-  const docs = [...new Composer(options).compose(tokens, true, text.length)];
-  const doc = docs[0]!;
-  const diagnostics = docs.flatMap((d) => [...d.errors, ...d.warnings]).map((e) => yamlFault(e, lines));
-  if (docs.length > 1 && docs[1]!.contents !== null)
-    diagnostics.push({
-      code: "yaml",
-      severity: "error",
-      message: "a second document begins here",
-      help: "a file holds one batch: remove the line ---, or put the rest in a file of its own",
-      spans: [lines.span(docs[1]!.range[0], docs[1]!.range[0] + 1)],
-    });
-  if (doc.directives.yaml.explicit === true && doc.directives.yaml.version !== "1.2")
-    diagnostics.push({
-      code: "yaml",
-      severity: "error",
-      message: `YAML ${doc.directives.yaml.version} is asked for`,
-      help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
-      spans: [lines.span(0, 5)],
-    });
-  return { doc: doc as unknown as Document, diagnostics };
-}
 
 const sourceOf = (
   name: string,
@@ -99,16 +60,17 @@ export function readSource(name: string, given: string): Read {
       let doc: Document | undefined;
       return {
         source: sourceOf(name, text, lines, shape.plain, () => {
-          doc ??= compose(text, lines).doc;
+          doc ??= composeYaml(text, lines).doc;
           return doc;
         }),
         diagnostics: [],
       };
     }
   }
-  const { doc, diagnostics } = compose(text, lines);
+  const { doc, diagnostics } = composeYaml(text, lines);
   if (doc === undefined || diagnostics.length > 0) return { diagnostics };
   const { plain, diagnostics: more } = yamlPlain(doc, lines);
+  if (more.some((d) => d.code === "alias")) return { diagnostics: more };
   if (plain === null || typeof plain !== "object" || Array.isArray(plain))
     return refused(
       "not-a-batch",

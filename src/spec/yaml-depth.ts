@@ -1,10 +1,10 @@
-import type { CST } from "yaml";
+import { type CST, Lexer, Parser } from "yaml";
 
 /** Deepest nesting that is read; a batch file needs 5. */
 export const deepest = 64;
 
 /** Where a token tree first passes the deepest nesting that is read; undefined if it does not. Uses no recursion. */
-export function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
+function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
   const open: { token: CST.Token; depth: number }[] = tokens.map((token) => ({ token, depth: 0 }));
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { token, depth } = next;
@@ -19,4 +19,21 @@ export function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
     }
   }
   return undefined;
+}
+
+/**
+ * Tokens of a text, or the place where it nests too deep. The parser is stopped there, since its time grows
+ * with the square of the depth (100 000 brackets took 5 s) and what comes after it aborts the process.
+ */
+export function tokensOf(text: string): { tokens: readonly CST.Token[]; tooDeep?: number } {
+  const parser = new Parser();
+  const tokens: CST.Token[] = [];
+  for (const lexeme of new Lexer().lex(text)) {
+    tokens.push(...parser.next(lexeme));
+    // A few more than are allowed: the exact place is found below.
+    if (parser.stack.length > deepest + 8) return { tokens: [], tooDeep: parser.offset };
+  }
+  tokens.push(...parser.end());
+  const tooDeep = tooDeepAt(tokens);
+  return tooDeep === undefined ? { tokens } : { tokens, tooDeep };
 }

@@ -1,6 +1,7 @@
 import type { YAMLError } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Lines } from "./lines.js";
+import type { Opening } from "./yaml-opening.js";
 
 interface Words {
   readonly message: string;
@@ -17,7 +18,7 @@ const byCode: { readonly [code: string]: Words } = {
     help: "write the text in single quotes, where a backslash is a backslash",
   },
   BLOCK_IN_FLOW: {
-    message: "between braces or brackets, entries are parted by commas",
+    message: "a comma is missing between entries in braces or brackets",
     help: "write { time: 30 s, lab: [73.5, 33.0, 15.9] }, or one key a line without braces",
   },
   KEY_OVER_1024_CHARS: { message: "the key is too long", help: "use a short name" },
@@ -42,11 +43,6 @@ function words(error: YAMLError): Words {
       message: "a second colon stands in the value",
       help: 'put a text with ": " in it in quotes, or begin a new line',
     };
-  if (error.code === "BAD_INDENT" && error.message.includes("Flow"))
-    return {
-      message: "a brace or bracket is opened and not closed before this line",
-      help: 'close it with } or ]; a # begins a comment, so a colour stands in quotes: "#d9603b"',
-    };
   if (error.code === "BAD_INDENT")
     return {
       message: "the line is indented differently from the lines it belongs with",
@@ -57,8 +53,6 @@ function words(error: YAMLError): Words {
       message: "the text begins with a character that has a meaning of its own",
       help: "put the text in quotes",
     };
-  if (error.code === "MISSING_CHAR" && /quote/.test(error.message))
-    return { message: "a quote is opened and not closed", help: "close it on the same line" };
   if (error.code === "MISSING_CHAR" && /map values|Implicit/.test(error.message))
     return {
       message: "a key without a value",
@@ -74,12 +68,47 @@ function words(error: YAMLError): Words {
   );
 }
 
+const unclosed = (error: YAMLError): boolean =>
+  /^Flow (?:map|sequence)|^Missing closing/.test(error.message) && error.code !== "UNEXPECTED_TOKEN";
+
+const names: { readonly [sign: string]: readonly [name: string, close: string] } = {
+  "{": ["brace", "}"],
+  "[": ["bracket", "]"],
+  '"': ["quote", '"'],
+  "'": ["quote", "'"],
+};
+
+/** Where to point for an error: to the text it is about, on one line. */
+function place(error: YAMLError, text: string): readonly [number, number] {
+  const [start, end] = error.pos;
+  if (error.code === "BAD_INDENT" || error.code === "BLOCK_AS_IMPLICIT_KEY") {
+    const rest = /^[ \t]*/.exec(text.slice(start, start + 200))![0].length;
+    const stop = text.indexOf("\n", start + rest);
+    return [start + rest, (stop < 0 ? text : text.slice(0, stop)).trimEnd().length];
+  }
+  return [start, end];
+}
+
 /** What the YAML reader found, in the words of this tool. */
-export function yamlFault(error: YAMLError, lines: Lines): Diagnostic {
-  return {
-    code: "yaml",
-    severity: "error",
-    ...words(error),
-    spans: [lines.span(error.pos[0], error.pos[1])],
-  };
+export function yamlFault(
+  error: YAMLError,
+  text: string,
+  lines: Lines,
+  open: readonly Opening[],
+): Diagnostic {
+  const opening = unclosed(error) ? open.findLast(({ offset }) => offset < error.pos[0]) : undefined;
+  if (opening !== undefined) {
+    const [name, close] = names[opening.sign] ?? ["bracket", "]"];
+    return {
+      code: "yaml",
+      severity: "error",
+      message: `a ${name} is opened here and not closed`,
+      help:
+        name === "quote"
+          ? `close it with ${close} on the same line`
+          : `close it with ${close}; a # begins a comment, so a colour stands in quotes: "#d9603b"`,
+      spans: [lines.span(opening.offset, opening.offset + 1)],
+    };
+  }
+  return { code: "yaml", severity: "error", ...words(error), spans: [lines.span(...place(error, text))] };
 }

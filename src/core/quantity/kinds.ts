@@ -11,41 +11,53 @@ export interface Kind {
   readonly canonical: string;
   /** Units that a message proposes. */
   readonly suggest: readonly string[];
+  /** A likely number in the first of these, for messages. */
+  readonly example: number;
   /** May be summed: "1 min 30 s". */
   readonly sums?: boolean;
   readonly negative?: boolean;
 }
 
 export const kinds = {
-  volume: { what: "a volume", units: u.volumes, canonical: "L", suggest: ["L", "mL"] },
-  mass: { what: "a mass", units: u.masses, canonical: "g", suggest: ["g", "kg"], sums: true },
-  area: { what: "an area", units: u.areas, canonical: "dm2", suggest: ["cm2", "dm2"] },
-  length: { what: "a length", units: u.lengths, canonical: "cm", suggest: ["cm", "mm"] },
-  time: { what: "a time", units: u.times, canonical: "s", suggest: ["s", "min"], sums: true },
+  volume: { what: "a volume", units: u.volumes, canonical: "L", suggest: ["L", "mL"], example: 6 },
+  mass: { what: "a mass", units: u.masses, canonical: "g", suggest: ["g", "kg"], example: 6, sums: true },
+  area: { what: "an area", units: u.areas, canonical: "dm2", suggest: ["cm2", "dm2"], example: 40 },
+  length: { what: "a length", units: u.lengths, canonical: "cm", suggest: ["cm", "mm"], example: 30 },
+  time: { what: "a time", units: u.times, canonical: "s", suggest: ["s", "min"], example: 30, sums: true },
   temperature: {
     what: "a temperature",
     units: u.temperatures,
     canonical: "°C",
     suggest: ["°C", "°F"],
+    example: 80,
     negative: true,
   },
-  power: { what: "a power", units: u.powers, canonical: "W", suggest: ["W", "kW"] },
-  energy: { what: "an energy", units: u.energies, canonical: "kWh", suggest: ["kWh", "MJ"] },
+  power: { what: "a power", units: u.powers, canonical: "W", suggest: ["W", "kW"], example: 400 },
+  energy: { what: "an energy", units: u.energies, canonical: "kWh", suggest: ["kWh", "MJ"], example: 2 },
   energyPerMole: {
     what: "an energy per mole",
     units: u.smallEnergies,
     per: u.amounts,
     canonical: "J/mol",
     suggest: ["kJ/mol"],
+    example: 75,
   },
-  rate: { what: "a rate", units: u.none, per: u.times, canonical: "/s", suggest: ["/s", "/min"] },
-  percent: { what: "a share", units: u.shares, canonical: "", suggest: ["%"] },
+  rate: {
+    what: "a rate",
+    units: u.none,
+    per: u.times,
+    canonical: "/s",
+    suggest: ["/s", "/min"],
+    example: 0.012,
+  },
+  percent: { what: "a share", units: u.shares, canonical: "", suggest: ["%"], example: 10 },
   volumePerArea: {
     what: "a volume per area",
     units: u.volumes,
     per: u.areas,
     canonical: "mL/dm2",
     suggest: ["mL/dm2", "mL/m2"],
+    example: 0.8,
   },
   massPerArea: {
     what: "a mass per area",
@@ -53,6 +65,7 @@ export const kinds = {
     per: u.areas,
     canonical: "g/dm2",
     suggest: ["g/dm2", "g/m2"],
+    example: 0.006,
   },
   volumePerMass: {
     what: "a liquor ratio",
@@ -60,6 +73,7 @@ export const kinds = {
     per: u.masses,
     canonical: "L/kg",
     suggest: ["L/kg"],
+    example: 20,
   },
   volumePerVolume: {
     what: "a volume per volume",
@@ -67,6 +81,7 @@ export const kinds = {
     per: u.volumes,
     canonical: "mL/L",
     suggest: ["mL/L"],
+    example: 100,
   },
   massPerVolume: {
     what: "a mass per volume",
@@ -74,14 +89,16 @@ export const kinds = {
     per: u.volumes,
     canonical: "g/L",
     suggest: ["g/L"],
+    example: 20,
   },
-  amount: { what: "an amount of money", units: u.money, canonical: "", suggest: [""] },
+  amount: { what: "an amount of money", units: u.money, canonical: "", suggest: [""], example: 1.84 },
   pricePerVolume: {
     what: "a price per volume",
     units: u.none,
     per: u.volumes,
     canonical: "/L",
     suggest: ["/L"],
+    example: 38,
   },
   pricePerMass: {
     what: "a price per mass",
@@ -89,6 +106,7 @@ export const kinds = {
     per: u.masses,
     canonical: "/kg",
     suggest: ["/kg"],
+    example: 90,
   },
   pricePerEnergy: {
     what: "a price per energy",
@@ -96,8 +114,16 @@ export const kinds = {
     per: u.energies,
     canonical: "/kWh",
     suggest: ["/kWh"],
+    example: 0.31,
   },
-  pricePerTime: { what: "a price per time", units: u.none, per: u.times, canonical: "/h", suggest: ["/h"] },
+  pricePerTime: {
+    what: "a price per time",
+    units: u.none,
+    per: u.times,
+    canonical: "/h",
+    suggest: ["/h"],
+    example: 34,
+  },
 } as const satisfies Record<string, Kind>;
 
 export type KindName = keyof typeof kinds;

@@ -34,7 +34,11 @@ const unitName = (text: string): string => tidyUnit(text);
 function unitFault(kind: Kind, number: number, text: string, path: Path, suggest: readonly string[]) {
   const example = proposal(kind, number, suggest);
   const name = unitName(text);
-  const others = kindsOfUnit(text).filter((other) => kindOf(other) !== kind);
+  const isPrice = (what: string): boolean => what.startsWith("a price");
+  const candidates = kindsOfUnit(text)
+    .map(kindOf)
+    .filter((other) => other !== kind);
+  const other = candidates.find((o) => isPrice(o.what) === isPrice(kind.what)) ?? candidates[0];
   if (/^(?:uk|imp(?:erial)?)\.? ?/i.test(name))
     return error(
       "unit-unknown",
@@ -49,11 +53,11 @@ function unitFault(kind: Kind, number: number, text: string, path: Path, suggest
       "a currency stands in the price",
       `the currency is given once, under currency: write ${example}`,
     );
-  if (others.length > 0)
+  if (other !== undefined)
     return error(
       "unit-wrong",
       path,
-      `${name} is a unit of ${kindOf(others[0]!).what.replace(/^an? /, "")}, where ${kind.what} is wanted`,
+      `${tidyNumber(number)} ${name} is ${other.what}, where ${kind.what} is wanted`,
       name === "oz" && kind === kindOf("volume")
         ? `a fluid ounce is written fl oz: write ${tidyNumber(number)} fl oz`
         : `write ${kind.what} such as ${example}`,
@@ -78,7 +82,7 @@ export function parseMeasure(
 ): Outcome<Measure> {
   const form = numberFault(text, path);
   if (form !== undefined) return failed(form);
-  const example = proposal(kind, exampleNumber(kind), suggest);
+  const example = proposal(kind, kind.example, suggest);
   if (/^\s*\d+(:\d\d)+\s*$/.test(text) && kind === kindOf("time")) {
     const [first, second] = text.trim().split(":").map(Number);
     return failed(
@@ -90,18 +94,28 @@ export function parseMeasure(
       ),
     );
   }
+  if (/[“”„‘’«»]/.test(text))
+    return failed(
+      error(
+        "quantity-form",
+        path,
+        "curly quotes stand in the value",
+        `use straight quotes or none: write ${text.replace(/[“”„‘’«»]/g, "").trim() || example}`,
+      ),
+    );
+  const sign = new RegExp(`[€$£¥]\\s*(${numberPattern})`).exec(text);
   const terms: { number: number; unit: Unit }[] = [];
   let rest = text.replace(/(\d\s+)1\s*\//, "$1/");
   while (rest.trim() !== "" || terms.length === 0) {
     const found = term.exec(rest);
     if (found === null)
       return failed(
-        /[€$£¥]/.test(text)
+        sign !== null && (kind.what.startsWith("a price") || kind === kindOf("amount"))
           ? error(
               "currency-in-price",
               path,
               "a currency sign stands before the number",
-              `the currency is given once, under currency: write ${kind.what} as ${example}`,
+              `the currency is given once, under currency: write ${proposal(kind, Number(sign[1]), suggest)}`,
             )
           : error(
               "quantity-form",
@@ -121,7 +135,12 @@ export function parseMeasure(
     const unit = findUnit(kind, unitText);
     if ((unitText === "" && unit === undefined) || (kind === kindOf("percent") && unitText === ""))
       return failed(
-        error("unit-missing", path, `${kind.what} needs a unit`, `write ${proposal(kind, number, suggest)}`),
+        error(
+          "unit-missing",
+          path,
+          `${kind.what} needs ${kind === kindOf("percent") ? "a % sign" : "a unit"}`,
+          `write ${proposal(kind, number, suggest)}`,
+        ),
       );
     if (unit === undefined) return failed(unitFault(kind, number, unitText, path, suggest));
     if (number < 0 && kind.negative !== true)
@@ -146,10 +165,6 @@ export function parseMeasure(
     );
   return done({ terms });
 }
-
-/** A number that makes a likely example of a kind. */
-export const exampleNumber = (kind: Kind): number =>
-  kind === kindOf("temperature") ? 80 : kind === kindOf("percent") ? 10 : kind === kindOf("time") ? 30 : 6;
 
 /** The measure in one unit. */
 export const measureIn = (measure: Measure, unit: Unit): number =>

@@ -1,8 +1,8 @@
 import { done, error, failed, type Outcome } from "../fault.js";
 import { convertDifference, ownUnit } from "./convert.js";
 import { type KindName, kindOf } from "./kinds.js";
-import { numberPattern } from "./number-text.js";
-import { exampleNumber, measureIn, parseMeasure, proposal } from "./parse-measure.js";
+import { numberPattern, tidyNumber } from "./number-text.js";
+import { type Measure, measureIn, parseMeasure, proposal } from "./parse-measure.js";
 import type { Quantity } from "./quantity.js";
 
 export interface ParseOptions {
@@ -15,6 +15,12 @@ export interface ParseOptions {
 
 const bareNumber = new RegExp(`^\\s*${numberPattern}\\s*$`);
 const percentage = new RegExp(`^\\s*(${numberPattern})\\s*(?:%|percent)\\s*$`);
+
+/** US measures are named as such wherever they are shown again. */
+const customary = (measure: Measure): Pick<Quantity, "customary"> =>
+  measure.terms.some(({ unit }) => unit.symbol.includes("US "))
+    ? { customary: measure.terms.map(({ number, unit }) => `${tidyNumber(number)} ${unit.symbol}`).join(" ") }
+    : {};
 
 /** Parts a text at its ±, written "±", "+-" or "+/-". */
 export function splitPlusMinus(text: string): readonly [value: string, halfWidth: string | undefined] {
@@ -52,7 +58,8 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
   const measure = parseMeasure(kind, `${valueText}${shared === "" ? "" : ` ${shared}`}`, path, suggest);
   if (!measure.ok) return measure;
   const value = measureIn(measure.value, unit);
-  if (halfText === undefined) return done({ value });
+  const read = { value, ...customary(measure.value) };
+  if (halfText === undefined) return done(read);
 
   const written = measure.value.terms.at(-1)!.unit.symbol;
   const share = percentage.exec(halfText);
@@ -66,7 +73,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
           `write it in degrees: ${valueText.trim()} ± 2 ${written}`,
         ),
       );
-    return done({ value, plusMinus: (Math.abs(value) * Number(share[1])) / 100 });
+    return done({ ...read, plusMinus: (Math.abs(value) * Number(share[1])) / 100 });
   }
   if (bareNumber.test(halfText) && name !== "amount")
     return failed(
@@ -80,7 +87,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
   const half = parseMeasure(kind, halfText, path, [written]);
   if (!half.ok) return half;
   const plusMinus = half.value.terms.reduce((sum, t) => sum + convertDifference(t.number, t.unit, unit), 0);
-  return done({ value, plusMinus: Math.abs(plusMinus) });
+  return done({ ...read, plusMinus: Math.abs(plusMinus) });
 }
 
 /** What to write in place of a number that stands without its unit: "6 L or 6000 mL". */
@@ -89,4 +96,4 @@ export const proposeUnit = (name: KindName, number: number, suggest?: readonly s
 
 /** An example of a kind: "30 s or 0.5 min". */
 export const exampleOf = (name: KindName, suggest?: readonly string[]): string =>
-  proposeUnit(name, exampleNumber(kindOf(name)), suggest);
+  proposeUnit(name, kindOf(name).example, suggest);

@@ -1,4 +1,4 @@
-import { done, error, failed, type Outcome } from "../fault.js";
+import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { parseQuantity } from "./parse-quantity.js";
 
 /** The liquor surface of a tank, as read [cm2]; the shape is that of the tank seen from above. */
@@ -6,6 +6,14 @@ export type ParsedSurface =
   | { readonly shape: "box"; readonly lengthCm: number; readonly widthCm: number; readonly value: number }
   | { readonly shape: "cylinder"; readonly diameterCm: number; readonly value: number }
   | { readonly shape: "area"; readonly value: number; readonly plusMinus?: number };
+
+/** Two sides without a unit: what to write has to show both. */
+const asSides =
+  (text: string) =>
+  (fault: Fault): Fault => ({
+    ...fault,
+    help: fault.code === "unit-missing" ? `write ${text.trim().replace(/\s*[x×*]\s*/i, " cm x ")} cm` : forms,
+  });
 
 const forms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
 
@@ -21,7 +29,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
     /^\s*(?:(?:diameter|diam\.?|dia\.?|ø|⌀)\s*(.*)|(.*?)\s*(?:diameter|diam\.?|dia\.?|ø|⌀))\s*$/i.exec(text);
   if (round !== null) {
     const diameter = parseQuantity("length", round[1] ?? round[2] ?? "", { path });
-    if (!diameter.ok) return diameter;
+    if (!diameter.ok) return failed(...diameter.faults.map((f) => ({ ...f, help: forms })));
     const cm = diameter.value.value;
     return cm > 0
       ? done({ shape: "cylinder", diameterCm: cm, value: (Math.PI / 4) * cm * cm })
@@ -30,11 +38,11 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
   const sides = /^(.*?[\d\s.])\s*([a-z"]*)\s*[x×*]\s*(\d.*)$/i.exec(text);
   if (sides !== null) {
     const second = parseQuantity("length", sides[3]!, { path });
-    if (!second.ok) return second;
+    if (!second.ok) return failed(...second.faults.map(asSides(text)));
     // "30 x 15 cm": one unit for both sides.
     const unit = sides[2] === "" ? sides[3]!.replace(/^[\d.]+\s*/, "") : sides[2]!;
     const first = parseQuantity("length", `${sides[1]} ${unit}`, { path });
-    if (!first.ok) return first;
+    if (!first.ok) return failed(...first.faults.map(asSides(text)));
     const [lengthCm, widthCm] = [first.value.value, second.value.value];
     return lengthCm * widthCm > 0
       ? done({ shape: "box", lengthCm, widthCm, value: lengthCm * widthCm })

@@ -5,11 +5,14 @@ import { entries, isAmount, items, type PartlyRead, type Report } from "./report
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
 
+const isMap = (value: unknown): boolean =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
-    if (name === undefined || (map !== undefined && map !== null && Object.hasOwn(map, name))) return;
+    if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
     const known = Object.keys(map ?? {});
     const near = nearest(name, known);
     const all =
@@ -22,7 +25,11 @@ export function checkNames(batch: PartlyRead, report: Report): void {
       "undefined-name",
       path,
       `the ${one[kind]} ${name} is not defined`,
-      near === undefined ? all : `did you mean ${near}? ${all}`,
+      near === undefined
+        ? all
+        : known.length === 1
+          ? `did you mean ${near}?`
+          : `did you mean ${near}? ${all}`,
       part,
     );
   };

@@ -11,7 +11,7 @@ export type Report = (code: string, path: Path, message: string, help: string, p
 
 /** Entries of a map that may be missing or at fault. */
 export const entries = <T>(map: { readonly [name: string]: T | undefined } | undefined): [string, T][] =>
-  Object.entries(map ?? {}).filter(
+  Object.entries(Array.isArray(map) ? {} : (map ?? {})).filter(
     (entry): entry is [string, T] => typeof entry[1] === "object" && entry[1] !== null,
   );
 

@@ -1,10 +1,9 @@
-import { formatQuantity } from "../../core/quantity/format-quantity.js";
+import { describeQuantity } from "../../core/quantity/describe.js";
+import type { Quantity } from "../../core/quantity/quantity.js";
 import { listed } from "../nearest.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
-const rounded = (value: number): number => Number(value.toPrecision(4));
-const litres = (value: number): string => formatQuantity("volume", { value: rounded(value) });
-const degrees = (value: number): string => formatQuantity("temperature", { value: rounded(value) });
+const degrees = (value: number): string => describeQuantity("temperature", { value });
 
 /** Values that must fit values elsewhere in the batch. */
 export function checkValues(batch: PartlyRead, report: Report): void {
@@ -51,11 +50,11 @@ export function checkValues(batch: PartlyRead, report: Report): void {
     if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
     const volume = start.volume?.value;
     const capacity = tank.capacity?.value ?? 1.15 * (tank.volume?.value ?? Number.POSITIVE_INFINITY);
-    if (volume !== undefined && volume > capacity)
+    if (start.volume !== undefined && volume !== undefined && volume > capacity)
       report(
         "start-volume",
         ["baths", i, "start", "volume"],
-        `${litres(volume)} do not fit into the tank ${bath.tank}, which holds ${litres(capacity)}`,
+        `${describeQuantity("volume", start.volume as Quantity)} do not fit into the tank ${bath.tank}, which holds ${describeQuantity("volume", { value: capacity })}`,
         "give the volume that is in the tank",
       );
   }

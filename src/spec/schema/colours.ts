@@ -46,8 +46,8 @@ export const hex = (meaning: Meaning) =>
         error(
           "hex-form",
           [],
-          "three or six hexadecimal digits are wanted",
-          'write the colour in quotes: "#d9603b"',
+          "this is no colour of three or six hexadecimal digits",
+          'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
         ),
       );
     return done(`#${digits.length === 3 ? digits.replace(/./g, "$&$&") : digits}`);

@@ -161,7 +161,7 @@ export const dye = () =>
           );
         }
         const seen = new Map<number, number>();
-        dye.swatches?.forEach((swatch, i) => {
+        (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
           const seconds = swatch?.time?.value;
           if (seconds === undefined) return;
           const first = seen.get(seconds);

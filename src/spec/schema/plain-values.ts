@@ -16,8 +16,7 @@ export const text = (meaning: Meaning) =>
         ),
   );
 
-const example = (meaning: Meaning): string =>
-  `write it as in ${JSON.stringify(meaning.examples?.[0] ?? "name")}`;
+const example = (meaning: Meaning): string => `write a text such as ${meaning.examples?.[0] ?? "name"}`;
 
 /** A number without a unit, between limits. */
 export const number = (meaning: Meaning, accept: (value: number) => boolean, limits: string) =>

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
+import { describeQuantity } from "../../core/quantity/describe.js";
 import { type ParsedSurface, parseSurface } from "../../core/quantity/surface.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
@@ -102,13 +103,11 @@ export const tank = () =>
           report(
             "capacity",
             ["capacity"],
-            `the capacity of ${round(capacity.value)} L is not more than the working volume of ${round(volume.value)} L`,
+            `the capacity of ${describeQuantity("volume", capacity)} is not more than the working volume of ${describeQuantity("volume", volume)}`,
             "capacity is to the brim, volume is what is filled: leave room for the parts",
           );
       }),
     );
-
-const round = (value: number): number => Number(value.toPrecision(4));
 
 /** A dryer; parts go in after the rinse. */
 export const dryer = () =>

@@ -96,8 +96,8 @@ test.each<[KindName, string, string]>([
   ["volume", "6", "unit-missing: a volume needs a unit; write 6 L or 6000 mL"],
   ["area", "41", "unit-missing: an area needs a unit; write 41 cm2 or 0.41 dm2"],
   ["temperature", "80", "unit-missing: a temperature needs a unit; write 80 °C or 176 °F"],
-  ["percent", "0.97", "unit-missing: a share needs a unit; write 97 %"],
-  ["percent", "97", "unit-missing: a share needs a unit; write 97 %"],
+  ["percent", "0.97", "unit-missing: a share needs a % sign; write 97 %"],
+  ["percent", "97", "unit-missing: a share needs a % sign; write 97 %"],
   ["pricePerEnergy", "0.31", "unit-missing: a price per energy needs a unit; write 0.31 /kWh"],
   [
     "volume",
@@ -112,12 +112,12 @@ test.each<[KindName, string, string]>([
   [
     "volume",
     "6 kg",
-    "unit-wrong: kg is a unit of mass, where a volume is wanted; write a volume such as 6 L or 6000 mL",
+    "unit-wrong: 6 kg is a mass, where a volume is wanted; write a volume such as 6 L or 6000 mL",
   ],
   [
     "volume",
     "6 oz",
-    "unit-wrong: oz is a unit of mass, where a volume is wanted; a fluid ounce is written fl oz: write 6 fl oz",
+    "unit-wrong: 6 oz is a mass, where a volume is wanted; a fluid ounce is written fl oz: write 6 fl oz",
   ],
   ["volume", "6 ML", "unit-unknown: ML is not a known unit; capitals matter in units: write 6 mL"],
   ["volume", "6 buckets", "unit-unknown: buckets is not a known unit; write a volume such as 6 L or 6000 mL"],
@@ -169,7 +169,7 @@ test.each<[KindName, string, string]>([
   [
     "pricePerVolume",
     "€38/L",
-    "currency-in-price: a currency sign stands before the number; the currency is given once, under currency: write a price per volume as 6 /L",
+    "currency-in-price: a currency sign stands before the number; the currency is given once, under currency: write 38 /L",
   ],
   ["volume", "1e999 L", "number-form: the number is too large; write a volume such as 6 L or 6000 mL"],
 ])("a %s of %j is refused with what to write instead", (kind, text, expected) => {

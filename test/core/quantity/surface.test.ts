@@ -23,8 +23,8 @@ test.each([
 test.each([
   ["450", "write 450 cm2 or 4.5 dm2"],
   ["30 cm", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
-  ["30 x 15", "write 15 cm or 150 mm"],
-  ["diameter 32", "write 32 cm or 320 mm"],
+  ["30 x 15", "write 30 cm x 15 cm"],
+  ["diameter 32", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
   ["0 cm x 4 cm", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
   ["round", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
 ])("parseSurface refuses %j and says what to write", (text, help) => {

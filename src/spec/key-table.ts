@@ -1,0 +1,64 @@
+import { batchJsonSchema, type JsonSchema } from "./json-schema.js";
+
+/** One key of the batch file. */
+export interface KeyRow {
+  /** "tanks.NAME.volume", "orders.ITEM.part" */
+  readonly path: string;
+  readonly meaning: string;
+  /** As it would be written, or in words; empty where there is none. */
+  readonly default: string;
+  readonly example: string;
+  /** Whether the thing that holds it cannot do without it. */
+  readonly required: boolean;
+}
+
+const written = (value: unknown): string =>
+  value === undefined ? "" : Array.isArray(value) ? `[${value.map(written).join(", ")}]` : String(value);
+
+function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[]): void {
+  if (path !== "")
+    rows.push({
+      path,
+      meaning: node.description ?? "",
+      default: written(node.default),
+      example: written(node.examples?.[0] ?? node.enum?.at(-1)),
+      required,
+    });
+  const under = (step: string): string => (path === "" ? step : `${path}.${step}`);
+  const visit = (of: JsonSchema): void => {
+    for (const [key, child] of Object.entries(of.properties ?? {}))
+      walk(child, under(key), of.required?.includes(key) ?? false, rows);
+    if (typeof of.additionalProperties === "object") inner(of.additionalProperties, under("NAME"));
+    if (of.items !== undefined && of.items.properties !== undefined) inner(of.items, under("ITEM"));
+    for (const option of of.anyOf ?? []) visit(option);
+  };
+  const inner = (of: JsonSchema, at: string): void => {
+    if (of.properties === undefined) walk(of, at, false, rows);
+    else
+      for (const [key, child] of Object.entries(of.properties))
+        walk(child, `${at}.${key}`, of.required?.includes(key) ?? false, rows);
+  };
+  visit(node);
+}
+
+/** Every key of the batch file with what it means, in the order of the schema. */
+export function keyTable(): readonly KeyRow[] {
+  const rows: KeyRow[] = [];
+  walk(batchJsonSchema(), "", false, rows);
+  return rows.map((row) => (row.path === "batch" ? { ...row, required: true } : row));
+}
+
+const cell = (text: string): string => text.replace(/\|/g, "\\|");
+
+/** The table of keys as Markdown. */
+export const keyTableMarkdown = (): string =>
+  [
+    "| key | meaning | default | example |",
+    "|---|---|---|---|",
+    ...keyTable().map(
+      (row) =>
+        `| \`${row.path}\` | ${cell(row.meaning)} | ${row.required ? "required" : cell(row.default)} | ${
+          row.example === "" ? "" : `\`${cell(row.example)}\``
+        } |`,
+    ),
+  ].join("\n");

@@ -1,0 +1,47 @@
+import { Composer, type Document } from "yaml";
+import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import type { Lines } from "./lines.js";
+import { deepest, tokensOf } from "./yaml-depth.js";
+import { yamlFault } from "./yaml-fault.js";
+import { openings } from "./yaml-opening.js";
+
+/** The document of a YAML text that has been found well formed, or what is wrong with it. */
+export function composeYaml(text: string, lines: Lines): { doc?: Document; diagnostics: Diagnostic[] } {
+  const { tokens, tooDeep: deep } = tokensOf(text);
+  if (deep !== undefined)
+    return {
+      diagnostics: [
+        {
+          code: "too-deep",
+          severity: "error",
+          message: `nested more than ${deepest} deep`,
+          help: "a batch file nests 5 deep at most: check the brackets",
+          spans: [lines.span(deep, deep + 1)],
+        },
+      ],
+    };
+  const options = { stringKeys: true, uniqueKeys: false, prettyErrors: false, version: "1.2" } as const;
+  const docs = [...new Composer(options).compose(tokens, true, text.length)];
+  const doc = docs[0]!;
+  const open = docs.some((d) => d.errors.length > 0) ? openings(tokens) : [];
+  const diagnostics = docs
+    .flatMap((d) => [...d.errors, ...d.warnings])
+    .map((e) => yamlFault(e, text, lines, open));
+  if (docs.length > 1 && docs[1]!.contents !== null)
+    diagnostics.push({
+      code: "yaml",
+      severity: "error",
+      message: "a second document begins here",
+      help: "a file holds one batch: remove the line ---, or put the rest in a file of its own",
+      spans: [lines.span(docs[1]!.range[0], docs[1]!.range[0] + 1)],
+    });
+  if (doc.directives.yaml.explicit === true && doc.directives.yaml.version !== "1.2")
+    diagnostics.push({
+      code: "yaml",
+      severity: "error",
+      message: `YAML ${doc.directives.yaml.version} is asked for`,
+      help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
+      spans: [lines.span(0, 5)],
+    });
+  return { doc: doc as unknown as Document, diagnostics };
+}
