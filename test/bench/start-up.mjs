@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 
 const rounds = Number(process.argv[2] ?? 20);
 const bundle = fileURLToPath(new URL("../../dist/dipwright.js", import.meta.url));
+const restock = fileURLToPath(new URL("../../examples/restock.yaml", import.meta.url));
 const makeUp = ["mix", "--volume", "6L", "--dilution", "1:9", "--temperature", "80C"];
 const series = {
   "node -e 0": ["-e", "0"],
@@ -14,6 +15,8 @@ const series = {
   "mix, csv": [bundle, ...makeUp, "--format", "csv"],
   "mix, json": [bundle, ...makeUp, "--format", "json"],
   "bad usage": [bundle, "mxi"],
+  check: [bundle, "check", restock],
+  plan: [bundle, "plan", restock],
 };
 const times = Object.fromEntries(Object.keys(series).map((name) => [name, []]));
 const median = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];

@@ -176,6 +176,9 @@ const firstError = async (...args: string[]) => {
 };
 
 test("mix says what is missing, what does not belong, and what cannot be", async () => {
+  expect(
+    await firstError("--from-volume", "5L", "--from-strength", "300%", "--volume", "6L", "--dilution", "1:1"),
+  ).toContain("300 % is more than undiluted concentrate has");
   expect(await firstError()).toContain("nothing to mix is given");
   expect(await firstError("--volume", "6L")).toContain("a make-up also needs --dilution");
   expect(await firstError("--from-volume", "6L")).toContain(

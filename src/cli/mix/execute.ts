@@ -20,6 +20,15 @@ const heed = ({ celsius, roomCelsius }: Warmth, powder: boolean): Caution[] =>
   cautions({ celsius, roomCelsius, agitation: false, drying: false, powder });
 
 function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
+  if (task.dilution.kind === "liquid" && task.fromStrength * task.dilution.fraction > 1)
+    return failed(
+      error(
+        "strength",
+        ["--from-strength"],
+        `${percent(task.fromStrength)} is more than undiluted concentrate has`,
+        "a fresh bath has 100 %",
+      ),
+    );
   const asked = {
     volumeL: task.fromVolumeL,
     strength: task.fromStrength,
