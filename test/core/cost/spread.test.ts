@@ -36,11 +36,12 @@ describe("spread", () => {
     expect(outputs.twice).toEqual([{ p10: 2 * cost!.p10, p50: 2 * cost!.p50, p90: 2 * cost!.p90 }]);
   });
 
-  test("ranks inputs by the share of the variance that is theirs, here 16 and 9 of 25", () => {
+  // Rank correlation of normal values that correlate by r: 6/π arcsin(r/2); here r is 4/5, 3/5 and 0.
+  test("ranks inputs by the share of the ranks' variance that is theirs", () => {
     const { ranking } = spread(inputs, sum);
     expect(ranking.map(({ path }) => path[0])).toEqual(["dye", "labour", "idle"]);
-    expect(Math.abs(ranking[0]!.share - 0.64)).toBeLessThan(0.03);
-    expect(Math.abs(ranking[1]!.share - 0.36)).toBeLessThan(0.03);
+    expect(Math.abs(ranking[0]!.share - ((6 / Math.PI) * Math.asin(0.4)) ** 2)).toBeLessThan(0.01);
+    expect(Math.abs(ranking[1]!.share - ((6 / Math.PI) * Math.asin(0.3)) ** 2)).toBeLessThan(0.01);
     expect(ranking[2]!.share).toBeLessThan(0.001);
   });
 

@@ -36,7 +36,7 @@ describe("latinHypercube", () => {
   test("starts with these numbers for the seed 1", () => {
     expect(latinHypercube(1000, 2, 1).map((column) => column.slice(0, 3))).toEqual([
       [0.3319938201365294, 0.5063219289908885, 0.2733496398749994],
-      [0.6869083038737299, 0.1722160093955463, 0.15870513183262666],
+      [0.5280789509768365, 0.5625040778497933, 0.6905488997042412],
     ]);
   });
 
@@ -44,12 +44,12 @@ describe("latinHypercube", () => {
     expect(latinHypercube(100, 5, 3).slice(0, 4)).toEqual(latinHypercube(100, 4, 3));
   });
 
-  test("keeps inputs apart: no two of ten columns correlate by more than 0.12 in 1000 draws", () => {
+  test("keeps inputs apart: no two of ten columns correlate by more than 0.06 in 1000 draws", () => {
     const columns = latinHypercube(1000, 10, 2027);
     let checked = 0;
     for (let i = 0; i < columns.length; i++)
       for (let j = 0; j < i; j++) {
-        expect(Math.abs(correlation(columns[i]!, columns[j]!))).toBeLessThan(0.12);
+        expect(Math.abs(correlation(columns[i]!, columns[j]!))).toBeLessThan(0.06);
         checked++;
       }
     expect(checked).toBe(45);
