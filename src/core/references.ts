@@ -42,7 +42,11 @@ export const references = {
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   hurvichTsai1989:
     "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, Biometrika 76 (1989) 297; from memory",
+  hyndmanFan1996:
+    "R. J. Hyndman, Y. Fan, Sample quantiles in statistical packages, Am. Stat. 50 (1996) 361; from memory",
   iecSrgb: "IEC 61966-2-1, Colour management, default RGB colour space: sRGB",
+  imanConover1979:
+    "R. L. Iman, W. J. Conover, The use of the rank transform in regression, Technometrics 21 (1979) 499; from memory",
   iso4217: "ISO 4217, Codes for the representation of currencies and funds, list one: minor units",
   isoA02:
     "ISO 105-A02, Textiles, tests for colour fastness, part A02: grey scale for assessing change in colour",
@@ -72,6 +76,10 @@ export const references = {
     "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
   macAdam1935:
     "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
+  marsaglia2004:
+    "G. Marsaglia, Evaluating the normal distribution, J. Stat. Softw. 11 (2004) no. 4; from memory",
+  mckay1979:
+    "M. D. McKay, R. J. Beckman, W. J. Conover, A comparison of three methods for selecting values of input variables in the analysis of output from a computer code, Technometrics 21 (1979) 239; from memory",
   mixingTanks:
     "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
   more1978:
@@ -107,6 +115,8 @@ export const references = {
     "G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations, Color Res. Appl. 30 (2005) 21",
   shewchuk1997:
     "J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, Discrete Comput. Geom. 18 (1997) 305; from memory",
+  spearman1904:
+    "C. Spearman, The proof and measurement of association between two things, Am. J. Psychol. 15 (1904) 72; from memory",
   standingBathRuns:
     "Standing-bath runs constructed in exact fractions for this project and rounded to nine decimals",
   textileLabPages:
@@ -118,6 +128,8 @@ export const references = {
     "A. van Oosterom, J. Strackee, The solid angle of a plane triangle, IEEE Trans. Biomed. Eng. BME-30 (1983) 125; formula from memory",
   waterTable:
     "IAPWS-IF97 and the IAPWS formulations for liquid water, 0 to 100 °C by 5, computed with a public implementation",
+  wichura1988:
+    "M. J. Wichura, Algorithm AS 241: the percentage points of the normal distribution, Appl. Stat. 37 (1988) 477; coefficients from memory, checked against the normal integral",
 } as const;
 
 /** A key of the bibliography. */

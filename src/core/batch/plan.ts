@@ -4,6 +4,7 @@ import { hasMoney, notCounted } from "../cost/missing.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
+import type { ModelOf } from "../uptake/dye-memory.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
@@ -18,7 +19,7 @@ import { timeline } from "./timeline.js";
 const isError = (fault: Fault): boolean => fault.severity === "error";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */
-function aims(batch: Batch): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
+function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
   const models = new Map<Dye, DyeModel>();
   const found: ShadeAim[] = [];
   const faults: Fault[] = [];
@@ -37,7 +38,7 @@ function aims(batch: Batch): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAi
       continue;
     }
     if (!models.has(dye) && !failedDyes.has(dye)) {
-      const model = dyeModel(dye, batch.handling);
+      const model = modelOf(dye, batch.handling);
       faults.push(...model.faults);
       if (model.ok) models.set(dye, model.value);
       else failedDyes.add(dye);
@@ -86,9 +87,10 @@ const addedDye = (run: BathRun): number =>
 /**
  * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
  * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
+ * `modelOf` may be a `dyeMemory` where many batches hold the same dyes.
  */
-export function planBatch(batch: Batch): Outcome<Plan> {
-  const aimed = aims(batch);
+export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Plan> {
+  const aimed = aims(batch, modelOf);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
   const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);

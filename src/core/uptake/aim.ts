@@ -4,7 +4,7 @@ import { type ChosenCurve, chooseCurve } from "./choose-law.js";
 import { depthAt, type UptakeModel } from "./depth.js";
 import { colourPerSecond, nearestTime, windowAround } from "./find-time.js";
 import { assumedProgress, labAfter } from "./shade-curve.js";
-import { dyedColour, swatchSet } from "./swatch-curves.js";
+import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
 
 /** What is known of a dye before the bath is looked at. */
 export interface DyeModel {
@@ -44,11 +44,26 @@ export const referenceSecondsOf = (
     ? Math.max(...dye.swatches.map((swatch) => swatch.seconds))
     : handling.longestSeconds;
 
+/** The two steps of a dye's model that take long, so that they may be remembered. */
+export interface DyeWork {
+  readonly setOf: (dye: Dye) => Outcome<SwatchSet>;
+  readonly choose: (dye: Dye, set: SwatchSet) => ChosenCurve;
+}
+
+const afresh: DyeWork = {
+  setOf: swatchSet,
+  choose: (dye, set) => chooseCurve(set, dye.law, dye.ratePerSecond),
+};
+
 /**
  * How a dye goes in and what colours it gives: law and rate fitted to its swatches, or as given. A dye with
  * neither a rate nor swatches is a fault.
  */
-export function dyeModel(dye: Dye, handling: Handling): Outcome<DyeModel> {
+export function dyeModel(
+  dye: Dye,
+  handling: Handling,
+  { setOf, choose }: DyeWork = afresh,
+): Outcome<DyeModel> {
   const common = {
     referenceSeconds: referenceSecondsOf(dye, handling),
     referenceCelsius: dye.celsius,
@@ -73,9 +88,9 @@ export function dyeModel(dye: Dye, handling: Handling): Outcome<DyeModel> {
       rate: "given",
     });
   }
-  const set = swatchSet(dye);
+  const set = setOf(dye);
   if (!set.ok) return set;
-  const chosen = chooseCurve(set.value, dye.law, dye.ratePerSecond);
+  const chosen = choose(dye, set.value);
   const { law, ratePerSecond } = chosen.curve;
   const fitted = dye.swatches.length > 1 || law === "parabolic" ? "fitted" : "assumed";
   return done(
