@@ -2,6 +2,7 @@ import type { LawName } from "../batch/model.js";
 import { integrate } from "../maths/quadrature.js";
 import type { UptakeModel } from "./depth.js";
 import { uptakeAtStrength } from "./isotherm.js";
+import { strengthOfUptake } from "./isotherm-inverse.js";
 import { lawUptake } from "./laws.js";
 
 /** Inverse of a law's own speed, 1/g'(x), where it has come to u = g(x) of its plateau. */
@@ -52,7 +53,3 @@ export function strengthDuringDip(
   );
   return strengthOfUptake((depth * reference) / lawUptake(law, x), saturation);
 }
-
-/** The strength s at which the isotherm gives a: s = a, or s = a h/(1 + h - a). */
-const strengthOfUptake = (a: number, saturation?: number): number =>
-  saturation === undefined ? a : (a * saturation) / (1 + saturation - a);
