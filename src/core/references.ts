@@ -6,6 +6,8 @@ export const references = {
     "ASTM E313, Calculating Yellowness and Whiteness Indices from Instrumentally Measured Color Coordinates",
   batesWatts1988:
     "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
+  birge1932:
+    "R. T. Birge, The calculation of errors by the method of least squares, Phys. Rev. 40 (1932) 207; from memory",
   brent1973:
     "R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall (1973); from memory",
   broadbent2001:

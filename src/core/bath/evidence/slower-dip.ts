@@ -1,0 +1,30 @@
+import type { UptakeModel } from "../../uptake/depth.js";
+import { strengthOfUptake } from "../../uptake/isotherm-inverse.js";
+import { lawInverse, lawUptake } from "../../uptake/laws.js";
+import { usualTimeRatioRelative } from "./forms.js";
+
+/**
+ * Strength of a bath in which a depth takes so many times as long as it did in the fresh bath, and its standard
+ * deviation from that of the ratio.
+ *
+ * a(s) = D g(k t_ref)/g(n k t), t the fresh bath's time, n the ratio; both dips at one temperature. Undefined where
+ * the fresh bath does not reach the depth.
+ * @example
+ * strengthOfSlowerDip({ law: "parabolic", ratePerSecond: 0.01, referenceSeconds: 300, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, 0.3, 4).strength // => 0.5
+ */
+export function strengthOfSlowerDip(
+  model: UptakeModel,
+  depth: number,
+  ratio: number,
+  relative: number = usualTimeRatioRelative,
+): { readonly strength: number; readonly strengthError: number } | undefined {
+  const { law, saturation } = model;
+  const reference = lawUptake(law, model.ratePerSecond * model.referenceSeconds);
+  const x = lawInverse(law, depth * reference);
+  if (x === undefined || !(x > 0)) return undefined;
+  const at = (n: number): number => strengthOfUptake((depth * reference) / lawUptake(law, n * x), saturation);
+  return {
+    strength: at(ratio),
+    strengthError: Math.abs(at(ratio * (1 + relative)) - at(ratio / (1 + relative))) / 2,
+  };
+}
