@@ -1,10 +1,10 @@
 import type { Fault } from "../core/fault.js";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
-import { coloured, plain } from "../report/paint.js";
-import { wantsColour } from "./colour.js";
 import { type Result, unplaced } from "./command.js";
 import type { Io } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
+import { paintFor } from "./paint-for.js";
+import { wantsColour } from "./wants-colour.js";
 import { writeFault } from "./write-fault.js";
 
 /** Says diagnostics on stderr, laid out for the terminal it is; those about no file stand close, uncounted. */
@@ -34,10 +34,7 @@ export async function finish(result: Result, output: OutputOptions, io: Io): Pro
   if (hasErrors(diagnostics) && result.status === undefined) return 2;
   if (report !== undefined) {
     const { render } = await import("./render.js");
-    const colour =
-      output.out === undefined &&
-      wantsColour({ env: io.env, isTerminal: io.outIsTerminal, refused: !output.colour });
-    const text = await render(report, output, colour ? coloured : plain, io.columns);
+    const text = await render(report, output, paintFor(output, io), io.columns);
     if (output.out === undefined) io.out(text);
     else {
       try {

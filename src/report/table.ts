@@ -19,6 +19,8 @@ export interface Column {
   readonly align?: "left" | "right";
   /** How the cells are set off on a terminal. */
   readonly tone?: Tone;
+  /** Cells hold `#rrggbb`, shown as a block of that colour on a terminal that can. */
+  readonly swatch?: boolean;
 }
 
 /** Columns and their rows; a row has one cell a column. */

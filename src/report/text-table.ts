@@ -1,6 +1,6 @@
 import { share } from "./columns.js";
-import type { Paint } from "./paint.js";
-import { heading, shown, type Table } from "./table.js";
+import { type Paint, swatchTone, type Tone } from "./paint.js";
+import { type Column, heading, shown, type Table } from "./table.js";
 import { widestWord, widthOf, wrap } from "./wrap.js";
 
 const gap = "  ";
@@ -12,8 +12,23 @@ const pad = (text: string, width: number, right: boolean): string => {
   return right ? space + text : text + space;
 };
 
+const toneOf = ({ swatch, tone }: Column, text: string): Tone | undefined =>
+  swatch === true ? swatchTone(text.trim()) : tone;
+/** A cell set off in its column's way, the blanks beside a swatch left bare. */
+function setOff(column: Column, text: string, paint: Paint): string {
+  const tone = toneOf(column, text);
+  if (tone === undefined) return text;
+  return column.swatch === true ? text.replace(text.trim(), (hex) => paint(tone, hex)) : paint(tone, text);
+}
+
 /** One row after the other as "title: value" lines, for a table that no width can hold. */
-function stacked(titles: readonly string[], cells: readonly (readonly string[])[], width: number): string[] {
+function stacked(
+  columns: readonly Column[],
+  cells: readonly (readonly string[])[],
+  width: number,
+  paint: Paint,
+): string[] {
+  const titles = columns.map(heading);
   const label = Math.min(Math.max(...titles.map(widthOf)), Math.floor(width / 3));
   return cells.flatMap((row, index) => [
     ...(index > 0 ? [""] : []),
@@ -21,7 +36,7 @@ function stacked(titles: readonly string[], cells: readonly (readonly string[])[
       const left = wrap(titles[i]!, label);
       const right = wrap(cell, width - label - gap.length);
       return Array.from({ length: Math.max(left.length, right.length) }, (_, line) =>
-        `${pad(left[line] ?? "", label, false)}${gap}${right[line] ?? ""}`.trimEnd(),
+        `${pad(left[line] ?? "", label, false)}${gap}${setOff(columns[i]!, right[line] ?? "", paint)}`.trimEnd(),
       );
     }),
   ]);
@@ -45,7 +60,7 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
     };
   });
   const widths = share(needs, width - gap.length * (columns.length - 1));
-  if (widths === undefined) return stacked(titles, cells, width);
+  if (widths === undefined) return stacked(columns, cells, width, paint);
   const line = (
     texts: readonly string[],
     tone: (i: number, text: string) => string,
@@ -62,10 +77,7 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
         .trimEnd(),
     );
   };
-  const set = (i: number, text: string): string => {
-    const tone = columns[i]!.tone;
-    return tone === undefined ? text : paint(tone, text);
-  };
+  const set = (i: number, text: string): string => setOff(columns[i]!, text, paint);
   return [
     ...line(titles, (_i, text) => paint("quiet", text), true),
     ...cells.flatMap((row) => line(row, set, false)),

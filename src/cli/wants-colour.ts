@@ -15,3 +15,8 @@ export function wantsColour({ env, isTerminal, refused }: ColourFacts): boolean 
   if (env.FORCE_COLOR) return env.FORCE_COLOR !== "0" && env.FORCE_COLOR !== "false";
   return isTerminal && env.TERM !== "dumb";
 }
+
+/** Whether any of 16.7 million colours may be written: colour is wanted, and COLORTERM or FORCE_COLOR=3 says so. */
+export const wantsTrueColour = (facts: ColourFacts): boolean =>
+  wantsColour(facts) &&
+  (/^(truecolor|24bit)$/i.test(facts.env.COLORTERM ?? "") || facts.env.FORCE_COLOR === "3");
