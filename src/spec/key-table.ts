@@ -1,4 +1,4 @@
-import { batchJsonSchema, type JsonSchema } from "./json-schema.js";
+import { batchKeySchema, type JsonSchema } from "./json-schema.js";
 
 /** One key of the batch file. */
 export interface KeyRow {
@@ -44,7 +44,7 @@ function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[])
 /** Every key of the batch file with what it means, in the order of the schema. */
 export function keyTable(): readonly KeyRow[] {
   const rows: KeyRow[] = [];
-  walk(batchJsonSchema(), "", false, rows);
+  walk(batchKeySchema(), "", false, rows);
   return rows.map((row) => (row.path === "batch" ? { ...row, required: true } : row));
 }
 
