@@ -5,6 +5,7 @@ import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { schema } from "./schema/declaration.js";
+import { shade } from "./shade/declaration.js";
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandDeclaration[] = [plan, cost, check, newBatch, mix, schema];
+export const commands: readonly CommandDeclaration[] = [plan, cost, shade, check, newBatch, mix, schema];

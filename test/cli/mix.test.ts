@@ -196,7 +196,7 @@ test("mix says what is missing, what does not belong, and what cannot be", async
   expect(await firstError("--volume", "0L", "--dilution", "1:9")).toContain(
     "a volume must be more than nothing",
   );
-  expect(await firstError("--volume", "6L ± 1L", "--dilution", "1:9")).toContain("mix takes no ±");
+  expect(await firstError("--volume", "6L ± 1L", "--dilution", "1:9")).toContain("no ± is taken here");
   expect(await firstError("--from-volume", "6L", "--from-strength", "40%", "--strength", "70%")).toContain(
     "thinning cannot make a bath stronger",
   );

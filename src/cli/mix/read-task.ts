@@ -1,5 +1,5 @@
 import { error, type Outcome } from "../../core/fault.js";
-import { type OptionReader, optionReader, settled } from "./read-options.js";
+import { type OptionReader, optionReader, settled } from "../option-reader.js";
 import type { MixKind, MixTask, Warmth } from "./task.js";
 
 const heat = ["temperature", "room"];

@@ -1,8 +1,8 @@
-import type { Dilution } from "../../core/batch/model.js";
-import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
-import { parseDilution } from "../../core/quantity/dilution.js";
-import type { KindName } from "../../core/quantity/kinds.js";
-import { type ParseOptions, parseQuantity } from "../../core/quantity/parse-quantity.js";
+import type { Dilution } from "../core/batch/model.js";
+import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
+import { parseDilution } from "../core/quantity/dilution.js";
+import type { KindName } from "../core/quantity/kinds.js";
+import { type ParseOptions, parseQuantity } from "../core/quantity/parse-quantity.js";
 
 /** Reads options one by one and keeps every fault, so that one run reports them all. */
 export interface OptionReader {
@@ -37,7 +37,7 @@ const noHalfWidth = <T extends { readonly plusMinus?: number }>(
   option: string,
 ): Outcome<T> =>
   read.ok && read.value.plusMinus !== undefined
-    ? failed(error("half-width-form", [option], "mix takes no ±", "write the value alone"))
+    ? failed(error("half-width-form", [option], "no ± is taken here", "write the value alone"))
     : read;
 
 /** A reader over what was typed, by option name without the dashes. */

@@ -1,0 +1,160 @@
+import type { Batch, Dye } from "../../core/batch/model.js";
+import { parseColour } from "../../core/colour/parse-colour.js";
+import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { aimAt, dyeModel } from "../../core/uptake/aim.js";
+import { describeShade, type ShadeBath, type ShadeWish } from "../../core/uptake/describe-shade.js";
+import { suggestSwatch } from "../../core/uptake/suggest-swatch.js";
+import { shadeReport } from "../../report/shade/report.js";
+import { nearest } from "../../spec/nearest.js";
+import { onBatch, type Worked } from "../batch/on-batch.js";
+import type { Execute, Request } from "../command.js";
+import { type OptionReader, optionReader } from "../option-reader.js";
+
+const defaultTolerance = 1.5;
+const names = (of: readonly { readonly name: string }[]): string => of.map(({ name }) => name).join(", ");
+
+function unknown(
+  option: string,
+  what: string,
+  text: string,
+  of: readonly { readonly name: string }[],
+): Fault {
+  const near = nearest(
+    text,
+    of.map(({ name }) => name),
+  );
+  return error(
+    "undefined-name",
+    [],
+    `--${option}: no ${what} is named "${text}"`,
+    near === undefined ? `the spec has ${names(of) || "none"}` : `did you mean ${near}?`,
+  );
+}
+
+/** The dye that is meant: the one named, the target shade's, or the only one there is. */
+function pickDye(batch: Batch, typed: string | undefined, target: string | undefined): Outcome<Dye> {
+  const of = target === undefined ? undefined : batch.shades.find(({ name }) => name === target)?.dye;
+  if (typed !== undefined) {
+    const dye = batch.dyes.find(({ name }) => name === typed);
+    if (!dye) return failed(unknown("dye", "dye", typed, batch.dyes));
+    if (of && of !== dye)
+      return failed(
+        error(
+          "usage",
+          [],
+          `--target: shade "${target}" is dyed with ${of.name}, not ${dye.name}`,
+          `leave out --dye, or write --dye ${of.name}`,
+        ),
+      );
+    return done(dye);
+  }
+  if (of) return done(of);
+  const [only, ...others] = batch.dyes;
+  if (only && others.length === 0) return done(only);
+  return failed(
+    error(
+      "usage",
+      [],
+      "--dye is needed: the spec has several dyes",
+      `write --dye with one of ${names(batch.dyes)}`,
+    ),
+  );
+}
+
+function readWish(
+  batch: Batch,
+  typed: string | undefined,
+  tolerance: number | undefined,
+): Outcome<ShadeWish | undefined> {
+  if (typed === undefined) return done(undefined);
+  const shade = batch.shades.find(({ name }) => name === typed);
+  if (shade) {
+    const { target } = shade;
+    return done({
+      name: shade.name,
+      target: target.kind === "swatch" ? { kind: "time", seconds: target.seconds } : target,
+      tolerance: tolerance ?? shade.tolerance,
+    });
+  }
+  const colour = parseColour(typed);
+  if (colour.ok)
+    return done({
+      name: typed,
+      target: { kind: "colour", colour: colour.value },
+      tolerance: tolerance ?? defaultTolerance,
+    });
+  if (/^[\w-]+$/.test(typed) && !typed.startsWith("#"))
+    return failed(unknown("target", "shade or colour", typed, batch.shades));
+  return failed(...colour.faults.map((fault) => ({ ...fault, message: `--target: ${fault.message}` })));
+}
+
+function readBath(batch: Batch, dye: Dye, read: OptionReader, base: string | undefined): Outcome<ShadeBath> {
+  const strength =
+    read.quantity("strength", "percent", { above: 0, must: "the strength of a bath is above 0 %" }) ?? 1;
+  const celsius =
+    read.quantity("temperature", "temperature", {
+      above: 0,
+      to: 99,
+      must: "a bath is between 0 and 99 °C",
+    }) ?? dye.celsius;
+  const found = base === undefined ? undefined : batch.bases.find(({ name }) => name === base);
+  const faults = [
+    ...read.faults,
+    ...(base !== undefined && !found ? [unknown("base", "base", base, batch.bases)] : []),
+  ];
+  return faults.length > 0
+    ? failed(...faults)
+    : done({ strength, celsius, ...(found ? { base: found } : {}) });
+}
+
+function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
+  const typed = (option: string): string | undefined => options[option] as string | undefined;
+  const read = optionReader(typed);
+  const dye = pickDye(batch, typed("dye"), typed("target"));
+  if (!dye.ok) return dye;
+  const toleranceText = typed("tolerance");
+  const tolerance = toleranceText === undefined ? undefined : Number(toleranceText);
+  if (tolerance !== undefined && !(tolerance > 0 && Number.isFinite(tolerance)))
+    return failed(
+      error("range", [], `--tolerance: "${toleranceText}" is no difference`, "write a number above 0: 1.5"),
+    );
+  const wish = readWish(batch, typed("target"), tolerance);
+  const bath = readBath(batch, dye.value, read, typed("base"));
+  if (!wish.ok || !bath.ok) return failed(...wish.faults, ...bath.faults);
+  if (options.suggest === true && wish.value === undefined)
+    return failed(
+      error("usage", [], "--suggest wants to know for which colour", "add --target with a colour or a shade"),
+    );
+  const described = describeShade(dye.value, batch.handling, bath.value, wish.value);
+  if (!described.ok) return described;
+  if (described.value === null)
+    return failed(
+      error(
+        "no-swatches",
+        ["dyes", dye.value.name],
+        `dye "${dye.value.name}" has no swatches: its colours are not known`,
+        "add swatches: - { time: 60 s, lab: [65.9, 44.6, 23.0] }",
+      ),
+    );
+  const { target } = described.value;
+  const missed = target !== null && (!target.reachable || target.tooWeak);
+  const suggestion = options.suggest === true ? suggest(batch, dye.value, wish.value!) : undefined;
+  return done({ report: shadeReport(described.value, suggestion), missed }, described.faults);
+}
+
+function suggest(batch: Batch, dye: Dye, wish: ShadeWish) {
+  const model = dyeModel(dye, batch.handling);
+  if (!model.ok || !model.value.chosen) return null;
+  const aim = aimAt(
+    model.value,
+    { name: wish.name, dye, target: wish.target, tolerance: wish.tolerance },
+    undefined,
+  );
+  return aim.ok && aim.value.lab
+    ? (suggestSwatch(model.value.chosen, aim.value.lab, dye.ratePerSecond) ?? null)
+    : null;
+}
+
+/** A shade curve, and the time for a colour. Out of reach or too weak is said and gives status 1. */
+export const execute: Execute = (request, io) =>
+  onBatch(request, io, ["dyes"], (batch) => work(batch, request.options));
