@@ -83,7 +83,7 @@ function checked(
       for (const look of [checkNames, checkOrders, checkValues, checkCurrency]) look(batch, report as Report);
     }),
   );
-  const result = whole.safeParse(data, { reportInput: false });
+  const result = whole.safeParse(data, { jitless: true });
   const faults = result.success
     ? []
     : result.error.issues.flatMap((issue) => issueFaults(issue, data, schema));

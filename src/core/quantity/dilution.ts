@@ -33,6 +33,8 @@ export function parseDilution(
   text: string,
   path: readonly (string | number)[] = [],
 ): Outcome<ParsedDilution> {
+  if (text.length > 100)
+    return failed(error("dilution-form", path, "the text is too long for a dilution", forms));
   const [valueText, halfText] = splitPlusMinus(text);
   const parts = ratio.exec(valueText);
   if (parts !== null) {

@@ -3,6 +3,10 @@ import { error, type Fault } from "../fault.js";
 /** A decimal number without sign, as source of a regular expression. */
 export const numberPattern = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?(?![\\d.,]|[eE][+-]?\\d)";
 
+const rangePattern = new RegExp(
+  `^\\s*(${numberPattern})\\s*(\\D*?)\\s*(?:-|–|to|\\.\\.)\\s*(${numberPattern})\\s*(.*)$`,
+);
+
 /** At most 12 significant digits: a number for a message, free of the last bits of arithmetic. */
 export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
 
@@ -34,9 +38,7 @@ export function numberFault(text: string, path: readonly (string | number)[]): F
       `write ${`${tidyNumber(value)} ${fraction[4] ?? ""}`.trim()}`,
     );
   }
-  const range = new RegExp(
-    `^\\s*(${numberPattern})\\s*(\\D*?)\\s*(?:-|–|to|\\.\\.)\\s*(${numberPattern})\\s*(.*)$`,
-  ).exec(text);
+  const range = rangePattern.exec(text);
   if (range !== null) {
     const [low, high] = [Number(range[1]), Number(range[3])];
     const unit = range[4] ?? "";

@@ -2,7 +2,8 @@ import { done, error, failed, type Outcome } from "../fault.js";
 import { convertDifference, ownUnit } from "./convert.js";
 import { type KindName, kindOf } from "./kinds.js";
 import { numberPattern, tidyNumber } from "./number-text.js";
-import { type Measure, measureIn, parseMeasure, proposal } from "./parse-measure.js";
+import { type Measure, measureIn, parseMeasure } from "./parse-measure.js";
+import { proposal } from "./proposal.js";
 import type { Quantity } from "./quantity.js";
 
 export interface ParseOptions {
@@ -14,6 +15,7 @@ export interface ParseOptions {
 }
 
 const bareNumber = new RegExp(`^\\s*${numberPattern}\\s*$`);
+const leadingNumber = new RegExp(`^\\s*${numberPattern}`);
 const percentage = new RegExp(`^\\s*(${numberPattern})\\s*(?:%|percent)\\s*$`);
 
 /** US measures are named as such wherever they are shown again. */
@@ -53,7 +55,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
     bareNumber.test(valueText) &&
     !percentage.test(halfText) &&
     !bareNumber.test(halfText)
-      ? halfText.replace(new RegExp(`^\\s*${numberPattern}`), "")
+      ? halfText.replace(leadingNumber, "")
       : "";
   const measure = parseMeasure(kind, `${valueText}${shared === "" ? "" : ` ${shared}`}`, path, suggest);
   if (!measure.ok) return measure;

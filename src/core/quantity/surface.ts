@@ -25,6 +25,8 @@ const forms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
  * parseSurface("diameter 32 cm").value.value // => 804.2477
  */
 export function parseSurface(text: string, path: readonly (string | number)[] = []): Outcome<ParsedSurface> {
+  if (text.length > 100)
+    return failed(error("quantity-form", path, "the text is too long for a surface", forms));
   const round =
     /^\s*(?:(?:diameter|diam\.?|dia\.?|ø|⌀)\s*(.*)|(.*?)\s*(?:diameter|diam\.?|dia\.?|ø|⌀))\s*$/i.exec(text);
   if (round !== null) {
