@@ -1,4 +1,6 @@
-import type { Batch } from "../batch/model.js";
+import type { Batch, Equipment } from "../batch/model.js";
+import { exactSum } from "../maths/exact-sum.js";
+import { equipmentPerHour } from "./depreciation.js";
 
 /** The lines of a cost sheet, in the order they are printed. */
 export const costLines = [
@@ -47,6 +49,9 @@ export interface BathUse {
   readonly life: { readonly areaDm2: number; readonly dyeLeft: number };
 }
 
+const wearPerHour = (equipment: Equipment | undefined): number =>
+  equipment ? equipmentPerHour(equipment.price, equipment.lifeHours) : 0;
+
 const kwh = (watts: number, seconds: number): number => (watts * seconds) / 3_600_000;
 
 /** The share of a kept bath's whole life that this batch uses; a bath that cannot finish the batch is used up. */
@@ -80,8 +85,8 @@ export function bathItems(use: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
   const shares = loads.map((load) => ({ order: load.order, weight: load.areaDm2 }));
   const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
-  const areaDm2 = loads.reduce((sum, load) => sum + load.areaDm2, 0);
-  const cycleSeconds = loads.reduce((sum, load) => sum + load.cycleSeconds, 0);
+  const areaDm2 = exactSum(loads.map((load) => load.areaDm2));
+  const cycleSeconds = exactSum(loads.map((load) => load.cycleSeconds));
   const heatingMinutes = use.heatingMinutes ?? 0;
   const electricity = rates.electricityPerKwh ?? 0;
   const water = (rates.waterPerM3 ?? 0) / 1e6;
@@ -90,7 +95,6 @@ export function bathItems(use: BathUse): CostItem[] {
   const left = after === "keep" ? use.life.dyeLeft * share : use.dyeLeft;
   // A heater that falls behind its losses draws its full power, not more.
   const holdingW = Math.min(use.holdingW, tank.heaterW ?? use.holdingW);
-  const equipmentPerHour = tank.equipment ? tank.equipment.price / tank.equipment.lifeHours : 0;
   return [
     ...loadItems(use),
     item(
@@ -103,7 +107,7 @@ export function bathItems(use: BathUse): CostItem[] {
     item("water", "make-up", water * makeUp),
     item("water", "top-up", water * use.topUpWaterMl),
     item("consumables", "per bath", consumables.perBath),
-    item("equipment", "tank", (equipmentPerHour * (heatingMinutes * 60 + cycleSeconds)) / 3600),
+    item("equipment", "tank", (wearPerHour(tank.equipment) * (heatingMinutes * 60 + cycleSeconds)) / 3600),
     item("dye", "left in the bath", ((dye.price ?? 0) / 1000) * left),
     item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share),
   ];
@@ -129,12 +133,11 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
   const perPart = item("consumables", "per part", consumables.perPart * parts);
   if (!dryer) return [...blanks, perPart];
   const hours = (dryerRuns * dryer.minutes) / 60;
-  const dryerPerHour = dryer.equipment ? dryer.equipment.price / dryer.equipment.lifeHours : 0;
   return [
     ...blanks,
     perPart,
     item("energy", "drying", ((rates.electricityPerKwh ?? 0) * dryer.powerW * dryer.duty * hours) / 1000),
-    item("equipment", "dryer", dryerPerHour * hours),
+    item("equipment", "dryer", wearPerHour(dryer.equipment) * hours),
     item(
       "labour",
       "dryer loading",
