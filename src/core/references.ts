@@ -32,6 +32,8 @@ export const references = {
     "Cost accounting exercises with worked answers: machine-hour rates, depreciation by the hour; public homework and calculator pages",
   crank1975: "J. Crank, The Mathematics of Diffusion, 2nd edition, Oxford (1975)",
   dragOutNote: "Calculating bath drag out, trade note (2014)",
+  drainWeighings:
+    "Weighings of draining panels, 18 by 24 in: at least 30 s pay, nothing significant after 40 s; a post on a trade mailing list (1995)",
   financialAccounting:
     "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting (open textbook), chapter 11, depreciation; from memory, recomputed",
   fritschCarlson1980:
@@ -66,6 +68,8 @@ export const references = {
   isoJ02:
     "ISO 105-J02, Textiles, tests for colour fastness, part J02: instrumental assessment of relative whiteness",
   isoJ03: "ISO 105-J03, Textiles, tests for colour fastness, part J03: calculation of colour differences",
+  jeffreys1930:
+    "H. Jeffreys, The draining of a vertical plate, Proc. Camb. Phil. Soc. 26 (1930) 204; from memory",
   kell1975:
     "G. S. Kell, Density, thermal expansivity, and compressibility of liquid water from 0 to 150 °C, J. Chem. Eng. Data 20 (1975) 97",
   kubelkaMunk1931:

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { spentStrength } from "../../../src/core/bath/evidence/spent-strength.js";
 import { bathLife, type LifeEnd, type LifeLoad, lifeLoadLimit } from "../../../src/core/bath/life.js";
 import { type BathSetting, workLoad } from "../../../src/core/bath/run.js";
 import { baths, setting } from "./settings.js";
@@ -125,4 +126,24 @@ test("the trace of a short life is every load, and of a mix longer than the trac
   expect(long.trace.map((point) => point.load)).toEqual([
     1, 1112, 2223, 3334, 4445, 5556, 6667, 7778, 8889, 10_000,
   ]);
+});
+
+test("a bath that is never topped up and hardly evaporates weakens as the closed form of small loads", () => {
+  const small: LifeLoad = { areaDm2: 2, depth: 0.5, parts: 1, massG: 6 };
+  const dye = { ...setting.dye, uptakePerDm2: 0.06 };
+  const life = bathLife({ ...setting, dye, rule: "none", evaporationLPerSecond: 0 }, [small], {});
+  expect(life.loads).toBeGreaterThan(1000);
+  for (const { load: count, strength } of life.trace)
+    expect(strength).toBeCloseTo(
+      spentStrength({
+        volumeL: 6,
+        dyePerL: 100,
+        areaDm2: 2 * (count - 1),
+        takenUpPerDm2: 0.06 * 0.5,
+        dragOutLPerDm2: 0.0008,
+        evaporationLPerDm2: 0,
+        refill: "none",
+      }),
+      3,
+    );
 });
