@@ -6,7 +6,8 @@ export type Locate = (path: readonly (string | number)[]) => Span | undefined;
 
 /** A fault of the core, with the place in the input that it belongs to. */
 export function toDiagnostic(fault: Fault, locate: Locate): Diagnostic {
-  const span = locate(fault.path);
+  // A fault without a path belongs to the command line, not to the first line of the file.
+  const span = fault.path.length === 0 ? undefined : locate(fault.path);
   return {
     code: fault.code,
     severity: fault.severity,

@@ -45,6 +45,7 @@ export function targetSentences(target: ShadeTime): string[] {
   if (target.tooQuick) said.push(`That is too quick for the hand.${wayOut}`);
   else if (target.tooNarrow) said.push(`That window is too narrow for the hand.${wayOut}`);
   if (target.tooLong) said.push("That is over the longest dip.");
-  if (target.extrapolated) said.push("It lies beyond the longest swatch: extrapolated, so dip and read one there.");
+  if (target.extrapolated)
+    said.push("It lies beyond the longest swatch: extrapolated, so dip and read one there.");
   return said;
 }
