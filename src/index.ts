@@ -1,1 +1,27 @@
+/** The public library: the pure core and the reader of batch files. */
+export * from "./core/batch/model.js";
+export { planBatch } from "./core/batch/plan.js";
+export type * from "./core/batch/plan-model.js";
+export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/evaporation.js";
+export { heatUp, holdingPowerW } from "./core/bath/heating.js";
+export { bathLife } from "./core/bath/life.js";
+export { makeUp } from "./core/bath/make-up.js";
+export { topping } from "./core/bath/topping.js";
+export { waterDensityKgM3 } from "./core/bath/water.js";
+export { ciede2000, ciede2000Pairs, ciede2000Terms } from "./core/colour/ciede2000.js";
+export { labToLch, labToXyz, lchToLab, xyzToLab } from "./core/colour/cielab.js";
+export { colourReport, spectrumReport } from "./core/colour/colour-report.js";
+export { compareColours, compareLab } from "./core/colour/compare.js";
+export { cie76, cie94, cie94Textile, cmc11, cmc21 } from "./core/colour/differences.js";
+export { smoothReflectance } from "./core/colour/smooth-reflectance.js";
+export { spectrumLab, spectrumXyz } from "./core/colour/spectrum.js";
+export { roundMoney } from "./core/cost/rounding.js";
+export { sellingPrice } from "./core/cost/selling-price.js";
 export type { Fault, Outcome } from "./core/fault.js";
+export { parseQuantity } from "./core/quantity/parse-quantity.js";
+export { depthAt, secondsForDepth } from "./core/uptake/depth.js";
+export { describeShade } from "./core/uptake/describe-shade.js";
+export { fitUptake } from "./core/uptake/fit-uptake.js";
+export type { Diagnostic } from "./diagnostics/diagnostic.js";
+export { batchJsonSchema } from "./spec/json-schema.js";
+export { readBatch } from "./spec/read-batch.js";

@@ -1,7 +1,7 @@
+import { dilutionInWords } from "../bath/dilution-in-words.js";
 import { type BathLife, bathLife } from "../bath/life.js";
 import { makeUp } from "../bath/make-up.js";
 import type { BathSetting } from "../bath/run.js";
-import { dilutionInWords } from "../quantity/dilution.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch, Dye, TopUpRule } from "./model.js";
@@ -125,10 +125,7 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
     tank: bath.tank.name,
     dye: dye.name,
     celsius: dye.celsius,
-    dilution:
-      dye.dilution.kind === "liquid"
-        ? dilutionInWords(dye.dilution.fraction)
-        : `${dye.dilution.gramsPerL} g of powder per litre`,
+    dilution: dilutionInWords(dye.dilution),
     start,
     topUpRule: bath.topUp,
     after: bath.after,

@@ -87,13 +87,3 @@ export const dilutionHelp = (number: number): string =>
     : number >= 1 && number <= 100
       ? `write ${tidyNumber(number)} % or 1:${tidyNumber(number)}, or ${tidyNumber(number)} g/L for a powder`
       : forms;
-
-/**
- * A volume fraction in words, since "1:9" is read as one ninth or as one in nine by some.
- * @example
- * dilutionInWords(0.1) // => "1 part dye + 9 parts water = 10 % by volume"
- */
-export const dilutionInWords = (fraction: number): string => {
-  const water = Number(((1 - fraction) / fraction).toPrecision(4));
-  return `1 part dye + ${water} ${water === 1 ? "part" : "parts"} water = ${Number((fraction * 100).toPrecision(4))} % by volume`;
-};

@@ -1,4 +1,5 @@
 import type { Plan } from "../../core/batch/plan-model.js";
+import { withCautions } from "../cautions.js";
 import type { Report } from "../report.js";
 import { planBlocks } from "./blocks.js";
 import { planRows } from "./rows.js";
@@ -7,6 +8,6 @@ import { planRows } from "./rows.js";
 export const planReport = (plan: Plan): Report => ({
   name: "plan",
   data: { ...plan },
-  rows: planRows(plan),
+  rows: withCautions(planRows(plan), plan.cautions),
   blocks: planBlocks(plan),
 });

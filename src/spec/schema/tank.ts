@@ -39,7 +39,7 @@ export const tank = () =>
         {
           description: "liquor surface: an area, the sides of a box or the diameter of a cylinder",
           examples: ["450 cm2", "30 cm x 15 cm", "diameter 32 cm"],
-          default: "that of a cube of this volume, with a warning",
+          default: "that of a cube of this volume, assumed",
         },
         (input) =>
           typeof input === "string" || typeof input === "number"

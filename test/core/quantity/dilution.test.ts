@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dilutionInWords, parseDilution } from "../../../src/core/quantity/dilution.js";
+import { parseDilution } from "../../../src/core/quantity/dilution.js";
 
 test.each<[string, { kind: string; value: number; plusMinus?: number }]>([
   ["1:9", { kind: "liquid", value: 0.1 }],
@@ -31,9 +31,4 @@ test.each([
   ["7,5 %", "the decimal mark is a point: write 7.5 %"],
 ])("parseDilution refuses %j and says what to write", (text, help) => {
   expect(parseDilution(text).faults.map((f) => f.help)).toEqual([help]);
-});
-
-test("dilutionInWords names the parts of dye and of water", () => {
-  expect(dilutionInWords(0.5)).toBe("1 part dye + 1 part water = 50 % by volume");
-  expect(dilutionInWords(1 / 31)).toBe("1 part dye + 30 parts water = 3.226 % by volume");
 });

@@ -1,0 +1,35 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { commands } from "../src/cli/commands.js";
+import { keyTableMarkdown } from "../src/spec/key-table.js";
+import { runFake } from "./cli/fake-io.js";
+import { folderIo } from "./tools/folder-io.js";
+
+const root = new URL("../", import.meta.url).pathname;
+const readme = readFileSync(`${root}README.md`, "utf8");
+
+/** Words of a shell line; single quotes hold spaces. */
+const words = (line: string): string[] =>
+  (line.match(/(?:[^\s']|'[^']*')+/g) ?? []).map((word) => word.replace(/'/g, ""));
+
+const lines = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)]
+  .flatMap((block) => block[1]!.trim().split("\n"))
+  .filter((line) => line.startsWith("dipwright "));
+
+test("every command line of the README runs as it stands, beside the examples", async () => {
+  expect(lines.length).toBeGreaterThan(10);
+  const files = new Map<string, string>();
+  for (const line of lines) {
+    const result = await runFake(words(line).slice(1), folderIo(`${root}examples`, files));
+    expect([line, result.status, result.err.match(/error.*/)?.[0]]).toEqual([line, 0, undefined]);
+    for (const [path, text] of result.files) files.set(path, text);
+  }
+});
+
+test("the README's table of commands names every command there is", () => {
+  for (const { name } of commands) expect(readme).toContain(`\`${name}`);
+});
+
+test("the README's table of keys is the schema's; else: npm run keys", () => {
+  expect(readme).toContain(keyTableMarkdown());
+});
