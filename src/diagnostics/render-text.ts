@@ -16,7 +16,7 @@ function paragraph(head: string, text: string, columns: number): string {
   const width = Math.max(20, columns - head.length);
   // A number stays with the unit behind it.
   const joined = flat(text).replace(/(\d|\bUS) (?=[°%\p{L}/])/gu, "$1\u00a0");
-  const lines = wrapAnsi(joined, width, { trim: true }).replaceAll("\u00a0", " ").split("\n");
+  const lines = wrapAnsi(joined, width, { trim: true, hard: true }).replaceAll("\u00a0", " ").split("\n");
   return lines.map((line, i) => `${i === 0 ? head : " ".repeat(head.length)}${line}`).join("\n");
 }
 

@@ -25,7 +25,7 @@ export function linesOf(file: string, text: string): Lines {
         else high = middle - 1;
       }
       const from = starts[low]!;
-      const line = text.slice(from, starts[low + 1] ?? text.length).replace(/\r?\n$/, "");
+      const line = text.slice(from, starts[low + 1] ?? text.length).replace(/\r?\n?$/, "");
       const column = Math.min(start - from, line.length) + 1;
       const length = Math.max(1, Math.min(end - start, line.length - column + 1));
       return { file, line: low + 1, column, length, text: line };

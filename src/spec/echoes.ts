@@ -1,0 +1,22 @@
+import type { PartFault } from "./part-fault.js";
+import type { Path } from "./source.js";
+
+const joined = (path: Path): string => path.join("\n");
+
+/**
+ * Without what only follows from another fault: a key that is missing because it is misspelt, a unit that
+ * is missing because a decimal comma has cut it off.
+ */
+export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
+  const told = new Set<string>();
+  for (const { fault } of faults) {
+    const owner = fault.path.slice(0, -1);
+    const meant = /^did you mean (.*)\?$/.exec(fault.help ?? "")?.[1];
+    if (fault.code === "unknown-key" && meant !== undefined)
+      told.add(joined([...owner, meant, "missing-key"]));
+    const cut = /write (\w+): /.exec(fault.help ?? "")?.[1];
+    if (fault.code === "decimal-comma" && cut !== undefined)
+      told.add(joined([...owner, cut, "unit-missing"]));
+  }
+  return faults.filter(({ fault }) => !told.has(joined([...fault.path, fault.code])));
+}
