@@ -1,6 +1,8 @@
 /** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
 /** The bibliography: every `@source` in a doc comment and every `source:` beside an outside check names one of these. */
 export const references = {
+  ang2005:
+    "B. W. Ang, The LMDI approach to decomposition analysis: a practical guide, Energy Policy 33 (2005) 867; from memory",
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   astmE313:
     "ASTM E313, Calculating Yellowness and Whiteness Indices from Instrumentally Measured Color Coordinates",

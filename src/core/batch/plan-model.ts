@@ -1,5 +1,6 @@
 import type { LifeEnd } from "../bath/life.js";
 import type { CostSheet } from "../cost/allocate.js";
+import type { PlanPrices } from "../cost/prices.js";
 import type { Fault } from "../fault.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";
@@ -140,6 +141,7 @@ export interface Plan {
     readonly dryerRuns: number;
     readonly kWh: number;
   };
+  readonly prices: PlanPrices;
   /** What costs leave out since its price was not given. */
   readonly notCounted: readonly string[];
   /** Limits of the batch that are exceeded: exit status 1. */

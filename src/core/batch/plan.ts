@@ -1,6 +1,7 @@
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
 import { bathItems, type CostItem, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
+import { pricesOf } from "../cost/prices.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
@@ -164,6 +165,7 @@ export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Pl
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
     },
+    prices: pricesOf(batch),
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models, aimOf),

@@ -52,9 +52,9 @@ export function breakEven(
   variablePerPart: number,
 ): BreakEven | undefined {
   const contribution = contributionPerPart(sale, variablePerPart);
-  if (!(contribution > 0)) return undefined;
   const fixed = costs.makeUp + costs.setUp + costs.heating + costs.disposal;
   const parts = (fixed * (1 + (sale.overhead ?? 0))) / contribution;
+  if (!(contribution > 0 && parts < Number.MAX_SAFE_INTEGER)) return undefined;
   // A quotient that arithmetic left a hair above a whole number is that number.
   return { parts: Math.ceil(parts * (1 - 1e-12)), fixed, contributionPerPart: contribution };
 }

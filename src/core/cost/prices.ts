@@ -1,0 +1,16 @@
+import type { Batch, Rates } from "../batch/model.js";
+
+/** What a plan's costs were reckoned with, for a later comparison. */
+export interface PlanPrices {
+  readonly rates: Rates;
+  /** Per L of concentrate or kg of powder, of the dyes in the baths. */
+  readonly dyes: readonly { readonly dye: string; readonly price: number | null }[];
+}
+
+export const pricesOf = (batch: Batch): PlanPrices => ({
+  rates: batch.rates,
+  dyes: [...new Set(batch.baths.map((bath) => bath.dye))].map((dye) => ({
+    dye: dye.name,
+    price: dye.price ?? null,
+  })),
+});
