@@ -1,6 +1,6 @@
 // 10,000 loads of a bath's life, cold (the first call of the process) and warm (median), under each top-up rule,
 // beside a floor: the 10,000 logarithms and the twelve operations that a load cannot do without.
-// Use: node test/bench/bath-life.mjs [ROUNDS]
+// Exit status 1 where a warm life takes 50 ms or more. Use: node test/bench/bath-life.mjs [ROUNDS]
 import { build } from "esbuild";
 
 const rounds = Number(process.argv[2] ?? 200);
@@ -86,3 +86,4 @@ for (const [name, { ms, result }] of Object.entries(cold))
   console.log(
     `${name.padEnd(10)} cold ${ms.toFixed(2).padStart(7)} ms   warm ${median(times[name]).toFixed(2).padStart(7)} ms${name === "floor" ? "" : `   ${result} loads`}`,
   );
+if (Object.values(times).some((values) => median(values) >= 50)) process.exitCode = 1;

@@ -1,8 +1,7 @@
 import type { LawName } from "../batch/model.js";
 import { integrate } from "../maths/quadrature.js";
 import type { UptakeModel } from "./depth.js";
-import { uptakeAtStrength } from "./isotherm.js";
-import { strengthOfUptake } from "./isotherm-inverse.js";
+import { strengthForUptake, uptakeAtStrength } from "./isotherm.js";
 import { lawUptake } from "./laws.js";
 
 /** Inverse of a law's own speed, 1/g'(x), where it has come to u = g(x) of its plateau. */
@@ -51,5 +50,5 @@ export function strengthDuringDip(
     0,
     1,
   );
-  return strengthOfUptake((depth * reference) / lawUptake(law, x), saturation);
+  return strengthForUptake((depth * reference) / lawUptake(law, x), saturation);
 }

@@ -1,5 +1,5 @@
 import type { UptakeModel } from "../../uptake/depth.js";
-import { strengthOfUptake } from "../../uptake/isotherm-inverse.js";
+import { strengthForUptake } from "../../uptake/isotherm.js";
 import { lawInverse, lawUptake } from "../../uptake/laws.js";
 import { usualTimeRatioRelative } from "./forms.js";
 
@@ -8,7 +8,7 @@ import { usualTimeRatioRelative } from "./forms.js";
  * deviation from that of the ratio.
  *
  * a(s) = D g(k t_ref)/g(n k t), t the fresh bath's time, n the ratio; both dips at one temperature. Undefined where
- * the fresh bath does not reach the depth.
+ * the fresh bath does not reach the depth, or no strength makes a dip so short.
  * @example
  * strengthOfSlowerDip({ law: "parabolic", ratePerSecond: 0.01, referenceSeconds: 300, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, 0.3, 4).strength // => 0.5
  */
@@ -22,9 +22,9 @@ export function strengthOfSlowerDip(
   const reference = lawUptake(law, model.ratePerSecond * model.referenceSeconds);
   const x = lawInverse(law, depth * reference);
   if (x === undefined || !(x > 0)) return undefined;
-  const at = (n: number): number => strengthOfUptake((depth * reference) / lawUptake(law, n * x), saturation);
-  return {
-    strength: at(ratio),
-    strengthError: Math.abs(at(ratio * (1 + relative)) - at(ratio / (1 + relative))) / 2,
-  };
+  const at = (n: number): number | undefined =>
+    strengthForUptake((depth * reference) / lawUptake(law, n * x), saturation);
+  const [strength, high, low] = [at(ratio), at(ratio / (1 + relative)), at(ratio * (1 + relative))];
+  if (strength === undefined || high === undefined || low === undefined) return undefined;
+  return { strength, strengthError: (high - low) / 2 };
 }
