@@ -1,6 +1,13 @@
 import type { Paint } from "../report/paint.js";
-import type { Report } from "../report/report.js";
+import type { Plot } from "../report/plot/plot.js";
+import type { Block, Report } from "../report/report.js";
 import type { OutputOptions } from "./output-options.js";
+
+/** The writer of plots as text, loaded only where there is one. */
+const drawer = async (blocks: readonly Block[]) =>
+  blocks.some(({ kind }) => kind === "plot")
+    ? (await import("../report/plot/text-plot.js")).textPlot
+    : undefined;
 
 /** A report in the format asked for; each writer is loaded only when it is used. */
 export async function render(
@@ -17,10 +24,22 @@ export async function render(
     case "tsv":
       return (await import("../report/csv.js")).csv(report.rows, csv);
     case "markdown":
-      return (await import("../report/markdown.js")).markdown(report.blocks);
+      return (await import("../report/markdown.js")).markdown(report.blocks, await drawer(report.blocks));
     case "text":
-      return (await import("../report/text.js")).text(report.blocks, columns ?? 80, paint);
-    default:
-      throw new Error(`no writer for ${format}`);
+      return (await import("../report/text.js")).text(
+        report.blocks,
+        columns ?? 80,
+        paint,
+        await drawer(report.blocks),
+      );
+    case "svg":
+      return (await import("../report/plot/svg-plot.js")).svgPlot(pictureOf(report));
+    case "html":
+      return (await import("../report/html.js")).html(report.blocks, pictureOf(report));
   }
+}
+
+function pictureOf({ name, picture }: Report): Plot {
+  if (picture === undefined) throw new Error(`${name} has no picture`);
+  return picture;
 }

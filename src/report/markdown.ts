@@ -1,3 +1,5 @@
+import { plain } from "./paint.js";
+import { type DrawPlot, undrawn } from "./plot/draw-plot.js";
 import type { Block } from "./report.js";
 import { type Cell, type Column, heading, shown, type Table } from "./table.js";
 
@@ -24,7 +26,10 @@ function table(model: Table): string {
   ].join("\n");
 }
 
-function block(part: Block): string {
+/** Columns that a block of code can have on most pages. */
+const plotColumns = 76;
+
+function block(part: Block, draw: DrawPlot): string {
   switch (part.kind) {
     case "heading":
       return `${"#".repeat(part.level)} ${escapeMarkdown(part.text)}`;
@@ -36,8 +41,11 @@ function block(part: Block): string {
         .join("\n");
     case "table":
       return table(part.table);
+    case "plot":
+      return ["```text", ...draw(part.plot, plotColumns, plain), "```"].join("\n");
   }
 }
 
-/** A report for people as markdown, tables with bars. */
-export const markdown = (blocks: readonly Block[]): string => `${blocks.map(block).join("\n\n")}\n`;
+/** A report for people as markdown, tables with bars, plots as text. `draw` is needed for these only. */
+export const markdown = (blocks: readonly Block[], draw: DrawPlot = undrawn): string =>
+  `${blocks.map((part) => block(part, draw)).join("\n\n")}\n`;

@@ -1,3 +1,4 @@
+import type { Plot } from "./plot/plot.js";
 import type { Table } from "./table.js";
 
 /** A piece of a report for people, laid out by the text and markdown writers. */
@@ -5,11 +6,12 @@ export type Block =
   | { readonly kind: "heading"; readonly level: 1 | 2; readonly text: string }
   | { readonly kind: "paragraph"; readonly text: string }
   | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
-  | { readonly kind: "table"; readonly table: Table };
+  | { readonly kind: "table"; readonly table: Table }
+  | { readonly kind: "plot"; readonly plot: Plot };
 
 /**
  * What a command has found out, free of any format: `data` for JSON (unrounded, units in the key names),
- * `rows` for CSV and TSV, `blocks` for text and markdown.
+ * `rows` for CSV and TSV, `blocks` for text, markdown and HTML, `picture` for SVG and HTML.
  */
 export interface Report {
   /** Name in the JSON's `schema`: `mix` stands as `dipwright/mix@1`. */
@@ -17,4 +19,5 @@ export interface Report {
   readonly data: Readonly<Record<string, unknown>>;
   readonly rows: Table;
   readonly blocks: readonly Block[];
+  readonly picture?: Plot;
 }

@@ -1,4 +1,5 @@
 import type { Paint } from "./paint.js";
+import { type DrawPlot, undrawn } from "./plot/draw-plot.js";
 import type { Block } from "./report.js";
 import { textTable } from "./text-table.js";
 import { widthOf, wrap } from "./wrap.js";
@@ -13,7 +14,7 @@ function item(text: string, mark: string, width: number): string[] {
   );
 }
 
-function lines(part: Block, width: number, paint: Paint): string[] {
+function lines(part: Block, width: number, paint: Paint, draw: DrawPlot): string[] {
   const narrow = Math.min(width, prose);
   switch (part.kind) {
     case "heading": {
@@ -27,16 +28,26 @@ function lines(part: Block, width: number, paint: Paint): string[] {
       return part.items.flatMap((text, i) => item(text, part.ordered === true ? `${i + 1}.` : "-", narrow));
     case "table":
       return textTable(part.table, width, paint);
+    case "plot":
+      return draw(part.plot, narrow, paint);
   }
 }
 
-/** A report for people as plain text of at most `width` columns. A minor heading stands close to what follows it. */
-export function text(blocks: readonly Block[], width: number, paint: Paint): string {
+/**
+ * A report for people as plain text of at most `width` columns. A minor heading stands close to what follows it.
+ * `draw` is needed for blocks with a plot only.
+ */
+export function text(
+  blocks: readonly Block[],
+  width: number,
+  paint: Paint,
+  draw: DrawPlot = undrawn,
+): string {
   const out: string[] = [];
   blocks.forEach((part, i) => {
     const before = blocks[i - 1];
     if (before !== undefined && !(before.kind === "heading" && before.level === 2)) out.push("");
-    out.push(...lines(part, width, paint));
+    out.push(...lines(part, width, paint, draw));
   });
   return `${out.join("\n")}\n`;
 }
