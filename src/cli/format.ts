@@ -3,3 +3,6 @@ export type Format = "text" | "json" | "csv" | "tsv" | "markdown" | "html" | "sv
 
 /** Formats of a report without a picture. */
 export const tableFormats: readonly Format[] = ["text", "json", "csv", "tsv", "markdown"];
+
+/** Formats of a report with one. */
+export const pictureFormats: readonly Format[] = [...tableFormats, "html", "svg"];

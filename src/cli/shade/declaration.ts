@@ -1,5 +1,5 @@
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../format.js";
+import { pictureFormats } from "../format.js";
 
 /** `shade` as help and completion know it. */
 export const shade: CommandDeclaration = {
@@ -26,6 +26,6 @@ export const shade: CommandDeclaration = {
     "dipwright shade batch.yaml --dye brick --target 49,37,12 --strength 80%",
     "dipwright shade batch.yaml --target brick-deep --temperature 75C --suggest",
   ],
-  formats: tableFormats,
+  formats: pictureFormats,
   load: async () => (await import("./execute.js")).execute,
 };

@@ -111,7 +111,6 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   const typed = (option: string): string | undefined => options[option] as string | undefined;
   const read = optionReader(typed);
   const dye = pickDye(batch, typed("dye"), typed("target"));
-  if (!dye.ok) return dye;
   const toleranceText = typed("tolerance");
   const tolerance = toleranceText === undefined ? undefined : Number(toleranceText);
   if (tolerance !== undefined && !(tolerance > 0 && Number.isFinite(tolerance)))
@@ -119,6 +118,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
       error("range", [], `--tolerance: "${toleranceText}" is no difference`, "write a number above 0: 1.5"),
     );
   const wish = readWish(batch, typed("target"), tolerance);
+  if (!dye.ok) return failed(...wish.faults, ...dye.faults);
   const bath = readBath(batch, dye.value, read, typed("base"));
   if (!wish.ok || !bath.ok) return failed(...wish.faults, ...bath.faults);
   if (options.suggest === true && wish.value === undefined)

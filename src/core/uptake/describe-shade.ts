@@ -67,6 +67,8 @@ export interface ShadeDescription {
   readonly referenceSeconds: number;
   readonly strength: number;
   readonly celsius: number;
+  /** The bath has the temperature that the swatches were dyed at. */
+  readonly ownTemperature: boolean;
   readonly base: string | null;
   /** On another base than the swatches'. */
   readonly estimated: boolean;
@@ -74,9 +76,12 @@ export interface ShadeDescription {
   readonly leaveOneOut: { readonly median: number; readonly max: number } | null;
   readonly tried: readonly LeaveOneOut[];
   readonly curve: readonly ShadePoint[];
+  /** The same at even steps, for drawing. */
+  readonly drawn: readonly ShadePoint[];
   readonly target: ShadeTime | null;
 }
 
+const drawnSteps = 100;
 const marks = [5, 10, 15, 20, 30, 45, 60, 75, 90, 120, 150, 180, 240, 300, 420, 600, 900, 1200, 1800];
 
 /** Times that a curve is printed at: round ones up to the longest, the swatches' own, and the longest. */
@@ -105,10 +110,7 @@ export function describeShade(
   const { set } = curve;
   const hex = (lab: Lab): string => screenColour(lab, set.reading).hex;
   const swatches = set.swatches.map(({ seconds, lab }) => ({ seconds, lab, hex: hex(lab) }));
-  const points = printedTimes(
-    swatches.map(({ seconds }) => seconds),
-    Math.max(handling.longestSeconds, uptake.referenceSeconds),
-  ).flatMap((seconds): ShadePoint[] => {
+  const pointAt = (seconds: number): ShadePoint[] => {
     const depth = depthAt(uptake, { seconds, strength: bath.strength, celsius: bath.celsius });
     const fresh = equivalentSeconds(uptake, depth);
     if (fresh === undefined) return [];
@@ -116,7 +118,13 @@ export function describeShade(
     return [
       { seconds, depth, lab, hex: hex(lab), extrapolated: fresh > uptake.referenceSeconds * (1 + 1e-9) },
     ];
-  });
+  };
+  const longest = Math.max(handling.longestSeconds, uptake.referenceSeconds);
+  const times = printedTimes(
+    swatches.map(({ seconds }) => seconds),
+    longest,
+  );
+  const drawnTimes = Array.from({ length: drawnSteps + 1 }, (_, i) => (longest * i) / drawnSteps);
   const timed = wish === undefined ? done(null) : timeFor(model.value, handling, bath, wish, hex);
   if (!timed.ok) return timed;
   const own = tried.find(({ law }) => law === curve.law);
@@ -129,12 +137,14 @@ export function describeShade(
       referenceSeconds: uptake.referenceSeconds,
       strength: bath.strength,
       celsius: bath.celsius,
+      ownTemperature: bath.celsius === uptake.referenceCelsius,
       base: (bath.base ?? dye.base)?.name ?? null,
       estimated: other.value !== undefined,
       swatches,
       leaveOneOut: own ? { median: own.median, max: own.max } : null,
       tried,
-      curve: points,
+      curve: times.flatMap(pointAt),
+      drawn: drawnTimes.flatMap(pointAt),
       target: timed.value,
     },
     [...model.faults, ...timed.faults],

@@ -5,6 +5,7 @@ import { decimals } from "../digits.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { duration } from "../times.js";
+import { shadePicture } from "./picture.js";
 import { targetSentences } from "./target.js";
 
 const places = (count: number) => (value: number) => decimals(value, count);
@@ -105,9 +106,11 @@ function suggestionText(found: SwatchSuggestion | undefined): string {
 export function shadeReport(shade: ShadeDescription, suggestion?: SwatchSuggestion | null): Report {
   const bath = `${degrees(shade.celsius)}, ${percent(shade.strength)} strength${shade.base === null ? "" : `, on ${shade.base}`}`;
   const asked = suggestion !== undefined;
+  const { drawn: _, ...data } = shade;
   return {
     name: "shade",
-    data: { ...shade, ...(asked ? { suggestion } : {}) },
+    data: { ...data, ...(asked ? { suggestion } : {}) },
+    picture: shadePicture(shade),
     rows: shade.target === null ? curveTable(shade.curve) : targetRow(shade),
     blocks: [
       { kind: "heading", level: 1, text: `${shade.dye}: ${bath}` },

@@ -1,0 +1,227 @@
+import { expect, test } from "vitest";
+import { widthOf } from "../../src/report/wrap.js";
+import { folderIo } from "../tools/folder-io.js";
+import { runFake } from "./fake-io.js";
+
+const examples = new URL("../../examples", import.meta.url).pathname;
+const shade = (...args: string[]) => runFake(["shade", ...args], folderIo(examples));
+const codes = (err: string): string[] =>
+  [...err.matchAll(/^(?:error|warning)\[([\w-]+)\]/gm)].map((match) => match[1]!);
+
+/** A spec with one dye whose swatches are as given. */
+const withSwatches = (swatches: string, more = "") =>
+  new Map([
+    [
+      "dye.yaml",
+      `batch: swatches\nbases: { white: { lab: [93.0, -0.3, 0.6] } }\ndyes:\n  brick: { dilution: 1:9, temperature: 80 °C, base: white, swatches: [${swatches}] }\n${more}`,
+    ],
+  ]);
+const withDye = (swatches: string, ...args: string[]) =>
+  runFake(["shade", "dye.yaml", ...args], folderIo(examples, withSwatches(swatches)));
+const json = (out: string) => JSON.parse(out);
+const four =
+  "{ time: 15 s, lab: [63.6, 29.4, 8.1] }, { time: 30 s, lab: [56.2, 34.0, 10.1] }, { time: 60 s, lab: [49.2, 36.9, 12.2] }, { time: 180 s, lab: [41.8, 38.7, 13.9] }";
+
+for (const format of ["text", "json", "csv", "markdown", "svg", "html"])
+  test(`shade prints a target as ${format}`, async () => {
+    const { status, out } = await shade(
+      "restock.yaml",
+      "--dye",
+      "brick",
+      "--target",
+      "49,37,12",
+      "--strength",
+      "80%",
+      "--format",
+      format,
+    );
+    expect(status).toBe(0);
+    await expect(out).toMatchFileSnapshot(`golden/shade/brick.${format === "text" ? "txt" : format}`);
+  });
+
+test("shade has the keys that scripts rely on", async () => {
+  const report = json((await shade("restock.yaml", "--target", "brick-deep", "--format", "json")).out);
+  expect(report).toMatchObject({
+    schema: "dipwright/shade@1",
+    law: "first-order",
+    ratePerSecond: expect.any(Number),
+  });
+  expect(report.leaveOneOut).toEqual({ median: expect.any(Number), max: expect.any(Number) });
+  expect(report.curve[0]).toMatchObject({
+    seconds: 5,
+    lab: [expect.any(Number), expect.any(Number), expect.any(Number)],
+    hex: expect.stringMatching(/^#/),
+  });
+  expect(report.target).toMatchObject({
+    seconds: expect.any(Number),
+    deltaE00: expect.any(Number),
+    reachable: true,
+    extrapolated: false,
+  });
+  expect(report.target.windowSeconds[0]).toBeLessThan(report.target.seconds);
+  expect(report.target.windowSeconds[1]).toBeGreaterThan(report.target.seconds);
+  expect(report.target.interval95[0]).toBeLessThan(report.target.seconds);
+  expect(report.target.interval95[1]).toBeGreaterThan(report.target.seconds);
+});
+
+test("shade asks for more time in a weaker or cooler bath, and for a swatch's own time in a fresh one", async () => {
+  const seconds = async (...args: string[]): Promise<number> =>
+    json(
+      (
+        await shade(
+          "restock.yaml",
+          "--dye",
+          "brick",
+          "--target",
+          "49.2,36.9,12.2",
+          "--format",
+          "json",
+          ...args,
+        )
+      ).out,
+    ).target.seconds;
+  expect(await seconds()).toBeCloseTo(60, 1);
+  expect(await seconds("--strength", "70%")).toBeGreaterThan(90);
+  expect(await seconds("--temperature", "75C")).toBeGreaterThan(70);
+});
+
+test("shade gives status 1 for a colour out of reach and for a bath too weak at any time", async () => {
+  const far = await shade("restock.yaml", "--dye", "teal", "--target", "#00ff88");
+  expect([far.status, far.out]).toEqual([1, expect.stringContaining("does not reach")]);
+  const weak = await shade("restock.yaml", "--target", "brick-deep", "--strength", "40%");
+  expect([weak.status, weak.out]).toEqual([1, expect.stringContaining("too weak")]);
+});
+
+test("shade gives the dilution and the temperature that bring a quick dip to a minute", async () => {
+  const { target } = json(
+    (await shade("restock.yaml", "--dye", "teal", "--target", "67.5,-14.4,-26", "--format", "json")).out,
+  );
+  expect(target).toMatchObject({ tooQuick: true, wayOut: { seconds: 60 } });
+  const slower = async (...args: string[]) =>
+    json(
+      (
+        await shade(
+          "restock.yaml",
+          "--dye",
+          "teal",
+          "--target",
+          "67.5,-14.4,-26",
+          "--format",
+          "json",
+          ...args,
+        )
+      ).out,
+    ).target.seconds;
+  expect(await slower("--strength", `${100 * target.wayOut.strength}%`)).toBeCloseTo(60, 3);
+  expect(await slower("--temperature", `${target.wayOut.celsius}C`)).toBeCloseTo(60, 3);
+});
+
+test("shade marks another base as an estimate", async () => {
+  const { out } = await shade("restock.yaml", "--dye", "brick", "--base", "grey");
+  expect(out).toContain("An estimate");
+});
+
+test("shade names a next swatch near the time that is in doubt", async () => {
+  const { suggestion } = json(
+    (await shade("restock.yaml", "--target", "brick-deep", "--suggest", "--format", "json")).out,
+  );
+  expect(suggestion.seconds).toBeGreaterThan(60);
+  expect(suggestion.seconds).toBeLessThan(180);
+  expect(suggestion.widthThen).toBeLessThan(suggestion.widthNow);
+});
+
+test("two swatches give first-order and say that nothing checks it", async () => {
+  const { status, out } = await withDye(
+    "{ time: 30 s, lab: [56.2, 34.0, 10.1] }, { time: 60 s, lab: [49.2, 36.9, 12.2] }",
+    "--format",
+    "json",
+  );
+  expect(status).toBe(0);
+  expect(json(out)).toMatchObject({ law: "first-order", rateFrom: "fitted", leaveOneOut: null });
+});
+
+test("one swatch gives an assumed rate, and its own colour at its own time", async () => {
+  const { out } = await withDye(
+    "{ time: 60 s, lab: [49.2, 36.9, 12.2] }",
+    "--target",
+    "49.2,36.9,12.2",
+    "--format",
+    "json",
+  );
+  expect(json(out)).toMatchObject({ law: "first-order", rateFrom: "assumed" });
+  expect(json(out).target.seconds).toBeCloseTo(60, 0);
+});
+
+test("no swatch, or a rate alone, has no curve and says what to add", async () => {
+  expect(codes((await withDye("")).err)).toEqual(["no-rate"]);
+  const rated = await runFake(["shade", "minimal.yaml"], folderIo(examples));
+  expect([rated.status, codes(rated.err)]).toEqual([2, ["no-swatches"]]);
+});
+
+test("swatches that are all alike, or like their base, are refused", async () => {
+  const alike = "{ time: 15 s, lab: [50, 30, 10] }, { time: 60 s, lab: [50, 30, 10] }";
+  expect(codes((await withDye(alike)).err)).toEqual(["swatches-alike"]);
+  expect(codes((await withDye("{ time: 15 s, lab: [93.0, -0.3, 0.6] }")).err)).toEqual([
+    "swatches-like-base",
+  ]);
+});
+
+test("a swatch that is darker at a shorter time is a warning, and the curve is drawn all the same", async () => {
+  const swapped =
+    "{ time: 30 s, lab: [49.2, 36.9, 12.2] }, { time: 60 s, lab: [56.2, 34.0, 10.1] }, { time: 180 s, lab: [41.8, 38.7, 13.9] }";
+  const { status, err } = await withDye(swapped);
+  expect([status, codes(err)]).toEqual([0, ["swatch-order"]]);
+});
+
+test("swatches in any order of the file give the same curve", async () => {
+  const list = four.split("}, ").map((text) => (text.endsWith("}") ? text : `${text}}`));
+  const straight = await withDye(list.join(", "), "--format", "json");
+  const turned = await withDye([...list].reverse().join(", "), "--format", "json");
+  expect(turned.out).toBe(straight.out);
+});
+
+test("swatches as hex from a phone are carried from D65/2 to the dye's reading", async () => {
+  const { status, out } = await withDye(
+    '{ time: 15 s, hex: "#d88f94" }, { time: 60 s, hex: "#b75961" }, { time: 180 s, hex: "#a94850" }',
+    "--format",
+    "json",
+  );
+  expect(status).toBe(0);
+  expect(json(out).swatches.map((swatch: { hex: string }) => swatch.hex)).toEqual([
+    "#d88f94",
+    "#b75961",
+    "#a94850",
+  ]);
+});
+
+test("shade refuses an unknown dye, target, base, strength and temperature, all in one run where it can", async () => {
+  const first = async (...args: string[]) => (await shade("restock.yaml", ...args)).err.split("\n")[0];
+  expect(await first()).toContain("--dye is needed");
+  expect(await first("--dye", "brik")).toContain('no dye is named "brik"');
+  expect(await first("--target", "brick-deap")).toContain('no shade or colour is named "brick-deap"');
+  expect(await first("--dye", "teal", "--target", "brick-deep")).toContain("is dyed with brick");
+  const many = await shade(
+    "restock.yaml",
+    "--dye",
+    "teal",
+    "--strength",
+    "0%",
+    "--temperature",
+    "80",
+    "--base",
+    "gray",
+  );
+  expect(many.err.match(/error/g)?.length).toBeGreaterThanOrEqual(3);
+  expect((await shade("restock.yaml", "--dye", "teal", "--suggest")).status).toBe(2);
+});
+
+for (const columns of [60, 80])
+  test(`shade keeps its lines within ${columns} columns`, async () => {
+    const { out } = await runFake(["shade", "restock.yaml", "--target", "brick-deep", "--suggest"], {
+      ...folderIo(examples),
+      columns,
+      outIsTerminal: true,
+      env: { NO_COLOR: "1" },
+    });
+    for (const line of out.split("\n")) expect(widthOf(line)).toBeLessThanOrEqual(columns);
+  });
