@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { renderText } from "../../src/diagnostics/render-text.js";
 import { type BatchInput, readBatch } from "../../src/spec/read-batch.js";
+import { reflectanceReader } from "../../src/spec/reflectance.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 const folder = "fixtures/bad";
@@ -39,7 +40,13 @@ test("there are at least 60 broken batch files, each with what is said about it"
 test.each(files)("%s is refused with exactly the diagnostics that are recorded beside it", async (file) => {
   const name = `${folder}/${file}`;
   const expected = join(root, folder, `${file}.expected.txt`);
-  const read = await readBatch({ name, text: readFile(name), readFile, ...beside[file] });
+  const read = await readBatch({
+    name,
+    text: readFile(name),
+    readFile,
+    reflectance: reflectanceReader(readFile),
+    ...beside[file],
+  });
   expect(read.batch).toBeUndefined();
   expect(read.spec).toBeUndefined();
   expect(read.diagnostics.some((d) => d.severity === "error")).toBe(true);
