@@ -10,7 +10,7 @@ const folder = "fixtures/bad";
 const files = readdirSync(join(root, folder)).filter((name) => /\.(yaml|json)$/.test(name));
 
 /** What is given beside a file, where the fault lies there. */
-const beside: { readonly [file: string]: Pick<BatchInput, "needs" | "overrides"> } = {
+const beside: { readonly [file: string]: Partial<BatchInput> } = {
   "needs.yaml": { needs: ["parts", "shades", "baths", "orders"] },
   "set-form.yaml": { overrides: ["tanks.bench.volume", "=6 L"] },
   "set-unknown.yaml": {
@@ -44,7 +44,7 @@ test.each(files)("%s is refused with exactly the diagnostics that are recorded b
     name,
     text: readFile(name),
     readFile,
-    reflectance: reflectanceReader(readFile),
+    ...(file === "colour-no-reader.yaml" ? {} : { reflectance: reflectanceReader(readFile) }),
     ...beside[file],
   });
   expect(read.batch).toBeUndefined();
