@@ -22,7 +22,9 @@ const beside: { readonly [file: string]: Partial<BatchInput> } = {
       "tanks..volume=7 L",
     ],
   },
-  "set-list.yaml": { overrides: ["baths.1.topUp=level", "baths.first.topUp=level"] },
+  "set-list.yaml": {
+    overrides: ["baths.2.topUp=level", "baths.first.topUp=level", "baths=[]", "baths.0.topUp=level"],
+  },
   "set-value.yaml": { overrides: ["tanks.bench.cover={ lid", "tanks.bench.volume=", "baths.0.topUp=*rule"] },
   "set-unit.yaml": {
     overrides: ["tanks.bench.volume=7", "dyes.rust={ dilution: 1/10, temperature: 80 °C }"],

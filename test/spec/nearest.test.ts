@@ -7,7 +7,7 @@ test.each([
   ["wall_area", "wallArea"],
   ["Volume", "volume"],
   ["wages", undefined],
-  ["weather", undefined],
+  ["frothing", undefined],
   ["", undefined],
 ])("nearest to %j is %j", (written, expected) => {
   expect(nearest(written, ["volume", "yield", "strength", "wallArea", "water", "heater"])).toBe(expected);
