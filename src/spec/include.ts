@@ -13,6 +13,8 @@ export const besides = (file: string, name: string): string =>
 
 interface Gathered {
   readonly merged?: Merged;
+  /** Whether every file that is included could be read: names may be missing where not. */
+  readonly whole: boolean;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -102,9 +104,9 @@ export async function gather(name: string, text: string, readFile: ReadFile): Pr
 
   const main = readSource(name, text);
   diagnostics.push(...main.diagnostics);
-  if (main.source === undefined) return { diagnostics };
+  if (main.source === undefined) return { whole: false, diagnostics };
   const own = name === "-" ? name : normalize(name);
   seen.add(own);
   await take(main.source, [own]);
-  return { ...(merged === undefined || failed ? {} : { merged }), diagnostics };
+  return { ...(merged === undefined ? {} : { merged }), whole: !failed, diagnostics };
 }

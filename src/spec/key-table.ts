@@ -20,8 +20,8 @@ function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[])
     rows.push({
       path,
       meaning: node.description ?? "",
-      default: written(node.default),
-      example: written(node.examples?.[0] ?? node.enum?.at(-1)),
+      default: written(node.default ?? node.anyOf?.find((option) => option.default !== undefined)?.default),
+      example: written(node.examples?.[0] ?? node.enum?.at(-1) ?? node.anyOf?.[0]?.examples?.[0]),
       required,
     });
   const under = (step: string): string => (path === "" ? step : `${path}.${step}`);

@@ -1,12 +1,20 @@
 import { distance } from "fastest-levenshtein";
 
+const letters = (word: string): string => [...word].sort().join("");
+
+/** Letters to change; two that are exchanged count as one. */
+const far = (a: string, b: string): number => {
+  const edits = distance(a, b);
+  return edits === 2 && letters(a) === letters(b) ? 1 : edits;
+};
+
 /** The known word closest to what was written, if close enough to be meant. */
 export function nearest(written: string, known: readonly string[]): string | undefined {
   let best: string | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const word of known) {
-    const far = distance(written.toLowerCase(), word.toLowerCase());
-    if (far < least) [best, least] = [word, far];
+    const edits = far(written.toLowerCase(), word.toLowerCase());
+    if (edits < least) [best, least] = [word, edits];
   }
   return best !== undefined && least <= Math.max(1, Math.floor(Math.max(written.length, best.length) * 0.34))
     ? best

@@ -86,7 +86,11 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
         start,
         end,
         `${step === "" ? "nothing" : step} is no item of this list`,
-        data.length === 0 ? "the list is empty" : `items are numbered 0 to ${data.length - 1}`,
+        data.length === 0
+          ? "the list is empty"
+          : data.length === 1
+            ? "its only item is number 0"
+            : `items are numbered 0 to ${data.length - 1}`,
       );
     if (
       !isList &&

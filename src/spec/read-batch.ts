@@ -5,6 +5,7 @@ import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import { checkCurrency } from "./checks/currency.js";
 import { checkNames } from "./checks/names.js";
 import { checkOrders } from "./checks/orders.js";
+import { checkReaders } from "./checks/readers.js";
 import type { PartlyRead, Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
@@ -73,26 +74,32 @@ function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFau
     }));
 }
 
-/** Everything that is wrong with the data, and the spec if nothing is. */
+/**
+ * Everything that is wrong with the data, and the spec if nothing is. Where a part of the data could not be
+ * read, names and needs are not looked at: what is missed may stand in that part.
+ */
 function checked(
   data: Record<string, unknown>,
-  needs: readonly Need[],
+  whole: boolean,
+  input: BatchInput,
 ): { raw?: RawSpec; faults: PartFault[] } {
   const schema = batchSchema();
-  const whole = schema.check(
-    check<RawSpec>((value, report) => {
-      const batch = value as PartlyRead;
-      for (const look of [checkNames, checkOrders, checkValues, checkCurrency]) look(batch, report as Report);
-    }),
-  );
-  const result = whole.safeParse(data, { jitless: true });
+  const looks = [
+    checkReaders(input),
+    ...(whole ? [checkNames, checkOrders, checkValues, checkCurrency] : []),
+  ];
+  const result = schema
+    .check(
+      check<RawSpec>((value, report) => {
+        for (const look of looks) look(value as PartlyRead, report as Report);
+      }),
+    )
+    .safeParse(data, { jitless: true });
   const faults = result.success
     ? []
     : result.error.issues.flatMap((issue) => issueFaults(issue, data, schema));
-  return {
-    ...(result.success ? { raw: result.data } : {}),
-    faults: withoutEchoes([...faults, ...missing(data, needs)]),
-  };
+  const needed = whole ? missing(data, input.needs ?? []) : [];
+  return { ...(result.success ? { raw: result.data } : {}), faults: withoutEchoes([...faults, ...needed]) };
 }
 
 /** By place: the main file first, then others in the order they appear; then line and column. */
@@ -122,22 +129,22 @@ function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[]
 
 /** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
 export async function readBatch(input: BatchInput): Promise<BatchRead> {
-  const { merged, diagnostics } = await gather(input.name, input.text, input.readFile);
+  const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile);
   const all: Diagnostic[] = [...diagnostics];
   if (merged === undefined) return { diagnostics: inOrder(all, input.name), locate: () => undefined };
-  let whole: Merged = merged;
+  let joined: Merged = merged;
   for (const argument of input.overrides ?? []) {
-    const set = override(whole, argument);
+    const set = override(joined, argument);
     all.push(...set.diagnostics);
-    whole = set.merged;
+    joined = set.merged;
   }
-  const place = (path: Path, part: Part): Span => locateIn(whole.origin, path, part);
+  const place = (path: Path, part: Part): Span => locateIn(joined.origin, path, part);
   const locate = (path: Path): Span => place(path, "value");
   const tell = ({ fault, part }: PartFault): void => {
     all.push(toDiagnostic(fault, (path) => place(path, part)));
   };
 
-  const { raw, faults } = checked(whole.data, input.needs ?? []);
+  const { raw, faults } = checked(joined.data, whole, input);
   faults.forEach(tell);
   if (raw === undefined || hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 

@@ -1,5 +1,5 @@
 import type { BathStart, Colour } from "../core/batch/model.js";
-import { error, type Fault, type Outcome } from "../core/fault.js";
+import type { Fault, Outcome } from "../core/fault.js";
 import type { Spec } from "./complete.js";
 import type { Path } from "./source.js";
 
@@ -27,7 +27,9 @@ export interface Readers {
   }) => Promise<Outcome<LoggedStart>>;
 }
 
-/** Fills in what meshes, reflectance files and the bath log say. `beside` names a file as seen from the place of a path. */
+/**
+ * Fills in what meshes, reflectance files and the bath log say; the spec must point at none that no reader is given for. `beside` names a file as seen from the place of a path.
+ */
 export async function withResources(
   spec: Spec,
   readers: Readers,
@@ -42,18 +44,8 @@ export async function withResources(
   const parts = { ...spec.parts };
   for (const [name, part] of Object.entries(spec.parts)) {
     if (part.mesh === undefined || (part.mass !== undefined && part.area !== undefined)) continue;
+    if (readers.measure === undefined) continue;
     const path = ["parts", name, "mesh"];
-    if (readers.measure === undefined) {
-      faults.push(
-        error(
-          "mesh",
-          path,
-          "mesh files are not read yet, a later version will",
-          "give mass: 6.4 g and area: 41 cm2",
-        ),
-      );
-      continue;
-    }
     const measured = from(await readers.measure(beside(path, part.mesh)), path);
     if (measured === undefined) continue;
     parts[name] = {
@@ -66,50 +58,32 @@ export async function withResources(
 
   const dyes = { ...spec.dyes };
   for (const [name, dye] of Object.entries(spec.dyes)) {
-    if (!dye.swatches.some((swatch) => swatch.colour.kind === "file")) continue;
     const swatches = [...dye.swatches];
     for (const [i, swatch] of dye.swatches.entries()) {
-      if (swatch.colour.kind !== "file") continue;
+      if (swatch.colour.kind !== "file" || readers.reflectance === undefined) continue;
       const path = ["dyes", name, "swatches", i, "reflectance"];
-      if (readers.reflectance === undefined)
-        faults.push(
-          error("reflectance", path, "reflectance files are not read here", "give lab: [73.5, 33.0, 15.9]"),
-        );
-      else {
-        const colour = from(await readers.reflectance(beside(path, swatch.colour.file)), path);
-        if (colour !== undefined) swatches[i] = { ...swatch, colour };
-      }
+      const colour = from(await readers.reflectance(beside(path, swatch.colour.file)), path);
+      if (colour !== undefined) swatches[i] = { ...swatch, colour };
     }
     dyes[name] = { ...dye, swatches };
   }
 
   const baths = [...spec.baths];
   for (const [index, bath] of spec.baths.entries()) {
-    if (bath.start.kind !== "log") continue;
+    if (bath.start.kind !== "log" || readers.startFromLog === undefined) continue;
     const path = ["baths", index, "start"];
-    if (readers.startFromLog === undefined)
-      faults.push(
-        error(
-          "log",
-          path,
-          "the bath log is not available yet, a later version will read it",
-          "write start: fresh, or start: { volume: 5.6 L, strength: 92 %, age: 12 d, area: 3.1 m2 }",
-        ),
-      );
-    else {
-      const start = from(await readers.startFromLog({ index, tank: bath.tank, dye: bath.dye }), path);
-      if (start !== undefined)
-        baths[index] = {
-          ...bath,
-          start: {
-            kind: "kept",
-            volume: { value: start.volumeL },
-            strength: { value: start.strength },
-            age: { value: start.ageDays },
-            area: { value: start.areaDm2 },
-          },
-        };
-    }
+    const start = from(await readers.startFromLog({ index, tank: bath.tank, dye: bath.dye }), path);
+    if (start === undefined) continue;
+    baths[index] = {
+      ...bath,
+      start: {
+        kind: "kept",
+        volume: { value: start.volumeL },
+        strength: { value: start.strength },
+        age: { value: start.ageDays },
+        area: { value: start.areaDm2 },
+      },
+    };
   }
   return { spec: { ...spec, parts, dyes, baths }, faults };
 }

@@ -1,4 +1,4 @@
-import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair } from "yaml";
+import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
 import type { Path } from "./source.js";
 
 /** Start and end in the text of a key and of the value behind it. */
@@ -14,6 +14,22 @@ const range = (node: Node | null | undefined): readonly [number, number] | undef
 
 const target = (node: unknown, doc: Document): unknown => (isAlias(node) ? node.resolve(doc) : node);
 
+const indexes = new WeakMap<YAMLMap, Map<string, Pair>>();
+
+/** The pairs of a map by key, the first where a key stands twice. */
+function pairsOf(map: YAMLMap): Map<string, Pair> {
+  let index = indexes.get(map);
+  if (index === undefined) {
+    index = new Map();
+    for (const pair of map.items) {
+      const name = String(isScalar(pair.key) ? pair.key.value : "");
+      if (!index.has(name)) index.set(name, pair);
+    }
+    indexes.set(map, index);
+  }
+  return index;
+}
+
 /** The value of a key, and where a path ends: the deepest part of it that the document has. */
 export function yamlRanges(doc: Document, text: string, path: Path): Ranges {
   let node: unknown = target(doc.contents, doc);
@@ -21,9 +37,9 @@ export function yamlRanges(doc: Document, text: string, path: Path): Ranges {
   let item: unknown = node;
   for (const step of path) {
     if (isMap(node)) {
-      const found = node.items.find((p) => isScalar(p.key) && String(p.key.value) === String(step));
+      const found = pairsOf(node).get(String(step));
       if (found === undefined) break;
-      pair = found as Pair<unknown, unknown>;
+      pair = found;
       item = found.value;
     } else if (isSeq(node) && typeof step === "number" && step < node.items.length) {
       pair = undefined;

@@ -95,7 +95,7 @@ test("a batch file with characters put in, taken out or exchanged anywhere is re
         holds(await readBatch({ name: "batch.yaml", text, readFile: noFile }), text);
       },
     ),
-    { numRuns: 150 },
+    { numRuns: 60 },
   );
 });
 
@@ -144,7 +144,7 @@ test("a batch with any value in the place of another is read or refused, never t
         holds(await readBatch({ name: "batch.json", text, readFile: noFile, overrides }), text);
       },
     ),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
 });
 
@@ -160,6 +160,6 @@ test("any text at all is read or refused", async () => {
         holds(await readBatch({ name: "batch.yaml", text, readFile: noFile }), text);
       },
     ),
-    { numRuns: 300 },
+    { numRuns: 200 },
   );
 });

@@ -3,13 +3,14 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { renderText } from "../../src/diagnostics/render-text.js";
 import { type BatchInput, readBatch } from "../../src/spec/read-batch.js";
+import { reflectanceReader } from "../../src/spec/reflectance.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 const folder = "fixtures/bad";
 const files = readdirSync(join(root, folder)).filter((name) => /\.(yaml|json)$/.test(name));
 
 /** What is given beside a file, where the fault lies there. */
-const beside: { readonly [file: string]: Pick<BatchInput, "needs" | "overrides"> } = {
+const beside: { readonly [file: string]: Partial<BatchInput> } = {
   "needs.yaml": { needs: ["parts", "shades", "baths", "orders"] },
   "set-form.yaml": { overrides: ["tanks.bench.volume", "=6 L"] },
   "set-unknown.yaml": {
@@ -21,7 +22,9 @@ const beside: { readonly [file: string]: Pick<BatchInput, "needs" | "overrides">
       "tanks..volume=7 L",
     ],
   },
-  "set-list.yaml": { overrides: ["baths.1.topUp=level", "baths.first.topUp=level"] },
+  "set-list.yaml": {
+    overrides: ["baths.2.topUp=level", "baths.first.topUp=level", "baths=[]", "baths.0.topUp=level"],
+  },
   "set-value.yaml": { overrides: ["tanks.bench.cover={ lid", "tanks.bench.volume=", "baths.0.topUp=*rule"] },
   "set-unit.yaml": {
     overrides: ["tanks.bench.volume=7", "dyes.rust={ dilution: 1/10, temperature: 80 °C }"],
@@ -39,7 +42,13 @@ test("there are at least 60 broken batch files, each with what is said about it"
 test.each(files)("%s is refused with exactly the diagnostics that are recorded beside it", async (file) => {
   const name = `${folder}/${file}`;
   const expected = join(root, folder, `${file}.expected.txt`);
-  const read = await readBatch({ name, text: readFile(name), readFile, ...beside[file] });
+  const read = await readBatch({
+    name,
+    text: readFile(name),
+    readFile,
+    ...(file === "colour-no-reader.yaml" ? {} : { reflectance: reflectanceReader(readFile) }),
+    ...beside[file],
+  });
   expect(read.batch).toBeUndefined();
   expect(read.spec).toBeUndefined();
   expect(read.diagnostics.some((d) => d.severity === "error")).toBe(true);

@@ -167,3 +167,16 @@ test("an alias stands for the value of its anchor", async () => {
   expect(batch!.tanks[1]!.volumeL).toBe(6);
   expect(batch!.dryers[0]!.equipment).toEqual({ price: 140, lifeHours: 1500 });
 });
+
+test("reflectance files are read beside the file that names them, with comma or semicolon, as share or percent", async () => {
+  const { batch, diagnostics } = await readGood("reflectance.yaml");
+  expect(diagnostics).toEqual([]);
+  const [first, second] = batch!.dyes[0]!.swatches.map((swatch) => swatch.colour);
+  expect(first).toMatchObject({ kind: "reflectance", wavelengthsNm: expect.arrayContaining([400, 700]) });
+  if (first?.kind !== "reflectance" || second?.kind !== "reflectance") throw new Error("no curves");
+  expect(first.reflectance[0]).toBe(0.1707);
+  expect(second.wavelengthsNm).toEqual(first.wavelengthsNm);
+  second.reflectance.forEach((value, i) => {
+    expect(value).toBeCloseTo(0.8 * first.reflectance[i]!, 4);
+  });
+});

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type BatchInput, type BatchRead, readBatch } from "../../src/spec/read-batch.js";
+import { reflectanceReader } from "../../src/spec/reflectance.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 export const readFile = (name: string): string => readFileSync(join(root, name), "utf8");
@@ -8,7 +9,8 @@ export const readFile = (name: string): string => readFileSync(join(root, name),
 /** Reads a file of fixtures/good. */
 export const readGood = (name: string, more: Partial<BatchInput> = {}): Promise<BatchRead> => {
   const path = `fixtures/good/${name}`;
-  return readBatch({ name: path, text: readFile(path), readFile, ...more });
+  const reflectance = reflectanceReader(readFile);
+  return readBatch({ name: path, text: readFile(path), readFile, reflectance, ...more });
 };
 
 /** Reads a text as if it were the file batch.yaml. */

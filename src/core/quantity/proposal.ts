@@ -9,6 +9,7 @@ export function proposal(kind: Kind, number: number, suggest: readonly string[])
     const value = tidyNumber(convert(number, meant, ownUnit(kind, symbol)));
     return `${value} ${symbol}`.trim();
   };
+  if (kind === kindOf("percent") && number === 1) return "1 % or 100 %";
   if (kind === kindOf("percent")) return `${tidyNumber(Math.abs(number) <= 1 ? number * 100 : number)} %`;
   return suggest.map(written).join(" or ");
 }

@@ -1,11 +1,19 @@
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
-import { parseQuantity } from "./parse-quantity.js";
+import { parseQuantity, splitPlusMinus } from "./parse-quantity.js";
+import type { Quantity } from "./quantity.js";
 
 /** The liquor surface of a tank, as read [cm2]; the shape is that of the tank seen from above. */
-export type ParsedSurface =
-  | { readonly shape: "box"; readonly lengthCm: number; readonly widthCm: number; readonly value: number }
-  | { readonly shape: "cylinder"; readonly diameterCm: number; readonly value: number }
-  | { readonly shape: "area"; readonly value: number; readonly plusMinus?: number };
+export type ParsedSurface = Quantity &
+  (
+    | { readonly shape: "box"; readonly lengthCm: number; readonly widthCm: number }
+    | { readonly shape: "cylinder"; readonly diameterCm: number }
+    | { readonly shape: "area" }
+  );
+
+/** The part of a value that its half width makes. */
+const relative = (quantity: Quantity): number => (quantity.plusMinus ?? 0) / quantity.value;
+const spread = (value: number, share: number): Quantity =>
+  share === 0 ? { value } : { value, plusMinus: value * share };
 
 /** Two sides without a unit: what to write has to show both. */
 const asSides =
@@ -34,20 +42,30 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
     if (!diameter.ok) return failed(...diameter.faults.map((f) => ({ ...f, help: forms })));
     const cm = diameter.value.value;
     return cm > 0
-      ? done({ shape: "cylinder", diameterCm: cm, value: (Math.PI / 4) * cm * cm })
+      ? done({
+          shape: "cylinder",
+          diameterCm: cm,
+          ...spread((Math.PI / 4) * cm * cm, 2 * relative(diameter.value)),
+        })
       : failed(error("not-positive", path, "a surface must be more than nothing", forms));
   }
-  const sides = /^(.*?[\d\s.])\s*([a-z"]*)\s*[x×*]\s*(\d.*)$/i.exec(text);
-  if (sides !== null) {
-    const second = parseQuantity("length", sides[3]!, { path });
+  const sides = text.split(/\s*[x×*]\s*(?=[\d.])/i);
+  if (sides.length === 2) {
+    const [left, right] = sides as [string, string];
+    const second = parseQuantity("length", right, { path });
     if (!second.ok) return failed(...second.faults.map(asSides(text)));
     // "30 x 15 cm": one unit for both sides.
-    const unit = sides[2] === "" ? sides[3]!.replace(/^[\d.]+\s*/, "") : sides[2]!;
-    const first = parseQuantity("length", `${sides[1]} ${unit}`, { path });
+    const unit = /^[\d.\s]+$/.test(left) ? splitPlusMinus(right)[0].replace(/^[\d.\s]+/, "") : "";
+    const first = parseQuantity("length", `${left} ${unit}`, { path });
     if (!first.ok) return failed(...first.faults.map(asSides(text)));
     const [lengthCm, widthCm] = [first.value.value, second.value.value];
     return lengthCm * widthCm > 0
-      ? done({ shape: "box", lengthCm, widthCm, value: lengthCm * widthCm })
+      ? done({
+          shape: "box",
+          lengthCm,
+          widthCm,
+          ...spread(lengthCm * widthCm, Math.hypot(relative(first.value), relative(second.value))),
+        })
       : failed(error("not-positive", path, "a surface must be more than nothing", forms));
   }
   const area = parseQuantity("area", text, { path, unit: "cm2", suggest: ["cm2", "dm2"] });
@@ -72,10 +90,12 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
 export function wettedWallDm2(surface: ParsedSurface, volumeL: number): number {
   const depthCm = (volumeL * 1000) / surface.value;
   const roundCm =
-    surface.shape === "box"
-      ? 2 * (surface.lengthCm + surface.widthCm)
-      : surface.shape === "cylinder"
-        ? Math.PI * surface.diameterCm
+    surface.shape === "cylinder"
+      ? 2 * Math.sqrt(Math.PI * surface.value)
+      : surface.shape === "box"
+        ? 2 *
+          (surface.lengthCm + surface.widthCm) *
+          Math.sqrt(surface.value / (surface.lengthCm * surface.widthCm))
         : 4 * Math.sqrt(surface.value);
   return (surface.value + roundCm * depthCm) / 100;
 }

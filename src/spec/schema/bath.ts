@@ -8,7 +8,7 @@ const kept = () =>
     .strictObject({
       volume: quantity(
         "volume",
-        { description: "that is there, measured hot", examples: ["5.6 L"] },
+        { description: "volume that is there, measured hot", examples: ["5.6 L"] },
         { positive: true },
       ),
       strength: quantity(
@@ -18,12 +18,12 @@ const kept = () =>
       ).optional(),
       age: quantity(
         "time",
-        { description: "since it was made up", examples: ["12 d"], default: "0 d" },
+        { description: "time since it was made up", examples: ["12 d"], default: "0 d" },
         { unit: "d", suggest: ["d", "h"] },
       ).optional(),
       area: quantity(
         "area",
-        { description: "dyed in it so far", examples: ["3.1 m2"], default: "0 m2" },
+        { description: "area dyed in it so far", examples: ["3.1 m2"], default: "0 m2" },
         { suggest: ["m2", "dm2"] },
       ).optional(),
     })
@@ -35,8 +35,11 @@ export const bath = () =>
     tank: text({ description: "tank that holds it", examples: ["six"] }),
     dye: text({ description: "dye in it", examples: ["coral"] }),
     start: z
-      .union([z.enum(["fresh", "log"]).meta({ description: "fresh, or as the bath log left it" }), kept()])
-      .meta({ description: "what is in the tank before the first load", default: "fresh" })
+      .union([
+        z.enum(["fresh", "log"]).meta({ description: "fresh, or as the bath log left it", default: "fresh" }),
+        kept(),
+      ])
+      .meta({ description: "what is in the tank before the first load" })
       .optional(),
     topUp: z
       .enum(["none", "level", "strength"])
@@ -67,5 +70,5 @@ export const order = () =>
       examples: ["white"],
       default: "that of the dye's swatches",
     }).optional(),
-    quantity: count({ description: "good parts", examples: [120] }),
+    quantity: count({ description: "good parts that are wanted", examples: [120] }),
   });

@@ -51,7 +51,10 @@ export const dye = () =>
         { kind: "pricePerVolume", limits: {} },
         { kind: "pricePerMass", limits: {} },
         "write a price per litre of a liquid, such as 46.00 /L, or per kilogram of a powder, such as 90.00 /kg",
-        { description: "per volume of a liquid, per mass of a powder", examples: ["46.00 /L", "90.00 /kg"] },
+        {
+          description: "price per volume of a liquid, per mass of a powder",
+          examples: ["46.00 /L", "90.00 /kg"],
+        },
       ).optional(),
       dilution: leaf<ParsedDilution>(
         { type: "string" },
@@ -73,7 +76,7 @@ export const dye = () =>
                     ),
               ),
       ),
-      temperature: quantity("temperature", { description: "of the bath", examples: ["80 °C"] }),
+      temperature: quantity("temperature", { description: "temperature of the bath", examples: ["80 °C"] }),
       base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
       reading: reading({
         description: "illuminant and observer of the lab values",
@@ -106,7 +109,7 @@ export const dye = () =>
         { kind: "volume", limits: { unit: "mL" } },
         { kind: "mass", limits: {} },
         "write a volume of a liquid, such as 1.5 L, or a mass of a powder, such as 500 g",
-        { description: "on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
+        { description: "what is on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
       ).optional(),
       activationEnergy: quantity(
         "energyPerMole",
@@ -129,7 +132,7 @@ export const dye = () =>
       ).optional(),
       shelfLife: quantity(
         "time",
-        { description: "of a made-up bath", examples: ["60 d"] },
+        { description: "how long a made-up bath keeps", examples: ["60 d"] },
         { unit: "d", suggest: ["d", "h"], positive: true },
       ).optional(),
       notes: text({

@@ -9,7 +9,7 @@ export const part = () =>
     .strictObject({
       mass: quantity(
         "mass",
-        { description: "of one part", examples: ["6.4 g"] },
+        { description: "mass of one part", examples: ["6.4 g"] },
         { positive: true },
       ).optional(),
       area: quantity(
@@ -19,7 +19,7 @@ export const part = () =>
       ).optional(),
       volume: quantity(
         "volume",
-        { description: "of one part", examples: ["6.9 cm3"], default: "mass / 0.93 g/cm3" },
+        { description: "volume of one part", examples: ["6.9 cm3"], default: "mass / 0.93 g/cm3" },
         { unit: "cm3", suggest: ["cm3", "mL"], positive: true },
       ).optional(),
       mesh: text({

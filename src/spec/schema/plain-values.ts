@@ -21,18 +21,10 @@ const example = (meaning: Meaning): string => `write a text such as ${meaning.ex
 /** A number without a unit, between limits. */
 export const number = (meaning: Meaning, accept: (value: number) => boolean, limits: string) =>
   leaf<number>({ type: "number" }, meaning, (input) => {
+    const help = `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`;
     if (typeof input !== "number" || !Number.isFinite(input))
-      return failed(
-        error(
-          "wrong-type",
-          [],
-          `a plain number is wanted, ${thing(input)} is given`,
-          `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`,
-        ),
-      );
-    return accept(input)
-      ? done(input)
-      : failed(error("out-of-range", [], `${input} is out of range`, `write a number ${limits}`));
+      return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
+    return accept(input) ? done(input) : failed(error("out-of-range", [], `${input} is out of range`, help));
   });
 
 /** A count of things: a whole number from 1. */

@@ -41,7 +41,9 @@ export function readQuantity(kind: KindName, limits: Limits, input: unknown): Ou
         "out-of-range",
         [],
         `${String(input).trim()} is out of range`,
-        limits.limits === undefined ? `write ${what} above 0` : `write ${what} ${limits.limits}`,
+        limits.limits === undefined
+          ? `write ${what} above 0, such as ${exampleOf(kind, limits.suggest)}`
+          : `write ${what} ${limits.limits}`,
       ),
     );
   return outcome;

@@ -115,12 +115,12 @@ export const dryer = () =>
     capacity: countOfParts(),
     temperature: quantity(
       "temperature",
-      { description: "of the air", examples: ["70 °C"] },
+      { description: "temperature of the air", examples: ["70 °C"] },
       { least: 20, most: 200, limits: "between 20 °C and 200 °C" },
     ),
     time: quantity(
       "time",
-      { description: "one run", examples: ["60 min"] },
+      { description: "time of one run", examples: ["60 min"] },
       { unit: "min", suggest: ["min", "h"], positive: true },
     ),
     power: quantity("power", { description: "power while heating", examples: ["500 W"] }),

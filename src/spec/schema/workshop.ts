@@ -8,17 +8,20 @@ import { money, quantity, share } from "./quantities.js";
 export const rates = () =>
   z.strictObject({
     electricity: quantity("pricePerEnergy", {
-      description: "per energy",
+      description: "price of electrical energy",
       examples: ["0.31 /kWh"],
     }).optional(),
     water: quantity(
       "pricePerVolume",
-      { description: "per volume of tap water", examples: ["4.20 /m3"] },
+      { description: "price of tap water", examples: ["4.20 /m3"] },
       { unit: "/m3", suggest: ["/m3", "/L"] },
     ).optional(),
-    labour: quantity("pricePerTime", { description: "per working time", examples: ["34.00 /h"] }).optional(),
+    labour: quantity("pricePerTime", {
+      description: "price of working time",
+      examples: ["34.00 /h"],
+    }).optional(),
     disposal: quantity("pricePerVolume", {
-      description: "per volume of spent liquor taken away",
+      description: "price of taking spent liquor away",
       examples: ["0.60 /L"],
     }).optional(),
   });
@@ -27,7 +30,7 @@ export const room = () =>
   z.strictObject({
     temperature: quantity(
       "temperature",
-      { description: "of the room and of cold water", examples: ["20 °C"], default: "20 °C" },
+      { description: "temperature of the room and of cold water", examples: ["20 °C"], default: "20 °C" },
       { least: 0, most: 50, limits: "between 0 °C and 50 °C" },
     ).optional(),
     humidity: share({
@@ -106,8 +109,8 @@ export const consumables = () =>
       examples: [1.5],
       default: 0,
     }).optional(),
-    perLoad: money({ description: "per load", examples: [0.05], default: 0 }).optional(),
-    perPart: money({ description: "per part started", examples: [0.02], default: 0 }).optional(),
+    perLoad: money({ description: "small things per load", examples: [0.05], default: 0 }).optional(),
+    perPart: money({ description: "small things per part started", examples: [0.02], default: 0 }).optional(),
   });
 
 /** From the cost of a good part to its price. */
@@ -115,7 +118,7 @@ export const pricing = () =>
   z
     .strictObject({
       overhead: quantity("percent", {
-        description: "on the cost",
+        description: "share of the cost that is added to it",
         examples: ["10 %"],
         default: "0 %",
       }).optional(),
@@ -130,7 +133,7 @@ export const pricing = () =>
         default: "0 %",
       }).optional(),
       tax: quantity("percent", {
-        description: "on the price",
+        description: "share of the price that is added to it",
         examples: ["20 %"],
         default: "0 %",
       }).optional(),

@@ -36,3 +36,14 @@ test("wettedWallDm2 is the floor and the walls up to the liquor", () => {
   const cylinder = { shape: "cylinder", diameterCm: 10, value: 25 * Math.PI } as const;
   expect(wettedWallDm2(cylinder, 1)).toBeCloseTo(0.78539816 + 4, 8);
 });
+
+test.each([
+  ["450 cm2 ± 9 cm2", 0.02],
+  ["diameter 32 cm ± 0.32 cm", 0.02],
+  ["30 cm ± 3 % x 15 cm ± 4 %", 0.05],
+  ["30 cm x 15 cm ± 0.3 cm", 0.02],
+])("the half width in %j is that of the surface", (text, share) => {
+  const outcome = parseSurface(text);
+  expect(outcome.faults).toEqual([]);
+  expect(outcome.ok && outcome.value.plusMinus! / outcome.value.value).toBeCloseTo(share, 12);
+});
