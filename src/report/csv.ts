@@ -11,16 +11,17 @@ export interface CsvStyle {
 
 /**
  * A table as RFC 4180 text: CRLF, a header row, quotes where needed. A text cell that a spreadsheet would run
- * as a formula starts with an apostrophe; a negative number stays a number.
+ * as a formula starts with an apostrophe; a negative number stays a number. Without `header` the text goes on from
+ * where an earlier one ended.
  */
-export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle): string {
+export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, header = true): string {
   const number = (value: number, column: Column | undefined): string =>
     (column?.digits ?? String)(value).replace(".", decimal);
   return stringify(table.rows as (string | number | null)[][], {
     columns: table.columns.map(({ key }) => key),
-    header: true,
+    header,
     delimiter,
-    bom,
+    bom: bom && header,
     record_delimiter: "windows",
     escape_formulas: true,
     cast: { number: (value, { index }) => number(value, table.columns[index]) },

@@ -2,11 +2,11 @@
  * A report's data as JSON, numbers unrounded, keys in the order given, `schema` first. A number that is not
  * finite is a defect of ours and thrown, since JSON would turn it into null in silence.
  */
-export function json(name: string, data: Readonly<Record<string, unknown>>): string {
+export function json(name: string, data: Readonly<Record<string, unknown>>, indent = 2): string {
   const checked = (key: string, value: unknown): unknown => {
     if (typeof value === "number" && !Number.isFinite(value))
       throw new Error(`${name}: ${key} is ${value}, which JSON cannot hold`);
     return value instanceof Map ? Object.fromEntries(value) : value;
   };
-  return `${JSON.stringify({ schema: `dipwright/${name}@1`, ...data }, checked, 2)}\n`;
+  return `${JSON.stringify({ schema: `dipwright/${name}@1`, ...data }, checked, indent)}\n`;
 }

@@ -32,6 +32,7 @@ export interface CostBatch
     Plan,
     "batch" | "date" | "currency" | "totals" | "notCounted" | "assumptions" | "warnings" | "exceeded"
   > {
+  readonly baths: readonly Pick<Plan["baths"][number], "tank" | "dye">[];
   readonly orders: readonly OrderCost[];
 }
 
@@ -91,6 +92,7 @@ export function costBatch(plan: Plan): CostBatch {
     assumptions,
     warnings,
     exceeded,
+    baths: plan.baths.map(({ tank, dye }) => ({ tank, dye })),
     orders: plan.orders.map((order) => ({
       batch,
       date,

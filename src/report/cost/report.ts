@@ -1,80 +1,48 @@
-import type { Plan, PlanOrder } from "../../core/batch/plan-model.js";
-import { costLines } from "../../core/cost/items.js";
-import { decimals } from "../digits.js";
-import { moneyDigits } from "../money.js";
+import type { Plan } from "../../core/batch/plan-model.js";
+import { costBatch } from "../../core/cost/snapshot.js";
 import type { Report } from "../report.js";
-import type { Column, Table } from "../table.js";
+import type { Table } from "../table.js";
+import { costColumns, costRow } from "./columns.js";
+import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
+import { spreadBlocks } from "./spread-blocks.js";
 
-const whole = (value: number): string => decimals(value, 0);
+/** The currency that all batches share; null where no money was given. */
+export const currencyOf = (entries: readonly Pick<CostEntry, "currency">[]): string | null =>
+  entries.find(({ currency }) => currency !== null)?.currency ?? null;
 
-/** One row an order over all plans; money columns name the currency, which all plans share. */
-export function costRows(plans: readonly Plan[]): Table {
-  const currency = plans.find((plan) => plan.currency !== null)?.currency ?? null;
-  const digits = moneyDigits(currency);
-  const money = (name: string): Column => ({
-    key: currency === null ? name : `${name}_${currency}`,
-    title: name.replaceAll("_", " "),
-    digits,
-  });
-  const text = (key: string): Column => ({ key, title: key });
-  const count = (key: string): Column => ({ key, title: key, digits: whole });
-  const columns = [
-    ...["batch", "date"].map(text),
-    count("order"),
-    ...["part", "shade", "base"].map(text),
-    ...["quantity", "started"].map(count),
-    ...["cost_per_part", "total", ...costLines, "price"].map(money),
-  ];
-  const row = (plan: Plan, order: PlanOrder) => [
-    plan.batch,
-    plan.date,
-    order.order,
-    order.part,
-    order.shade,
-    order.base,
-    order.quantity,
-    order.started,
-    order.costPerPart,
-    order.total,
-    ...costLines.map((line) => order.lines?.[line] ?? null),
-    order.price ?? null,
-  ];
-  return { columns, rows: plans.flatMap((plan) => plan.orders.map((order) => row(plan, order))) };
+/** One row an order over all batches; money columns name the currency, which all batches share. */
+export function costRows(entries: readonly CostEntry[]): Table {
+  const spread = entries.some((entry) => entry.spread !== undefined);
+  return {
+    columns: costColumns(currencyOf(entries), spread),
+    rows: entries.flatMap((entry) =>
+      entry.orders.map((order, i) =>
+        costRow(order, spread ? (entry.spread?.outputs.costPerPart?.[i] ?? null) : undefined),
+      ),
+    ),
+  };
 }
 
-/** What each order costs, over one or many batches. */
-export function costReport(plans: readonly Plan[]): Report {
-  const rows = costRows(plans);
+/** What each order costs, over one or many batches, and how sure that is where it was drawn. */
+export function costReportOf(entries: readonly CostEntry[]): Report {
+  const rows = costRows(entries);
   const narrow = ["batch", "order", "part", "shade", "quantity", "cost per part", "total", "price"];
   const kept = rows.columns.flatMap((column, i) => (narrow.includes(column.title) ? [i] : []));
   const short: Table = {
     columns: kept.map((i) => rows.columns[i]!),
     rows: rows.rows.map((row) => kept.map((i) => row[i]!)),
   };
-  const currency = plans.find((plan) => plan.currency !== null)?.currency;
-  const uncounted = [...new Set(plans.flatMap((plan) => plan.notCounted))];
-  const assumed = [...new Set(plans.flatMap((plan) => plan.assumptions.map(({ message }) => message)))];
+  const currency = currencyOf(entries);
+  const uncounted = [...new Set(entries.flatMap((entry) => entry.notCounted))];
+  const assumed = [...new Set(entries.flatMap((entry) => entry.assumptions.map(({ message }) => message)))];
   return {
     name: "cost",
-    data: {
-      currency: currency ?? null,
-      orders: plans.flatMap((plan) =>
-        plan.orders.map((order) => ({ batch: plan.batch, date: plan.date, ...order })),
-      ),
-      batches: plans.map(({ batch, date, totals, notCounted, assumptions, warnings, exceeded }) => ({
-        batch,
-        date,
-        totals,
-        notCounted,
-        assumptions,
-        warnings,
-        exceeded,
-      })),
-    },
+    data: { currency, orders: entries.flatMap(orderRecords), batches: entries.map(batchRecord) },
     rows,
     blocks: [
-      { kind: "heading", level: 1, text: currency === undefined ? "Costs" : `Costs in ${currency}` },
+      { kind: "heading", level: 1, text: currency === null ? "Costs" : `Costs in ${currency}` },
       { kind: "table", table: short },
+      ...spreadBlocks(entries, currency),
       ...(uncounted.length > 0
         ? [{ kind: "paragraph" as const, text: `Not given, so counted as nothing: ${uncounted.join("; ")}.` }]
         : []),
@@ -87,3 +55,6 @@ export function costReport(plans: readonly Plan[]): Report {
     ],
   };
 }
+
+/** The same from plans. */
+export const costReport = (plans: readonly Plan[]): Report => costReportOf(plans.map(costBatch));

@@ -1,0 +1,43 @@
+import type { CauseCode, CostCause } from "../../core/cost/causes.js";
+import { percent } from "../amounts.js";
+import { trimmed } from "../digits.js";
+import { moneyDigits } from "../money.js";
+
+const seconds = (value: number): string => `${trimmed(value, 0)} s`;
+const minutes = (value: number): string => `${trimmed(value, 2)} min`;
+const plainly = (value: number): string => trimmed(value, 3);
+
+/** What each cause is called, and how its figure is said. */
+const words: Readonly<
+  Record<CauseCode, readonly [name: string, figure: "money" | ((value: number) => string)]>
+> = {
+  "blank-price": ["undyed part", "money"],
+  yield: ["parts started per good one", plainly],
+  "dye-price": ["price of dye", "money"],
+  "dye-amount": ["dye per part", plainly],
+  "water-price": ["price of water", "money"],
+  "water-amount": ["water per part", plainly],
+  "electricity-price": ["price of electricity", "money"],
+  "energy-amount": ["energy per part", plainly],
+  "labour-rate": ["labour per hour", "money"],
+  "load-size": ["parts a load", (value) => trimmed(value, 1)],
+  strength: ["dip time by bath strength", percent],
+  "dip-time": ["dip time", seconds],
+  "handling-time": ["handling per load", seconds],
+  "set-up-share": ["set-up, cleaning and dryer loading per part", minutes],
+  consumables: ["consumables", "money"],
+  equipment: ["equipment", "money"],
+  "disposal-price": ["price of disposal", "money"],
+  "disposal-amount": ["liquor disposed of per part", plainly],
+};
+
+/** "+0.12 labour per hour 34.00 -> 36.00", the figures left out where they look the same or are not known. */
+export function causeInWords({ code, change, before, now }: CostCause, currency: string | null): string {
+  const money = moneyDigits(currency);
+  const [name, figure] = words[code];
+  const say = figure === "money" ? money : figure;
+  const [was, is] = [say(before), say(now)];
+  const sign = change < 0 ? "-" : "+";
+  const moved = was === is ? "" : ` ${was} -> ${is}`;
+  return `${sign}${money(Math.abs(change))} ${name}${moved}`;
+}

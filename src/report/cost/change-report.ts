@@ -1,0 +1,109 @@
+import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
+import { minorDigits } from "../../core/cost/currency.js";
+import { costLines } from "../../core/cost/items.js";
+import { trimmed } from "../digits.js";
+import { money } from "../money.js";
+import type { Block, Report } from "../report.js";
+import type { Cell, Column, Table } from "../table.js";
+import { causeInWords } from "./cause-words.js";
+import { countColumn, moneyColumn, textColumn } from "./columns.js";
+
+/** Causes that are said in one cell. */
+const said = 3;
+
+const percentColumn: Column = {
+  key: "change_percent",
+  title: "change",
+  unit: "%",
+  digits: (value) => trimmed(value, 1),
+};
+
+const percentOf = ({ change, costBefore }: OrderChange): number | null =>
+  change === null || !costBefore ? null : (100 * change) / costBefore;
+
+/** The largest causes that show at the currency's minor unit. */
+function causeText(
+  { causes, status, change, priceBefore, priceNow }: OrderChange,
+  currency: string | null,
+): string | null {
+  const least = 0.5 * 10 ** -(currency === null ? 2 : minorDigits(currency));
+  const shown = causes.filter((cause) => Math.abs(cause.change) >= least).slice(0, said);
+  if (shown.length > 0) return shown.map((cause) => causeInWords(cause, currency)).join("; ");
+  if (status !== "changed") return null;
+  return change !== null && Math.abs(change) < least && priceBefore !== priceNow ? "pricing" : null;
+}
+
+/** Every order of both reports, one row each. */
+function rows({ orders, currency }: CostComparison): Table {
+  const amount = moneyColumn(currency);
+  return {
+    columns: [
+      ...["batch", "date"].map(textColumn),
+      countColumn("order"),
+      ...["part", "shade", "base", "status"].map(textColumn),
+      ...["cost_per_part_before", "cost_per_part", "change"].map(amount),
+      percentColumn,
+      ...costLines.map((line) => amount(`${line}_change`)),
+      ...["price_before", "price"].map(amount),
+      textColumn("causes"),
+    ],
+    rows: orders.map((order): Cell[] => [
+      order.batch,
+      order.date,
+      order.order,
+      order.part,
+      order.shade,
+      order.base,
+      order.status,
+      order.costBefore,
+      order.costNow,
+      order.change,
+      percentOf(order),
+      ...costLines.map((line) => order.lines?.[line] ?? null),
+      order.priceBefore,
+      order.priceNow,
+      causeText(order, currency),
+    ]),
+  };
+}
+
+/** What is said at 80 columns; the causes stand below, a line an order. */
+const narrow = ["batch", "order", "part", "shade", "status", "before", "now", "change"];
+const short: Readonly<Record<string, string>> = { "cost per part before": "before", "cost per part": "now" };
+
+const causeLines = ({ orders, currency }: CostComparison): string[] =>
+  orders.flatMap((order) => {
+    const causes = causeText(order, currency);
+    return causes === null ? [] : [`${order.batch} ${order.order}, ${order.part} ${order.shade}: ${causes}.`];
+  });
+
+/** What costs more or less than in an earlier report, and why. Orders that are the same are left out for people. */
+export function costChangeReport(comparison: CostComparison): Report {
+  const { currency, counts, totalBefore, totalNow, orders } = comparison;
+  const table = rows(comparison);
+  const titled = table.columns.map((column) => ({ ...column, title: short[column.title] ?? column.title }));
+  const kept = titled.flatMap(({ title }, i) => (narrow.includes(title) ? [i] : []));
+  const differing: Table = {
+    columns: kept.map((i) => titled[i]!),
+    rows: table.rows.filter((_, i) => orders[i]!.status !== "same").map((row) => kept.map((i) => row[i]!)),
+  };
+  const causes = causeLines(comparison);
+  const summary = `${counts.changed} changed, ${counts.same} the same, ${counts.new} new, ${counts.gone} gone; all orders together ${money(totalBefore, currency)} before, ${money(totalNow, currency)} now.`;
+  const blocks: Block[] = [
+    { kind: "heading", level: 1, text: "Costs against the earlier report" },
+    { kind: "paragraph", text: summary },
+    ...(differing.rows.length > 0 ? [{ kind: "table" as const, table: differing }] : []),
+    ...(causes.length > 0
+      ? [
+          { kind: "heading" as const, level: 2 as const, text: "Causes, per good part" },
+          { kind: "list" as const, items: causes },
+        ]
+      : []),
+  ];
+  return {
+    name: "cost-change",
+    data: { currency, counts, totalBefore, totalNow, orders },
+    rows: table,
+    blocks,
+  };
+}

@@ -1,0 +1,53 @@
+import { costLines } from "../../core/cost/items.js";
+import type { OrderCost } from "../../core/cost/snapshot.js";
+import type { Percentiles } from "../../core/cost/spread.js";
+import { decimals } from "../digits.js";
+import { moneyDigits } from "../money.js";
+import type { Cell, Column } from "../table.js";
+
+const whole = (value: number): string => decimals(value, 0);
+
+/** A column of text, its key its title. */
+export const textColumn = (key: string): Column => ({ key, title: key });
+
+/** A column of whole numbers. */
+export const countColumn = (key: string): Column => ({ key, title: key, digits: whole });
+
+/** Columns of money, the currency at the end of the key. */
+export const moneyColumn =
+  (currency: string | null) =>
+  (name: string): Column => ({
+    key: currency === null ? name : `${name}_${currency}`,
+    title: name.replaceAll("_", " "),
+    digits: moneyDigits(currency),
+  });
+
+const percentiles = ["p10", "p50", "p90"] as const;
+
+/** The columns of the cost table; with a spread also those of the cost of a good part in the draws. */
+export const costColumns = (currency: string | null, spread: boolean): Column[] => [
+  ...["batch", "date"].map(textColumn),
+  countColumn("order"),
+  ...["part", "shade", "base"].map(textColumn),
+  ...["quantity", "started"].map(countColumn),
+  ...["cost_per_part", "total", ...costLines, "price", ...(spread ? percentiles : [])].map(
+    moneyColumn(currency),
+  ),
+];
+
+/** One order in those columns; its percentiles where the table has a spread. */
+export const costRow = (order: OrderCost, spread?: Percentiles | null): Cell[] => [
+  order.batch,
+  order.date,
+  order.order,
+  order.part,
+  order.shade,
+  order.base,
+  order.quantity,
+  order.started,
+  order.costPerPart,
+  order.total,
+  ...costLines.map((line) => order.lines?.[line] ?? null),
+  order.price ?? null,
+  ...(spread === undefined ? [] : percentiles.map((name) => spread?.[name] ?? null)),
+];
