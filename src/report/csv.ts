@@ -9,20 +9,27 @@ export interface CsvStyle {
   readonly bom: boolean;
 }
 
+/** Text that is a signed number, which no spreadsheet runs as a formula. */
+const signedNumber = /^[+-](?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?$/i;
+
 /**
  * A table as RFC 4180 text: CRLF, a header row, quotes where needed. A text cell that a spreadsheet would run
- * as a formula starts with an apostrophe; a negative number stays a number.
+ * as a formula starts with an apostrophe; a negative number stays a number. `headed` false for further rows of
+ * a table whose header is written.
  */
-export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle): string {
+export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, headed = true): string {
   const number = (value: number, column: Column | undefined): string =>
     (column?.digits ?? String)(value).replace(".", decimal);
   return stringify(table.rows as (string | number | null)[][], {
     columns: table.columns.map(({ key }) => key),
-    header: true,
+    header: headed,
     delimiter,
-    bom,
+    bom: bom && headed,
     record_delimiter: "windows",
     escape_formulas: true,
-    cast: { number: (value, { index }) => number(value, table.columns[index]) },
+    cast: {
+      string: (value) => (signedNumber.test(value) ? { value, escape_formulas: false } : value),
+      number: (value, { index }) => number(value, table.columns[index]),
+    },
   });
 }
