@@ -39,10 +39,27 @@ export interface Request {
   readonly output: OutputOptions;
 }
 
+/** How a streamed result ended. */
+export interface Ending {
+  readonly diagnostics: readonly Diagnostic[];
+  /** Part of the input was bad. */
+  readonly status?: 2;
+  readonly missed?: boolean;
+  /** The result broke off: a file that was asked for is not made. */
+  readonly spoilt?: boolean;
+  /** Said on stderr at the end. */
+  readonly note?: string;
+}
+
+/** A result written as it comes, so that its length costs no memory; diagnostics are said where they arise. */
+export type Stream = AsyncGenerator<string | readonly Diagnostic[], Ending>;
+
 /** What a command hands back. With an error among the diagnostics nothing is written. */
 export interface Result {
   /** A report in the format asked for, or text that stands as it is in every format. */
   readonly report?: Report | string;
+  /** Instead of a report. */
+  readonly stream?: Stream;
   readonly diagnostics: readonly Diagnostic[];
   /** Part of the input is bad: the report on the rest is written all the same. */
   readonly status?: 2;

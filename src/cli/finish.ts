@@ -28,6 +28,8 @@ export async function turnDown(faults: readonly Fault[], io: Io, refusedColour: 
 
 /** Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. */
 export async function finish(result: Result, output: OutputOptions, io: Io): Promise<number> {
+  if (result.stream !== undefined)
+    return (await import("./finish-stream.js")).finishStream(result.stream, output, io);
   const { diagnostics, report } = result;
   const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
   await say(shown, io, !output.colour);

@@ -1,5 +1,5 @@
 /** What a report can be written as. */
-export type Format = "text" | "json" | "csv" | "tsv" | "markdown" | "html" | "svg";
+export type Format = "text" | "json" | "csv" | "tsv" | "ndjson" | "markdown" | "html" | "svg";
 
 /** Formats of a report without a picture. */
 export const tableFormats: readonly Format[] = ["text", "json", "csv", "tsv", "markdown"];

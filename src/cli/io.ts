@@ -1,17 +1,33 @@
 import type { Fault } from "../core/fault.js";
 
+/** A new text for a file, written beside it until it is whole. */
+export interface Replacement {
+  /** Settles when more may be written. */
+  readonly write: (text: string) => Promise<void>;
+  /** Puts the new text in place of the old. */
+  readonly commit: () => Promise<void>;
+  /** Leaves the old text and nothing of the new. */
+  readonly discard: () => Promise<void>;
+}
+
 /** Everything a run may touch outside itself; tests hand in their own. */
 export interface Io {
   /** Results. */
   readonly out: (text: string) => void;
+  /** A piece of a long result; settles when more may be written, with false where nobody reads on. */
+  readonly write: (text: string) => Promise<boolean>;
   /** Diagnostics and progress. */
   readonly err: (text: string) => void;
   /** All of stdin, or its first bytes where it holds more than `atMost`. */
   readonly readStdin: (atMost?: number) => Promise<Uint8Array>;
   /** A whole file, or its first bytes where it holds more than `atMost`. */
   readonly readFile: (path: string, atMost?: number) => Promise<Uint8Array>;
+  /** A file, or stdin for "-", piece by piece. */
+  readonly read: (path: string) => AsyncIterable<Uint8Array>;
   /** The whole text or nothing; what stood there stays until the new text is complete. */
   readonly writeFileAtomic: (path: string, text: string) => Promise<void>;
+  /** The same for a text that comes in pieces. */
+  readonly replaceFile: (path: string) => Promise<Replacement>;
   /** Makes new files in a folder (made if need be): all of them, or none and why. */
   readonly createFiles: (folder: string, files: ReadonlyMap<string, string>) => Promise<readonly Fault[]>;
   readonly env: Readonly<Record<string, string | undefined>>;

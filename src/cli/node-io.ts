@@ -20,10 +20,15 @@ export function nodeIo(): Io {
   const at = (path: string): string => (isAbsolute(path) ? path : join(process.cwd(), path));
   return {
     out: (text) => void process.stdout.write(text),
+    write: (text) => new Promise((settle) => process.stdout.write(text, (fault) => settle(!fault))),
     err: (text) => void process.stderr.write(text),
     readStdin: (atMost) => drain(process.stdin, atMost),
+    read: async function* (path) {
+      yield* path === "-" ? process.stdin : (await import("node:fs")).createReadStream(at(path));
+    },
     readFile: async (path, atMost) => drain((await import("node:fs")).createReadStream(at(path)), atMost),
     writeFileAtomic: async (path, text) => (await import("./write-files.js")).writeWhole(at(path), text),
+    replaceFile: async (path) => (await import("./replace-file.js")).replaceFile(at(path)),
     createFiles: async (folder, files) => (await import("./write-files.js")).createFiles(at(folder), files),
     env: process.env,
     cwd: process.cwd(),

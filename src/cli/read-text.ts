@@ -1,4 +1,4 @@
-import { done, error, failed, type Outcome } from "../core/fault.js";
+import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
 import type { Io } from "./io.js";
 
 const reasons: Readonly<Record<string, string>> = {
@@ -8,6 +8,13 @@ const reasons: Readonly<Record<string, string>> = {
   EACCES: "it may not be read",
   EPERM: "it may not be read",
 };
+
+/** A file system's refusal to read as a fault of the user's to mend; anything unknown is thrown on. */
+export function readFault(path: string, thrown: unknown): Fault {
+  const reason = reasons[(thrown as NodeJS.ErrnoException | null)?.code ?? ""];
+  if (reason === undefined) throw thrown;
+  return error("read", [], `${path} cannot be read: ${reason}`);
+}
 
 /** Text of a file, or of stdin for "-"; longer input is cut off after `atMost` bytes. */
 export async function readText(path: string, io: Io, atMost?: number): Promise<string> {
@@ -20,8 +27,6 @@ export async function readNamed(path: string, io: Io, atMost?: number): Promise<
   try {
     return done(await readText(path, io, atMost));
   } catch (thrown) {
-    const reason = reasons[(thrown as NodeJS.ErrnoException | null)?.code ?? ""];
-    if (reason === undefined) throw thrown;
-    return failed(error("read", [], `${path} cannot be read: ${reason}`));
+    return failed(readFault(path, thrown));
   }
 }

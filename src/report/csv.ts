@@ -9,6 +9,9 @@ export interface CsvStyle {
   readonly bom: boolean;
 }
 
+/** Text that is a signed number, which no spreadsheet runs as a formula. */
+const signedNumber = /^[+-](?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?$/i;
+
 /**
  * A table as RFC 4180 text: CRLF, a header row, quotes where needed. A text cell that a spreadsheet would run
  * as a formula starts with an apostrophe; a negative number stays a number. Without `header` the text goes on from
@@ -24,6 +27,9 @@ export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, header 
     bom: bom && header,
     record_delimiter: "windows",
     escape_formulas: true,
-    cast: { number: (value, { index }) => number(value, table.columns[index]) },
+    cast: {
+      string: (value) => (signedNumber.test(value) ? { value, escape_formulas: false } : value),
+      number: (value, { index }) => number(value, table.columns[index]),
+    },
   });
 }

@@ -21,6 +21,10 @@ export async function runFake(
     out: (text) => {
       outside.out += text;
     },
+    write: async (text) => {
+      outside.out += text;
+      return true;
+    },
     err: (text) => {
       outside.err += text;
     },
@@ -30,6 +34,19 @@ export async function runFake(
     },
     writeFileAtomic: async (path, text) => {
       outside.files.set(path, text);
+    },
+    read: async function* (path) {
+      yield await (path === "-" ? fake.readStdin() : fake.readFile(path));
+    },
+    replaceFile: async (path) => {
+      let text = "";
+      return {
+        write: async (more) => {
+          text += more;
+        },
+        commit: async () => void outside.files.set(path, text),
+        discard: async () => {},
+      };
     },
     createFiles: async (folder, files) => {
       for (const [name, text] of files) outside.files.set(`${folder}/${name}`, text);

@@ -31,9 +31,13 @@ test("csv writes a decimal comma in numbers and leaves points in text", () => {
 });
 
 test("csv makes text harmless that a spreadsheet would run, and leaves negative numbers alone", () => {
-  const bad = ["=1+1", "+1", "-1", "@sum(A1)", "\t=1", "\r=1", "＝1"];
+  const bad = ["=1+1", "+1+1", "-1+1", "@sum(A1)", "\t=1", "\r=1", "＝1"];
   const rows = parse(csv(table(...bad.map((text) => [text, -1] as const)), style)) as string[][];
   expect(rows.slice(1)).toEqual(bad.map((text) => [`'${text}`, "-1.00"]));
+  const numbers = ["-1", "+1.50", "-0,5", "-1e3"];
+  expect(parse(csv(table(...numbers.map((text) => [text, -1] as const)), style)).slice(1)).toEqual(
+    numbers.map((text) => [text, "-1.00"]),
+  );
 });
 
 test("csv starts with a byte order mark when asked", () => {

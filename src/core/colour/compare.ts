@@ -71,7 +71,7 @@ export interface CompareReport extends Comparison {
   readonly verdict?: Verdict;
 }
 
-/** Compares two colours as they were given, both brought to one reading; A is the standard. */
+/** Compares two colours as they were given, both brought to one reading; a hex keeps its own screen colour. */
 export function compareColours(
   standard: Colour,
   sample: Colour,
@@ -80,15 +80,26 @@ export function compareColours(
 ): Outcome<CompareReport> {
   const one = resolveLab(standard, reading);
   const other = resolveLab(sample, reading);
-  const faults: Fault[] = [...one.faults, ...other.faults];
+  const faults: Fault[] = [];
+  const note = (side: "standard" | "sample", found: readonly Fault[]): void => {
+    faults.push(...found.map((fault) => ({ ...fault, path: [side, ...fault.path] })));
+  };
+  note("standard", one.faults);
+  note("sample", other.faults);
   if (!one.ok || !other.ok) return { ok: false, faults };
-  const side = (lab: Lab): ComparedColour => {
+  const side = (name: "standard" | "sample", colour: Colour, lab: Lab): ComparedColour => {
+    if (colour.kind === "hex") return { lab, hex: colour.hex, inGamut: true };
     const { hex, inGamut, faults: found } = screenColour(lab, reading);
-    faults.push(...found);
+    note(name, found);
     return { lab, hex, inGamut };
   };
   const comparison = compareLab(one.value, other.value);
-  const report = { ...comparison, reading, standard: side(one.value), sample: side(other.value) };
+  const report = {
+    ...comparison,
+    reading,
+    standard: side("standard", standard, one.value),
+    sample: side("sample", sample, other.value),
+  };
   return done(
     limit === undefined ? report : { ...report, verdict: judge(comparison, limit.formula, limit.tolerance) },
     faults,

@@ -1,0 +1,43 @@
+import type { CommandDeclaration } from "../command.js";
+
+/** `compare` as help and completion know it. */
+export const compare: CommandDeclaration = {
+  name: "compare",
+  group: "Without a batch file",
+  arguments: "[A] [B]",
+  summary: "colour differences of two colours, or of a file of pairs",
+  details:
+    "A is the standard, B the sample: L,a,b, #rrggbb, a CSS name, hsl(h, s%, l%), or with --spec a shade. " +
+    "What was read under something else than --reading is carried over, and the report says so.\n\n" +
+    "--pairs reads a CSV file with a header row naming L1, a1, b1, L2, a2, b2; other columns are kept. Columns " +
+    "parted by comma, semicolon or tab and decimal point or comma are told from the header and the first number; " +
+    "--delimiter and --decimal shape what is written. A row that cannot be read is said with its row and column, " +
+    "the others are written, and the exit status is 2. Formats for files of any length: csv, tsv, ndjson, json; " +
+    "text and markdown hold all rows at once.",
+  options: [
+    { flags: "--pairs <file>", description: "compare every row of a file; - for stdin" },
+    {
+      flags: "--reading <reading>",
+      description: "what L,a,b were read under: default D65/10, or D65/2 where both colours are a screen's",
+    },
+    {
+      flags: "--tolerance <number>",
+      description: "largest difference that passes; exit status 1 where one is larger",
+    },
+    {
+      flags: "--formula <name>",
+      description: "of the tolerance; default ciede2000",
+      choices: ["cie76", "cie94", "cie94Textile", "cmc11", "cmc21", "ciede2000"],
+    },
+    { flags: "--spec <file>", description: "batch whose shades A and B may name" },
+    { flags: "--fail-fast", description: "end at the first row that cannot be read" },
+  ],
+  examples: [
+    'dipwright compare 65.9,44.6,23.0 "#d9603b"',
+    "dipwright compare 50,-3,2 50.4,-2.8,2.5 --tolerance 1.0 --formula cmc21",
+    "dipwright compare coral-light 66.1,44,22.7 --spec batch.yaml",
+    "dipwright compare --pairs readings.csv --format csv --out compared.csv",
+  ],
+  formats: ["text", "json", "csv", "tsv", "ndjson", "markdown"],
+  load: async () => (await import("./execute.js")).execute,
+};

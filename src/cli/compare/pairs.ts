@@ -1,0 +1,133 @@
+import type { Reading } from "../../core/colour/types.js";
+import type { Fault } from "../../core/fault.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { type Limit, type PairHeader, type PairRow, verdictOf } from "../../report/compare/pair.js";
+import { csvPairs, jsonPairs, ndjsonPairs, type PairWriter } from "../../report/compare/pair-writers.js";
+import { pairsReport } from "../../report/compare/pairs-report.js";
+import { pairsSaid } from "../../report/compare/pairs-said.js";
+import { type Result, type Stream, unplaced } from "../command.js";
+import type { Io } from "../io.js";
+import type { OutputOptions } from "../output-options.js";
+import { comparedRows } from "./pair-rows.js";
+
+/** What is asked of a file of pairs. */
+export interface PairsTask {
+  /** "-" for stdin. */
+  readonly file: string;
+  /** What both colours of every row were read under. */
+  readonly reading: Reading;
+  readonly limit?: Limit;
+  /** End at the first row that cannot be read. */
+  readonly failFast: boolean;
+}
+
+/** Good rows and what is wrong with the others, counted on the way. */
+interface Counted {
+  header: PairHeader | undefined;
+  pairs: number;
+  unread: number;
+  passed: number;
+  /** Why the reading ended early; empty where it did not. */
+  broken: readonly Diagnostic[];
+}
+
+/** Rows of the file, some at a time, with the diagnostics of the bad ones. */
+async function* counting(
+  { file, limit, failFast }: PairsTask,
+  io: Io,
+  counted: Counted,
+): AsyncGenerator<{ readonly rows: readonly PairRow[]; readonly bad: readonly Diagnostic[] }> {
+  const placed = (faults: readonly Fault[]): Diagnostic[] =>
+    faults.map((fault) => unplaced({ ...fault, path: fault.code === "read" ? [] : [file] }));
+  const listener = {
+    header: (header: PairHeader): void => {
+      counted.header = header;
+    },
+    broken: (faults: readonly Fault[]): void => {
+      counted.broken = placed(faults);
+    },
+  };
+  for await (const { rows, faults } of comparedRows(file, io, listener)) {
+    const [first] = faults;
+    const cut = failFast && first !== undefined ? Number(first.path[0]) : Number.POSITIVE_INFINITY;
+    const good = cut === Number.POSITIVE_INFINITY ? rows : rows.filter(({ row }) => row < cut);
+    const bad = faults.filter(({ path }) => !(Number(path[0]) > cut));
+    counted.pairs += good.length;
+    counted.unread += new Set(bad.map(({ path }) => path[0])).size;
+    if (limit !== undefined) for (const row of good) if (verdictOf(row, limit) === "pass") counted.passed++;
+    yield { rows: good, bad: placed(bad) };
+    if (bad.length > 0 && failFast) return;
+  }
+}
+
+const start = (): Counted => ({ header: undefined, pairs: 0, unread: 0, passed: 0, broken: [] });
+
+const summaryOf = ({ pairs, unread, passed }: Counted, limit: Limit | undefined) => ({
+  pairs,
+  unread,
+  ...(limit === undefined ? {} : { passed }),
+});
+
+async function* streamed(task: PairsTask, io: Io, writer: PairWriter, noted: boolean): Stream {
+  const counted = start();
+  const { limit, failFast } = task;
+  let headed = false;
+  for await (const { rows, bad } of counting(task, io, counted)) {
+    const header = counted.header!;
+    const text = `${headed ? "" : writer.head(header)}${writer.rows(header, rows)}`;
+    headed = true;
+    yield text;
+    if (bad.length > 0) yield bad;
+  }
+  const summary = summaryOf(counted, limit);
+  if (headed) yield writer.tail(summary);
+  const { broken, unread } = counted;
+  return {
+    diagnostics: broken,
+    ...(unread > 0 || broken.length > 0 ? { status: 2 } : {}),
+    missed: counted.passed < counted.pairs && limit !== undefined,
+    spoilt: !headed || (failFast && unread > 0),
+    ...(noted && headed && limit !== undefined ? { note: pairsSaid(summary, limit) } : {}),
+  };
+}
+
+async function gathered(task: PairsTask, io: Io): Promise<Result> {
+  const counted = start();
+  const { limit, reading, failFast } = task;
+  const rows: PairRow[] = [];
+  const diagnostics: Diagnostic[] = [];
+  for await (const some of counting(task, io, counted)) {
+    for (const row of some.rows) rows.push(row);
+    for (const fault of some.bad) diagnostics.push(fault);
+  }
+  diagnostics.push(...counted.broken);
+  if (counted.header === undefined || (failFast && diagnostics.length > 0)) return { diagnostics };
+  return {
+    diagnostics,
+    report: pairsReport(counted.header, rows, summaryOf(counted, limit), {
+      reading,
+      ...(limit === undefined ? {} : { limit }),
+    }),
+    missed: limit !== undefined && counted.passed < counted.pairs,
+    ...(diagnostics.length > 0 ? { status: 2 } : {}),
+  };
+}
+
+/**
+ * Compares every row of a file. CSV, TSV, NDJSON and JSON are written as the rows come; text and markdown need
+ * all rows at once to lay out their table.
+ */
+export async function comparePairs(task: PairsTask, { format, csv }: OutputOptions, io: Io): Promise<Result> {
+  const { limit } = task;
+  switch (format) {
+    case "csv":
+    case "tsv":
+      return { diagnostics: [], stream: streamed(task, io, csvPairs(csv, limit), true) };
+    case "ndjson":
+      return { diagnostics: [], stream: streamed(task, io, ndjsonPairs(limit), true) };
+    case "json":
+      return { diagnostics: [], stream: streamed(task, io, jsonPairs(limit), false) };
+    default:
+      return gathered(task, io);
+  }
+}

@@ -1,0 +1,56 @@
+import { rmSync } from "node:fs";
+import { type FileHandle, open, realpath, rename, rm, stat } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import type { Replacement } from "./io.js";
+
+const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
+
+/** Removes a file where the process is told to end, then lets it end. Returns how to call that off. */
+function removeOnSignal(path: string): () => void {
+  const end = (signal: NodeJS.Signals): void => {
+    rmSync(path, { force: true });
+    stop();
+    process.kill(process.pid, signal);
+  };
+  const stop = (): void => {
+    for (const signal of signals) process.off(signal, end);
+  };
+  for (const signal of signals) process.on(signal, end);
+  return stop;
+}
+
+/** Writes every byte; `write` alone may stop short. */
+const append = (file: FileHandle, text: string): Promise<void> => file.appendFile(text);
+
+/**
+ * Opens a new text for a file: written beside it, synced and renamed over it when whole. A link is followed, the
+ * old file's mode is kept; a pipe or device is written to as it is.
+ */
+export async function replaceFile(path: string): Promise<Replacement> {
+  const there = await stat(path).catch(() => undefined);
+  if (there !== undefined && !there.isFile()) {
+    const device = await open(path, "w");
+    const close = (): Promise<void> => device.close();
+    return { write: (text) => append(device, text), commit: close, discard: close };
+  }
+  const target = there === undefined ? path : await realpath(path);
+  const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  const file = await open(beside, "wx", there?.mode ?? 0o666);
+  const stop = removeOnSignal(beside);
+  const discard = async (): Promise<void> => {
+    await file.close().catch(() => undefined);
+    await rm(beside, { force: true });
+    stop();
+  };
+  return {
+    write: (text) => append(file, text),
+    commit: async () => {
+      if (there !== undefined) await file.chmod(there.mode);
+      await file.sync();
+      await file.close();
+      await rename(beside, target);
+      stop();
+    },
+    discard,
+  };
+}

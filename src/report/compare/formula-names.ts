@@ -1,0 +1,11 @@
+import type { FormulaName } from "../../core/colour/compare.js";
+
+/** The formulas as people write them. */
+export const formulaTitles: Readonly<Record<FormulaName, string>> = {
+  cie76: "CIE76",
+  cie94: "CIE94 graphic arts",
+  cie94Textile: "CIE94 textile",
+  cmc11: "CMC(1:1)",
+  cmc21: "CMC(2:1)",
+  ciede2000: "CIEDE2000",
+};

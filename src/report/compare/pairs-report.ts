@@ -1,0 +1,52 @@
+import { screenColour } from "../../core/colour/swatch.js";
+import type { Reading } from "../../core/colour/types.js";
+import type { Report } from "../report.js";
+import type { Cell, Column } from "../table.js";
+import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
+import { type Limit, type PairHeader, type PairRow, type PairsSummary, verdictOf } from "./pair.js";
+import { pairsSaid } from "./pairs-said.js";
+import { pairsTable } from "./pairs-table.js";
+
+/** Differences that people read in a table of many pairs; the others stand in CSV and JSON. */
+const read = ["cmc21", "ciede2000", "deltaL", "deltaC", "deltaH"];
+
+/** A file of pairs for people: the columns that name a row, the colours side by side, the usual differences. */
+export function pairsReport(
+  header: PairHeader,
+  rows: readonly PairRow[],
+  summary: PairsSummary,
+  { reading, limit }: { readonly reading: Reading; readonly limit?: Limit },
+): Report {
+  const wanted = differenceColumns.flatMap(({ key }, i) =>
+    read.includes(key) || key === limit?.formula ? [i] : [],
+  );
+  const naming = header.names.flatMap((name, i) => (header.columns.includes(i) ? [] : [{ name, i }]));
+  const columns: Column[] = [
+    { key: "row", title: "row", digits: String },
+    ...naming.map(({ name }) => ({ key: name, title: name })),
+    { key: "standard", title: "standard", swatch: true },
+    { key: "sample", title: "sample", swatch: true },
+    ...wanted.map((i) => differenceColumns[i]!),
+    ...(limit === undefined ? [] : [verdictColumn]),
+  ];
+  const cells = (row: PairRow): Cell[] => {
+    const numbers = differences(row);
+    return [
+      row.row,
+      ...naming.map(({ i }) => row.cells[i] ?? ""),
+      screenColour(row.standard, reading).hex,
+      screenColour(row.sample, reading).hex,
+      ...wanted.map((i) => numbers[i]!),
+      ...(limit === undefined ? [] : [verdictOf(row, limit)]),
+    ];
+  };
+  return {
+    name: "compare-pairs",
+    data: {},
+    rows: pairsTable(header, rows, limit),
+    blocks: [
+      { kind: "table", table: { columns, rows: rows.map(cells) } },
+      { kind: "paragraph", text: pairsSaid(summary, limit) },
+    ],
+  };
+}

@@ -1,0 +1,136 @@
+import { labToLch } from "../../core/colour/cielab.js";
+import { type CompareReport, differenceFormulas, type FormulaName } from "../../core/colour/compare.js";
+import type { GreyScale } from "../../core/colour/grey-scale.js";
+import { readingSaid } from "../../core/colour/reading.js";
+import type { Reading } from "../../core/colour/types.js";
+import { decimals } from "../digits.js";
+import { textField } from "../fields.js";
+import type { Block, Report } from "../report.js";
+import { type Field, rowTable } from "../row-table.js";
+import type { Column } from "../table.js";
+import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
+import { formulaTitles } from "./formula-names.js";
+
+/** Where a colour came from. */
+export interface Origin {
+  /** As it was typed. */
+  readonly given: string;
+  /** What it was read under, where that is not what it is compared under. */
+  readonly carriedFrom?: Reading;
+}
+
+interface Origins {
+  readonly standard: Origin;
+  readonly sample: Origin;
+}
+
+const sides = ["standard", "sample"] as const;
+const four = (value: number): string => decimals(value, 4);
+const two = (value: number): string => decimals(value, 2);
+const numberColumn = (key: string, title: string): Column => ({ key, title, digits: four, show: two });
+
+/** Sentences on what was carried over, and on what the screen cannot show. */
+function notes(report: CompareReport, origins: Origins): string[] {
+  return sides.flatMap((side) => {
+    const from = origins[side].carriedFrom;
+    return [
+      ...(from === undefined
+        ? []
+        : [
+            `The ${side} was read under ${readingSaid(from)} and carried over to ${readingSaid(report.reading)} through its smoothest reflectance curve: an estimate.`,
+          ]),
+      ...(report[side].inGamut ? [] : [`A screen cannot show the ${side}: its hex is only a likeness.`]),
+    ];
+  });
+}
+
+function blocks(report: CompareReport, origins: Origins, change: GreyScale): readonly Block[] {
+  const { verdict, deltaE, deltaL, deltaC, deltaH } = report;
+  const formulas = Object.keys(differenceFormulas) as FormulaName[];
+  const said = notes(report, origins);
+  return [
+    { kind: "heading", level: 1, text: `Colour difference under ${readingSaid(report.reading)}` },
+    {
+      kind: "table",
+      table: {
+        columns: sides.map((side) => ({ key: side, title: side, swatch: true })),
+        rows: [sides.map((side) => report[side].hex)],
+      },
+    },
+    {
+      kind: "table",
+      table: {
+        columns: [
+          { key: "colour", title: "colour" },
+          { key: "given", title: "as given" },
+          ...["L", "a", "b", "C", "h"].map((name) => numberColumn(name, name)),
+        ],
+        rows: sides.map((side) => {
+          const [, C, h] = labToLch(report[side].lab);
+          return [side, origins[side].given, ...report[side].lab, C, h];
+        }),
+      },
+    },
+    {
+      kind: "table",
+      table: {
+        columns: [{ key: "formula", title: "formula" }, numberColumn("deltaE", "difference")],
+        rows: formulas.map((name) => [formulaTitles[name], deltaE[name]]),
+      },
+    },
+    {
+      kind: "paragraph",
+      text: `Sample less standard: ΔL ${two(deltaL)}, ΔC ${two(deltaC)}, ΔH ${two(deltaH)}. Grey-scale grade for change in colour: ${change.grade}.`,
+    },
+    ...(said.length === 0 ? [] : [{ kind: "list", items: said } as const]),
+    ...(verdict === undefined
+      ? []
+      : [
+          {
+            kind: "paragraph",
+            text: `${verdict.pass ? "Pass" : "Fail"}: ${formulaTitles[verdict.formula]} ${four(deltaE[verdict.formula])} is ${verdict.pass ? "within" : "over"} the tolerance of ${verdict.tolerance}.`,
+          } as const,
+        ]),
+  ];
+}
+
+function row(report: CompareReport, origins: Origins, change: GreyScale): Field[] {
+  const numbers = differences(report);
+  const labField = (side: (typeof sides)[number], n: 1 | 2): Field[] =>
+    report[side].lab.map((value, i) => [numberColumn(`${"Lab"[i]}${n}`, `${"Lab"[i]}${n}`), value]);
+  const carried = ({ carriedFrom }: Origin): string | null =>
+    carriedFrom === undefined ? null : readingSaid(carriedFrom);
+  return [
+    textField("standard", origins.standard.given),
+    textField("sample", origins.sample.given),
+    textField("reading", readingSaid(report.reading)),
+    textField("standard_carried_from", carried(origins.standard)),
+    textField("sample_carried_from", carried(origins.sample)),
+    ...labField("standard", 1),
+    ...labField("sample", 2),
+    textField("hex1", report.standard.hex),
+    textField("hex2", report.sample.hex),
+    ...differenceColumns.map((column, i): Field => [column, numbers[i]!]),
+    textField("grey_scale_change", change.grade),
+    ...(report.verdict === undefined
+      ? []
+      : [[verdictColumn, report.verdict.pass ? "pass" : "fail"] as const satisfies Field]),
+  ];
+}
+
+/** Two colours compared, for every format. */
+export const compareReport = (report: CompareReport, origins: Origins, change: GreyScale): Report => {
+  const { standard, sample, reading, ...found } = report;
+  return {
+    name: "compare",
+    data: {
+      reading,
+      standard: { ...origins.standard, ...standard },
+      sample: { ...origins.sample, ...sample },
+      ...found,
+      greyScaleChange: change,
+    },
+    rows: rowTable(row(report, origins, change)),
+    blocks: blocks(report, origins, change),
+  };
+};
