@@ -1,6 +1,7 @@
 import { check } from "./check/declaration.js";
 import type { CommandDeclaration } from "./command.js";
 import { cost } from "./cost/declaration.js";
+import { fit } from "./fit/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
@@ -8,4 +9,4 @@ import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandDeclaration[] = [plan, cost, shade, check, newBatch, mix, schema];
+export const commands: readonly CommandDeclaration[] = [plan, cost, shade, check, newBatch, mix, fit, schema];
