@@ -2,6 +2,7 @@ import { check } from "./check/declaration.js";
 import type { CommandDeclaration } from "./command.js";
 import { compare } from "./compare/declaration.js";
 import { cost } from "./cost/declaration.js";
+import { fit } from "./fit/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
@@ -17,5 +18,6 @@ export const commands: readonly CommandDeclaration[] = [
   newBatch,
   mix,
   compare,
+  fit,
   schema,
 ];

@@ -18,6 +18,8 @@ export const references = {
     "R. P. Brent, An improved Monte Carlo factorization algorithm, BIT 20 (1980) 176, section on finding cycles; from memory",
   buck1996:
     "Buck Research Instruments, Model CR-1A Hygrometer Operating Manual (1996), appendix 1; after A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527",
+  burnhamAnderson2002:
+    "K. P. Burnham, D. R. Anderson, Model Selection and Multimodel Inference, 2nd ed., Springer (2002); from memory",
   burns2020:
     "S. A. Burns, Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45 (2020) 8",
   cegarraPuente1967:

@@ -1,5 +1,5 @@
 import type { LawName } from "../batch/model.js";
-import { done, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aicc } from "./aicc.js";
 import { checkPoints, negativeUptake } from "./check-points.js";
 import { fitLaw, type UptakePoint } from "./law-fit.js";
@@ -22,14 +22,15 @@ export interface UptakeFit {
   readonly limit: "still-rising" | "already-level" | undefined;
 }
 
-/** The best law and all four beside it, in the order of `lawNames`. */
+/** The best law, or the one asked for, and all four beside it, in the order of `lawNames`. */
 export interface UptakeFits extends UptakeFit {
+  readonly bestLaw: LawName;
   readonly perLaw: readonly UptakeFit[];
   readonly points: number;
 }
 
 /**
- * Fits the four uptake laws to readings of time and uptake and names the best by AICc.
+ * Fits the four uptake laws to readings of time and uptake and names the best by AICc; `wanted` asks for one law.
  *
  * With fewer than five points AICc is not defined for all laws; then the smallest residual variance S/(n - p)
  * decides, with a warning. Where a straight line from 0 or a level leaves no more residual variance than the
@@ -37,7 +38,7 @@ export interface UptakeFits extends UptakeFit {
  * @example
  * fitUptake([20, 40, 80, 160, 320].map((seconds) => ({ seconds, uptake: 1 - Math.exp(-0.01 * seconds) }))).value.law // => "first-order"
  */
-export function fitUptake(points: readonly UptakePoint[]): Outcome<UptakeFits> {
+export function fitUptake(points: readonly UptakePoint[], wanted?: LawName): Outcome<UptakeFits> {
   const faults = checkPoints(points);
   if (faults.some(({ severity }) => severity === "error")) return failed(...faults);
   const highest = points.reduce((most, { uptake }) => Math.max(most, Math.abs(uptake)), 0);
@@ -53,9 +54,22 @@ export function fitUptake(points: readonly UptakePoint[]): Outcome<UptakeFits> {
   const least = variance(best.residualSum, constantsOf(best.law));
   const end = openEnds(points).find(({ residualSum }) => variance(residualSum, 1) <= least);
   if (end !== undefined) return failed(...faults, end.fault);
-  if (!(best.parameters!.plateau > 0)) return failed(...faults, negativeUptake);
-  return done({ ...best, perLaw, points: points.length }, [...faults, ...doubts(best, points)]);
+  const fit = perLaw.find(({ law }) => law === wanted) ?? best;
+  if (fit.limit !== undefined) return failed(...faults, openLaw(fit.law, fit.limit, best.law));
+  if (!(fit.parameters!.plateau > 0)) return failed(...faults, negativeUptake);
+  return done({ ...fit, bestLaw: best.law, perLaw, points: points.length }, [
+    ...faults,
+    ...doubts(fit, points, wanted !== undefined),
+  ]);
 }
+
+const openLaw = (law: LawName, limit: "still-rising" | "already-level", best: LawName): Fault =>
+  error(
+    "fit-law-open",
+    [],
+    `the points leave the rate of the ${law} law open: to it they are ${limit === "still-rising" ? "all far from" : "all on"} the plateau`,
+    `add ${limit === "still-rising" ? "longer" : "shorter"} times, or take the ${best} law, which fits`,
+  );
 
 const constantsOf = (law: LawName): number => (law === "parabolic" ? 1 : 2);
 
@@ -77,14 +91,16 @@ function describe(law: LawName, points: readonly UptakePoint[], rounding: number
   };
 }
 
-function doubts(best: UptakeFit, points: readonly UptakePoint[]): Fault[] {
+function doubts(best: UptakeFit, points: readonly UptakePoint[], asked: boolean): Fault[] {
   const faults: Fault[] = [];
   if (points.length < 5)
     faults.push(
       warning(
         "fit-few-points",
         [],
-        `with ${points.length} points the law is chosen by residual variance and little checks it`,
+        asked
+          ? `with ${points.length} points little checks the law`
+          : `with ${points.length} points the law is chosen by residual variance and little checks it`,
         "use five points or more",
       ),
     );

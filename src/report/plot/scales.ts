@@ -13,8 +13,10 @@ function extent(values: readonly number[], { from, to }: PlotAxis): [number, num
   if (all.length === 0) return [0, 1];
   const low = all.reduce((least, value) => Math.min(least, value));
   const high = all.reduce((most, value) => Math.max(most, value));
-  if (high > low) return [low, high];
-  const room = low === 0 ? 1 : Math.abs(low) / 2;
+  // Ticks between numbers as good as equal would need more digits than there are.
+  const size = Math.max(Math.abs(low), Math.abs(high));
+  if (high - low > 1e-12 * size && size > 1e-100) return [low, high];
+  const room = size > 1e-100 ? size / 2 : 1;
   return [low - room, high + room];
 }
 

@@ -148,6 +148,10 @@ function legend(marks: readonly Mark[], left: number, right: number, top: number
   return { parts, bottom: marks.length === 0 ? top - lineHeight : y };
 }
 
+/** A long title is set smaller rather than cut. */
+const titleSize = (title: string): number =>
+  Math.min(16, ((size.width - 40) * 1.7) / Math.max(1, widthOf(title)));
+
 /**
  * A plot as an SVG document of its own: no script, no font or file from elsewhere, light and dark by the reader's
  * system, the same bytes for the same plot.
@@ -186,7 +190,7 @@ export function svgPlot(plot: Plot): string {
       element("rect", { class: "dw-paper", width: String(width), height: String(height) }),
       element(
         "text",
-        { x: 20, y: 26, class: "dw-ink", "font-size": "16", "font-weight": "600" },
+        { x: 20, y: 26, class: "dw-ink", "font-size": titleSize(plot.title), "font-weight": "600" },
         escapeMarkup(plot.title),
       ),
       ...named.parts,

@@ -1,0 +1,74 @@
+import type { LawName } from "../../core/batch/model.js";
+import { error, type Fault } from "../../core/fault.js";
+import { fitUptake } from "../../core/uptake/fit-uptake.js";
+import { columnMeaning } from "../../core/uptake/table-columns.js";
+import { readUptakeTable } from "../../core/uptake/uptake-table.js";
+import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { fitReport } from "../../report/fit/report.js";
+import { listed, nearest } from "../../spec/nearest.js";
+import { type Execute, type Result, refused, unplaced } from "../command.js";
+import { readNamed } from "../read-text.js";
+import { placedRows } from "./placed-rows.js";
+
+/** Longest file read [bytes]: some hundred thousand readings. */
+const largest = 4 * 1024 * 1024;
+
+/** Where the core leaves the way out to whoever asks, as an option of this command. */
+const helpHere: Readonly<Record<string, string>> = {
+  "table-uptake-column": "name the column of readings uptake, ks or exhaustion, or say --column NAME",
+  "table-empty": "begin with the names of the columns, such as time_s,uptake",
+  "table-extra-cell": "if the numbers have a decimal comma, separate the cells by ;",
+};
+
+function inThisCommand(fault: Fault): Fault {
+  const help = fault.help?.includes("--decimal")
+    ? "use a decimal point, or a decimal comma in every cell with ; between the cells"
+    : fault.help;
+  const better = helpHere[fault.code] ?? help;
+  return better === undefined ? fault : { ...fault, help: better };
+}
+
+function wrongColumn(wanted: string, header: readonly string[]): Fault | undefined {
+  const names = header.map((cell) => cell.trim()).filter((cell) => cell !== "");
+  const readings = names.filter((name) => !columnMeaning(name).kind.startsWith("time"));
+  if (readings.includes(wanted)) return undefined;
+  const near = nearest(wanted, readings);
+  const what = names.includes(wanted) ? "is the time" : "is no column of the file";
+  return error(
+    "table-uptake-column",
+    ["--column"],
+    `"${wanted}" ${what}`,
+    near === undefined ? `it has ${listed(readings, "and")}` : `did you mean ${near}?`,
+  );
+}
+
+/** Fits the uptake laws to a table of readings. */
+export const execute: Execute = async ({ args, options, output }, io): Promise<Result> => {
+  const [name = ""] = args;
+  const law = options.law as LawName | undefined;
+  const column = options.column as string | undefined;
+  if (output.set.length > 0)
+    return refused(error("usage", ["--set"], "fit reads no batch file, so there is nothing to set"));
+  const text = await readNamed(name, io, largest + 1);
+  if (!text.ok) return refused(...text.faults);
+  if (new TextEncoder().encode(text.value).length > largest)
+    return refused(error("too-large", [], `${name} is larger than 4 MiB`, "thin out the readings"));
+  const read = placedRows(name, text.value);
+  if (!read.ok) return refused(...read.faults);
+  const { rows, decimal, locate } = read.value;
+  const told = (faults: readonly Fault[]) => faults.map((fault) => diagnosed(inThisCommand(fault), locate));
+  const wrong = column === undefined ? undefined : wrongColumn(column, rows[0] ?? []);
+  if (wrong !== undefined) return refused(wrong);
+  const table = readUptakeTable(rows, { decimal, ...(column === undefined ? {} : { uptakeColumn: column }) });
+  if (!table.ok) return { diagnostics: told(table.faults) };
+  const fits = fitUptake(table.value.points, law);
+  const diagnostics = told([...table.faults, ...fits.faults]);
+  if (!fits.ok) return { diagnostics };
+  return {
+    report: fitReport({ name, table: table.value, fits: fits.value, warnings: diagnostics }),
+    diagnostics,
+  };
+};
+
+const diagnosed = (fault: Fault, locate: Locate) =>
+  fault.path[0] === "row" ? toDiagnostic(fault, locate) : unplaced(fault);

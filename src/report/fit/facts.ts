@@ -1,0 +1,23 @@
+import type { LawName } from "../../core/batch/model.js";
+import type { UptakeFits } from "../../core/uptake/fit-uptake.js";
+import type { UptakeTable } from "../../core/uptake/uptake-table.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+
+/** What a fit of readings is told from. */
+export interface FitFacts {
+  /** File, "-" for stdin. */
+  readonly name: string;
+  readonly table: UptakeTable;
+  readonly fits: UptakeFits;
+  readonly warnings: readonly Diagnostic[];
+}
+
+/** The readings by the name people know them under. */
+export const readingsSaid = ({ table }: FitFacts): string =>
+  table.meaning === "ks" ? "K/S" : table.uptakeColumn;
+
+/** What the constants of a law without a plateau mean; nothing for the others. */
+export const noteOn = (law: LawName): string | undefined =>
+  law === "parabolic"
+    ? "no plateau: in its place the uptake at the longest time, rate = 1/longest"
+    : undefined;
