@@ -36,6 +36,8 @@ export async function render(
       return (await import("../report/plot/svg-plot.js")).svgPlot(pictureOf(report));
     case "html":
       return (await import("../report/html.js")).html(report.blocks, pictureOf(report));
+    case "ndjson":
+      throw new Error(`${report.name} is not written line by line`);
   }
 }
 
