@@ -29,7 +29,7 @@ export function aimFaults(
         warning(
           "extrapolated",
           path,
-          `shade "${shade.name}" asks for ${secondsInWords(aim.freshSeconds)}, longer than the longest swatch of dye "${shade.dye.name}": its time and colour are extrapolated`,
+          `shade "${shade.name}" asks for ${secondsInWords(aim.freshSeconds)}, ${shade.dye.swatches.length > 0 ? "longer than the longest swatch" : "longer than the longest dip"} of dye "${shade.dye.name}": ${shade.dye.swatches.length > 0 ? "its time and colour are" : "its depth is"} extrapolated`,
           "dip and read a swatch of that time",
         ),
       ]

@@ -24,7 +24,9 @@ export interface Assignment {
  */
 export function assignLoads(batch: Batch, depthOf: (order: Order) => number): Assignment {
   const loads = new Map<Bath, LoadPlan[]>(batch.baths.map((bath) => [bath, []]));
-  const dyed = new Map<Bath, number>();
+  const dyed = new Map<Bath, number>(
+    batch.baths.map((bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
+  );
   const started = batch.orders.map((order) => partsToStart(order.quantity, batch.yield));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);

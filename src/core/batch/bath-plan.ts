@@ -9,6 +9,7 @@ import { dipTimer } from "../uptake/depth.js";
 import type { LoadPlan } from "./assign.js";
 import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
+import { startFaults } from "./start-faults.js";
 
 /** One bath worked through its loads. */
 export interface BathRun {
@@ -80,7 +81,6 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     dilution: dye.dilution,
   });
   const { heating, faults: heatingFaults } = heatingOf(bath, batch);
-  const faults: Fault[] = [...heatingFaults];
   const density = waterDensityKgM3(dye.celsius);
   const setting: BathSetting = {
     dye,
@@ -97,27 +97,6 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     start.kind === "fresh"
       ? setting.fresh
       : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
-  const path = ["baths", bath.index, "start"];
-  if (first.volumeL > tank.capacityL * (1 - handling.freeboard))
-    faults.push(
-      warning(
-        "bath-too-full",
-        path,
-        `tank "${tank.name}" starts with ${first.volumeL} L, above its freeboard (${(tank.capacityL * (1 - handling.freeboard)).toFixed(2)} L): it may spill when parts go in`,
-        `take out ${(first.volumeL - tank.volumeL).toFixed(2)} L first`,
-      ),
-    );
-  if (first.volumeL < 0.98 * tank.volumeL)
-    faults.push(
-      warning(
-        "bath-starts-low",
-        path,
-        `the bath in tank "${tank.name}" starts ${(tank.volumeL - first.volumeL).toFixed(2)} L below its mark of ${tank.volumeL} L`,
-        bath.topUp === "none"
-          ? "write topUp: level or topUp: strength to have it filled"
-          : "it is topped up after load 1; dipwright mix --from-volume gives the amounts to fill it before",
-      ),
-    );
   const worked = workLoads(bath, setting, first, plans);
   return {
     bath,
@@ -135,7 +114,7 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     loads: worked.loads,
     start: first,
     end: worked.end,
-    faults: [...faults, ...worked.faults],
+    faults: [...heatingFaults, ...startFaults(bath, handling, plans), ...worked.faults],
   };
 }
 
@@ -177,7 +156,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
           `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
           number === 1
             ? "strengthen it first or start fresh: start: fresh"
-            : "write topUp: strength, a lighter shade, or fewer parts for this bath",
+            : `${bath.topUp === "strength" ? "" : "write topUp: strength, or "}take a lighter shade or fewer parts for this bath`,
         ),
       );
       break;

@@ -48,7 +48,7 @@ export function dipFaults(
     readonly plan: LoadPlan;
     readonly result: LoadResult;
     readonly aim: ShadeAim;
-    readonly window: readonly [number, number] | null;
+    readonly window: readonly [number, number | null] | null;
   }[],
 ): Fault[] {
   const path = ["baths", bath.index];
@@ -70,16 +70,16 @@ export function dipFaults(
         slower(loads[quick]!),
       ),
     );
-  const narrow = loads.findIndex(
-    ({ window }) => window !== null && window[1] - window[0] < 2 * handling.timingSeconds,
-  );
+  const width = ({ window }: (typeof loads)[number]): number =>
+    window === null || window[1] === null ? Number.POSITIVE_INFINITY : window[1] - window[0];
+  const narrow = loads.findIndex((load) => width(load) < 2 * handling.timingSeconds);
   if (narrow >= 0 && narrow !== quick) {
-    const { result, window, plan } = loads[narrow]!;
+    const { result, plan } = loads[narrow]!;
     faults.push(
       warning(
         "window-too-narrow",
         path,
-        `load ${narrow + 1} of ${where} (shade "${plan.order.shade.name}") stays within tolerance for ${(window![1] - window![0]).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
+        `load ${narrow + 1} of ${where} (shade "${plan.order.shade.name}") stays within tolerance for ${width(loads[narrow]!).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
         result.seconds < 60 ? slower(loads[narrow]!) : "allow a wider tolerance, or time the dip better",
       ),
     );
@@ -102,7 +102,9 @@ export function dipFaults(
         "bath-nearly-spent",
         path,
         `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(aim.freshSeconds)} in a fresh bath: the bath is nearly spent`,
-        "write topUp: strength to bring it back, or make it up fresh next time",
+        bath.topUp === "strength"
+          ? "make it up fresh next time"
+          : "write topUp: strength to bring it back, or make it up fresh next time",
       ),
     );
   }

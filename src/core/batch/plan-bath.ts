@@ -57,8 +57,8 @@ export function planLives(batch: Batch, run: BathRun): BathLives {
 
 function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
   const { rates } = batch;
-  const perPart = life.parts > 0 ? life.dyeUsed / life.parts : 0;
-  const perDm2 = life.areaDm2 > 0 ? life.dyeUsed / life.areaDm2 : 0;
+  const perPart = life.parts > 0 ? life.dyeUsed / life.parts : null;
+  const perDm2 = life.areaDm2 > 0 ? life.dyeUsed / life.areaDm2 : null;
   const cost =
     dye.price === undefined || life.parts === 0
       ? null
@@ -92,16 +92,15 @@ function balance(run: BathRun): PlanDyeBalance {
     : { startG: start, addedG: added, takenUpG: takenUp, draggedOutG: draggedOut, leftG: left };
 }
 
-/** Times at which the ends of a shade's window are reached in the bath as it is. */
+/** Times at which the ends of a shade's window are reached in the bath as it is; a far end of null is never reached. */
 export function windowOf(
-  { timer, handling }: BathSetting,
+  { timer }: BathSetting,
   aim: ShadeAim,
   strength: number,
-): readonly [number, number] | null {
+): readonly [number, number | null] | null {
   if (!aim.window) return null;
   const from = timer(aim.window.from, strength);
-  // A bath too weak for the far end never leaves the window: the longest dip ends it.
-  return from === undefined ? null : [from, timer(aim.window.to, strength) ?? handling.longestSeconds];
+  return from === undefined ? null : [from, timer(aim.window.to, strength) ?? null];
 }
 
 /** CIEDE2000 per second at a dip: that of a fresh bath, slowed as the dip itself is. */

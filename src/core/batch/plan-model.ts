@@ -39,8 +39,8 @@ export interface PlanLoad {
   readonly depth: number;
   readonly dipSeconds: number;
   readonly cycleSeconds: number;
-  /** Times within tolerance; null where no colour is known. */
-  readonly windowSeconds: readonly [number, number] | null;
+  /** Times within tolerance, without a far end (null) in a bath too weak to leave it; null where no colour is known. */
+  readonly windowSeconds: readonly [number, number | null] | null;
   readonly deltaE00: number | null;
   readonly slopePerSecond: number | null;
   readonly lab: Lab | null;
@@ -76,9 +76,10 @@ export type PlanLife = {
   readonly endedBy: LifeEnd;
   /** Dye, water and disposal over the life, per part; null without prices. */
   readonly bathCostPerPart: number | null;
-} & (
-  | { readonly concentrateMlPerPart: number; readonly concentrateMlPerDm2: number }
-  | { readonly powderGPerPart: number; readonly powderGPerDm2: number }
+} & // Null where the bath does not outlast a load.
+(
+  | { readonly concentrateMlPerPart: number | null; readonly concentrateMlPerDm2: number | null }
+  | { readonly powderGPerPart: number | null; readonly powderGPerDm2: number | null }
 );
 
 export interface PlanBath {

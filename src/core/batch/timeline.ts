@@ -65,9 +65,17 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
     wet -= parts;
     dryerRuns++;
   };
+  const fillWhileFull = (): void => {
+    while (dryer && wet >= dryer.capacity && now >= dryerFree) fillDryer(dryer.capacity, dryer.minutes);
+  };
   const wait = (until: number): void => {
-    while (toClean.length > 0 && now + cleanUpMinutes <= until) cleanUp(toClean[0]!);
-    if (now < until) operator("wait", until - now);
+    fillWhileFull();
+    while (now < until) {
+      const dryerNext = dryer && wet >= dryer.capacity && dryerFree < until ? dryerFree : until;
+      if (toClean.length > 0 && now + cleanUpMinutes <= dryerNext) cleanUp(toClean[0]!);
+      else operator("wait", dryerNext - now);
+      fillWhileFull();
+    }
   };
 
   const firstInTank = new Set<string>();
@@ -88,7 +96,7 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
     for (const { load, parts, minutes } of bath.loads) {
       operator("dip", minutes, { tank, load, parts });
       wet += parts;
-      while (dryer && wet >= dryer.capacity && now >= dryerFree) fillDryer(dryer.capacity, dryer.minutes);
+      fillWhileFull();
     }
     toClean.push(bath);
   }

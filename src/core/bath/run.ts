@@ -63,7 +63,7 @@ export const topUpBelow = 0.98;
 export function topUpNow(
   setting: BathSetting,
   state: BathState,
-): { readonly topUp: TopUp; readonly short: boolean; readonly after: BathState } | null {
+): { readonly topUp: TopUp | null; readonly short: boolean; readonly after: BathState } | null {
   const { dye, rule, fresh, coldPerHot } = setting;
   const low = state.volumeL < topUpBelow * fresh.volumeL;
   const weak = strengthOf(state, fresh) < topUpBelow;
@@ -75,7 +75,7 @@ export function topUpNow(
     rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - state.dye);
   // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
   const added = liquid ? Math.min(wanted, coldMl) : wanted;
-  if (added === 0 && coldMl === 0) return null;
+  if (added === 0 && coldMl === 0) return wanted > 0 ? { topUp: null, short: true, after: state } : null;
   return {
     topUp: { dye: added, waterMl: liquid ? coldMl - added : coldMl },
     short: added < wanted,

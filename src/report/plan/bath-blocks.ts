@@ -18,11 +18,11 @@ const rules = {
 } as const;
 
 const ends: Record<LifeEnd, string> = {
-  "longest-dip": "then dips pass the longest time",
-  "too-weak": "then the bath is too weak at any time",
+  "longest-dip": "then a dip passes the longest",
+  "too-weak": "then it is too weak at any time",
   "shelf-life": "then its shelf life is over",
   "too-little-liquor": "then too little liquor is left",
-  "load-limit": "the count stops there",
+  "load-limit": "nothing ends it",
 };
 
 function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
@@ -31,7 +31,7 @@ function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   const heat =
     heating.minutes === null
       ? `Heat to ${degrees(bath.celsius)} (no heater power given: the time is not known).`
-      : `Switch the heater on at ${clock(on?.startMinute ?? 0, plan.startAtMinute ?? undefined)}: ${degrees(bath.celsius)} takes about ${duration(Math.ceil(heating.minutes) * 60)}, lid on if there is one.`;
+      : `Switch the heater on at ${clock(on?.startMinute ?? 0, plan.startAtMinute ?? undefined)}: ${degrees(bath.celsius)} takes about ${duration(Math.ceil(heating.minutes) * 60)}, lid on if there is one. Stay near.`;
   if (start.kind === "kept") {
     const age = start.ageDays > 0 ? `, ${start.ageDays} d old` : "";
     return [
@@ -107,21 +107,26 @@ function whereTheDyeGoes({ dyeBalance: b }: PlanBath): string {
   return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts, ${say(dragged)} rinsed away, ${say(left)} left.`;
 }
 
+const small = (value: number | null): string => (value === null ? "?" : value.toPrecision(2));
+
 function lifeText(plan: Plan, bath: PlanBath): string {
   const { life } = bath;
+  if (life.loads === 0)
+    return `A fresh bath would not last for one load of this work: ${ends[life.endedBy]}.`;
   const per =
     "concentrateMlPerPart" in life
-      ? `${life.concentrateMlPerPart.toPrecision(2)} mL of concentrate a part (${life.concentrateMlPerDm2.toPrecision(2)} mL/dm2)`
-      : `${life.powderGPerPart.toPrecision(2)} g of powder a part (${life.powderGPerDm2.toPrecision(2)} g/dm2)`;
+      ? `${small(life.concentrateMlPerPart)} mL of concentrate a part (${small(life.concentrateMlPerDm2)} mL/dm2)`
+      : `${small(life.powderGPerPart)} g of powder a part (${small(life.powderGPerDm2)} g/dm2)`;
   const cost =
     life.bathCostPerPart === null
       ? ""
       : `, ${money(life.bathCostPerPart, plan.currency)} a part for dye, water and disposal`;
   const cheapest =
     bath.cheapestRule !== null && bath.cheapestRule !== bath.topUpRule
-      ? ` Topping up by "${bath.cheapestRule}" would cost least.`
+      ? ` By dye, water and disposal alone, topUp: ${bath.cheapestRule} would cost least.`
       : "";
-  return `Bath life with this work: ${life.loads} loads, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2 (${ends[life.endedBy]}); ${per}${cost}.${cheapest}`;
+  const loads = life.endedBy === "load-limit" ? `${life.loads} loads and more` : `${life.loads} loads`;
+  return `A fresh bath lasts for ${loads} of this work, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2: ${ends[life.endedBy]}. That is ${per}${cost}.${cheapest}`;
 }
 
 /** One bath, in the order in which it is worked. */

@@ -301,4 +301,73 @@ describe("planBatch", () => {
     );
     expect(planned({ ...batch, orders }).orders).toHaveLength(1000);
   });
+
+  test("fills the dryer in waiting time as soon as it is free and a full run waits", () => {
+    const navy = { ...dye, name: "navy" };
+    const slow = { ...tank, name: "slow", volumeL: 12, capacityL: 14.4, heaterW: 700 };
+    const dark = { ...deep, name: "dark", dye: navy };
+    const dryer = { ...batch.dryers[0]!, capacity: 40, minutes: 10 };
+    const plan = planned({
+      ...batch,
+      dyes: [dye, navy],
+      dryers: [dryer],
+      baths: [bath, { ...bath, index: 1, tank: slow, dye: navy }],
+      orders: [order(0, hook, light, 97), order(1, hook, dark, 10)],
+    });
+    // 100 hooks in 20s: 40 and 40 are wet long before the slow bath is hot.
+    const second = plan.timeline.filter((entry) => entry.what === "dryer loading")[1]!;
+    const slowDip = plan.timeline.find((entry) => entry.what === "dip" && entry.tank === "slow")!;
+    expect(second.startMinute).toBeLessThan(slowDip.startMinute);
+  });
+
+  test("counts area dyed before in sharing loads between two tanks of one dye", () => {
+    const other = { ...tank, name: "other" };
+    const used = { kind: "kept" as const, volumeL: 6, strength: 1, ageDays: 0, areaDm2: 1000 };
+    const plan = planned({
+      ...batch,
+      tanks: [tank, other],
+      baths: [
+        { ...bath, start: used },
+        { ...bath, index: 1, tank: other },
+      ],
+      orders: [order(0, hook, light, 97)],
+    });
+    expect(plan.baths.map((row) => row.tank)).toEqual(["other"]);
+  });
+
+  test("gives a window without a far end where the bath is too weak to leave it", () => {
+    const white = { name: "white", lab: [93, -0.3, 0.6] as const };
+    const { ratePerSecond: _, ...rest } = dye;
+    const brick = {
+      ...rest,
+      base: white,
+      swatches: [
+        { seconds: 15, colour: { kind: "lab" as const, lab: [63.6, 29.4, 8.1] as const } },
+        { seconds: 60, colour: { kind: "lab" as const, lab: [49.2, 36.9, 12.2] as const } },
+        { seconds: 180, colour: { kind: "lab" as const, lab: [41.8, 38.7, 13.9] as const } },
+      ],
+    };
+    const shade = { name: "mid", dye: brick, target: { kind: "swatch" as const, seconds: 60 }, tolerance: 4 };
+    const weak = { kind: "kept" as const, volumeL: 6, strength: 0.58, ageDays: 50, areaDm2: 0 };
+    const input = {
+      ...batch,
+      baths: [{ ...bath, dye: { ...brick, shelfLifeDays: 40 }, start: weak, topUp: "none" as const }],
+      orders: [order(0, hook, { ...shade, dye: { ...brick, shelfLifeDays: 40 } }, 4)],
+    };
+    const one = input.baths[0]!.dye;
+    const plan = planned({ ...input, orders: [order(0, hook, { ...shade, dye: one }, 4)] });
+    const load = plan.baths[0]!.loads[0]!;
+    expect(load.windowSeconds![0]).toBeLessThan(load.dipSeconds);
+    expect(load.windowSeconds![1]).toBeNull();
+    expect(plan.warnings.map((fault) => fault.code)).toContain("bath-too-old");
+  });
+
+  test("says how much to take out of a bath that is too full for its loads, and that a full one cannot be strengthened", () => {
+    const full = { kind: "kept" as const, volumeL: 6.8, strength: 0.8, ageDays: 0, areaDm2: 0 };
+    const said = planned({ ...batch, baths: [{ ...bath, start: full }] }).warnings;
+    expect(said.map((fault) => fault.code)).toEqual(
+      expect.arrayContaining(["bath-too-full", "top-up-short"]),
+    );
+    expect(said.find((fault) => fault.code === "bath-too-full")!.help).toMatch(/^take out 0\.\d\d L first$/);
+  });
 });
