@@ -1,8 +1,8 @@
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
 import type { Ending, Stream } from "./command.js";
-import { say, turnDown } from "./finish.js";
 import type { Io, Replacement } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
+import { say, turnDown } from "./say.js";
 import { writeFault } from "./write-fault.js";
 
 const shown = (diagnostics: readonly Diagnostic[], { quiet }: OutputOptions): readonly Diagnostic[] =>

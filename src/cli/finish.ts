@@ -1,30 +1,10 @@
-import type { Fault } from "../core/fault.js";
-import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
-import { type Result, unplaced } from "./command.js";
+import { hasErrors } from "../diagnostics/diagnostic.js";
+import type { Result } from "./command.js";
 import type { Io } from "./io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";
-import { wantsColour } from "./wants-colour.js";
+import { say, turnDown } from "./say.js";
 import { writeFault } from "./write-fault.js";
-
-/** Says diagnostics on stderr, laid out for the terminal it is; those about no file stand close, uncounted. */
-export async function say(diagnostics: readonly Diagnostic[], io: Io, refusedColour: boolean): Promise<void> {
-  if (diagnostics.length === 0) return;
-  const { renderDiagnostic, renderText } = await import("../diagnostics/render-text.js");
-  const colour = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour });
-  const layout = { columns: Math.min(io.columns ?? 80, 100), colour };
-  io.err(
-    diagnostics.every(({ spans }) => spans.length === 0)
-      ? `${diagnostics.map((diagnostic) => renderDiagnostic(diagnostic, layout)).join("\n")}\n`
-      : renderText(diagnostics, layout),
-  );
-}
-
-/** Says faults of the command line and returns their exit status. */
-export async function turnDown(faults: readonly Fault[], io: Io, refusedColour: boolean): Promise<number> {
-  await say(faults.map(unplaced), io, refusedColour);
-  return 2;
-}
 
 /** Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. */
 export async function finish(result: Result, output: OutputOptions, io: Io): Promise<number> {

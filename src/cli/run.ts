@@ -2,9 +2,10 @@ import { done, error, failed, type Outcome } from "../core/fault.js";
 import type { CommandDeclaration, Request } from "./command.js";
 import { commands as known } from "./commands.js";
 import { defect } from "./defect.js";
-import { finish, turnDown } from "./finish.js";
+import { finish } from "./finish.js";
 import type { Io } from "./io.js";
 import { checkOutput, type RawOutputOptions } from "./output-options.js";
+import { turnDown } from "./say.js";
 import { type Call, CommanderError, tree } from "./tree.js";
 
 /** What was typed, as far as commander can tell: a call, or nothing left to do (help, version), or a fault. */

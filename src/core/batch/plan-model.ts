@@ -76,8 +76,7 @@ export type PlanLife = {
   readonly endedBy: LifeEnd;
   /** Dye, water and disposal over the life, per part; null without prices. */
   readonly bathCostPerPart: number | null;
-} & // Null where the bath does not outlast a load.
-(
+} & ( // Null where the bath does not outlast a load.
   | { readonly concentrateMlPerPart: number | null; readonly concentrateMlPerDm2: number | null }
   | { readonly powderGPerPart: number | null; readonly powderGPerDm2: number | null }
 );

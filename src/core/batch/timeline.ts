@@ -102,7 +102,8 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
   }
   while (dryer && wet > 0) {
     wait(dryerFree);
-    fillDryer(dryer.capacity, dryer.minutes);
+    // Waiting may have filled it with a full run already.
+    if (wet > 0 && now >= dryerFree) fillDryer(dryer.capacity, dryer.minutes);
   }
   while (toClean.length > 0) cleanUp(toClean[0]!);
 
