@@ -93,7 +93,7 @@ export function bathLife(
     }
     if (repeats >= lastRepeats) return end("shelf-life");
     for (const load of mix) {
-      if (totals.loads === lifeLoadLimit) return end("load-limit");
+      if (totals.loads >= lifeLoadLimit) return end("load-limit");
       // The working volume met the ratio; only what is lost without a refill can break it.
       if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
         return end("too-little-liquor");

@@ -104,11 +104,11 @@ function colourOf(
   return fresh === undefined ? undefined : labAfter(shade.curve, fresh, shade.baseKs);
 }
 
-/** By a central difference, or a one-sided one where the colour is known on one side only. */
+/** By a central difference, or a one-sided one where more would be beyond the known colours; less never is. */
 function slope(at: (by: number) => Lab | undefined, less: number, more: number): number {
-  const [low, middle, high] = [at(-less), at(0)!, at(more)];
-  const width = (low === undefined ? 0 : less) + (high === undefined ? 0 : more);
-  return ciede2000(low ?? middle, high ?? middle) / width;
+  const low = at(-less)!;
+  const high = at(more);
+  return high === undefined ? ciede2000(low, at(0)!) / less : ciede2000(low, high) / (less + more);
 }
 
 /** The first distance, of that sign and up to that size, at which a difference passes zero; null where none does. */

@@ -74,6 +74,14 @@ test("a heater of just the holding power holds with the lid off, and one of 1 W 
   expect(short.kelvinPerMinute).toBeCloseTo(-60 / heatCapacity, 8);
 });
 
+test("with the heater off a bath cools by its loss over m c", () => {
+  const { dipping, covered } = heatReport(tank, 80, room).now;
+  for (const { lossW, coolingKelvinPerMinute, kelvinPerMinute } of [dipping, covered]) {
+    expect(coolingKelvinPerMinute).toBeCloseTo((60 * lossW) / heatCapacity, 10);
+    expect(kelvinPerMinute! + coolingKelvinPerMinute).toBeCloseTo((60 * 540) / heatCapacity, 10);
+  }
+});
+
 test("evaporation is that of the tank with the lid off, and a fifth with it on, in hot litres by the density", () => {
   const { dipping, covered } = heatReport(tank, 80, room).now;
   expect(dipping.evaporationKgPerH).toBe(evaporationKgPerH(tank, 80, room, "dipping"));

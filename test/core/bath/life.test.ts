@@ -44,10 +44,10 @@ function plainLife(
   }
 }
 
-const ages = fc.record({
-  everyDays: fc.integer({ min: 0, max: 9 }),
-  shelfLifeDays: fc.oneof(fc.integer({ min: 0, max: 400 }), fc.constant(1e6)),
-});
+const ages: fc.Arbitrary<{ everyDays?: number; shelfLifeDays?: number }> = fc.oneof(
+  fc.constant({}),
+  fc.record({ everyDays: fc.integer({ min: 0, max: 9 }), shelfLifeDays: fc.integer({ min: 0, max: 400 }) }),
+);
 
 test("a life with its short cut for baths that go in a circle is the plain loop's to 1e-12", () => {
   const ended = new Map<LifeEnd, number>();
@@ -74,12 +74,12 @@ test("a life with its short cut for baths that go in a circle is the plain loop'
           );
       }
     }),
-    { numRuns: 300, seed: 6 },
+    { numRuns: 150, seed: 6 },
   );
   // Long, short and aged lives were all among them.
   expect(rounds).toBeGreaterThan(20);
-  for (const end of ["longest-dip", "shelf-life", "load-limit"] as const)
-    expect(ended.get(end)).toBeGreaterThan(5);
+  for (const end of ["too-weak", "shelf-life", "load-limit"] as const)
+    expect(ended.get(end)).toBeGreaterThan(20);
 });
 
 test("dye balances over a life: fresh and added is taken up, dragged out and left", () => {

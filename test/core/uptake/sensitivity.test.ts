@@ -109,3 +109,16 @@ test("a dip beyond what any time gives in the fresh bath has no known colour", (
     }),
   ).toBeUndefined();
 });
+
+test("a dip that has all the dye its bath gives has a slope from the weaker side, and no known end on the stronger", () => {
+  const { curve, model } = dyes[0]!;
+  const first = { ...model, law: "first-order", ratePerSecond: 0.02 } as const;
+  const dip = { seconds: 400, strength: 1, celsius: 80 };
+  const colourAt = (strength: number) =>
+    labAfter(curve, equivalentSeconds(first, depthAt(first, { ...dip, strength }))!);
+  const { strengthPercent } = sensitivity({ curve, model: first, dip, tolerance: 1.5, makeUpDye: 600 })!;
+  expect(strengthPercent.perUnit).toBeCloseTo(10 * ciede2000(colourAt(0.999), colourAt(1)), 9);
+  expect(strengthPercent.perUnit).toBeGreaterThan(0);
+  expect(strengthPercent.hold.more).toBeNull();
+  expect(strengthPercent.hold.within).toBe(strengthPercent.hold.less);
+});

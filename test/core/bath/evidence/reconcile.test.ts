@@ -104,6 +104,11 @@ test("purchases alone leave κ and drag-out open to each other, and each estimat
   expect(dragOutMlPerDm2.assumedShare).toBeLessThan(0.2);
 });
 
+test("liquor of 0.8 g/mL that weighs 4 g is 5 mL", () => {
+  const light = { ...weighing(204, 1e-4), gPerMl: 0.8 } as Evidence;
+  expect(of([light]).dragOutMlPerDm2.value).toBeCloseTo(0.5, 5);
+});
+
 test("the standardised residual of one of two weighings is their distance over the deviation of its prediction", () => {
   const { observations } = of([weighing(204, 0.1), weighing(210, 0.1)]);
   const variance = logDeviation(0.1) ** 2;

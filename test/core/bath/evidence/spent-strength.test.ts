@@ -71,3 +71,10 @@ test("a depth that even the fresh bath does not reach, or that takes no time, te
   expect(strengthOfSlowerDip(model, 1.2, 2)).toBeUndefined();
   expect(strengthOfSlowerDip(model, 0, 2)).toBeUndefined();
 });
+
+test("under the parabolic law a time four times as long tells half the strength, uncertain by the root of the ratio's share", () => {
+  const parabolic = { ...model, law: "parabolic" } as const;
+  const { strength, strengthError } = strengthOfSlowerDip(parabolic, 0.3, 4, 0.21)!;
+  expect(strength).toBeCloseTo(0.5, 12);
+  expect(strengthError).toBeCloseTo((0.5 * 1.1 - 0.5 / 1.1) / 2, 12);
+});
