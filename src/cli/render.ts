@@ -36,6 +36,9 @@ export async function render(
       return (await import("../report/plot/svg-plot.js")).svgPlot(pictureOf(report));
     case "html":
       return (await import("../report/html.js")).html(report.blocks, pictureOf(report));
+    case "ndjson":
+      // Commands that offer it write it themselves, row by row.
+      throw new Error(`no report of ${report.name} in ndjson`);
   }
 }
 
