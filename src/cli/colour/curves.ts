@@ -25,7 +25,10 @@ function feeder(header: readonly string[], faults: Fault[]) {
   return {
     take: (line: CsvRow): void => {
       if (refused) return;
-      if (reader !== undefined) return reader.take(line.fields, line.row);
+      if (reader !== undefined) {
+        reader.take(line.fields, line.row);
+        return;
+      }
       waiting.push(line);
       const decimal = line.fields.map(decimalShown).find((sign) => sign !== undefined);
       if (decimal !== undefined) open(decimal);

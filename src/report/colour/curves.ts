@@ -14,7 +14,7 @@ export interface CurveReport extends ColourReport {
 
 const two = (key: string): Column => ({ key, title: key, digits: (value) => decimals(value, 2) });
 
-/** Every curve of a file, one row a sample. */
+/** Every curve of a file, one row a sample. People see a whiteness only where its formula holds. */
 export function curvesReport(curves: readonly CurveReport[], reading: Reading): Report {
   const rows = curves.map((curve) => [textField("sample", curve.name), ...colourFields(curve)]);
   return {
@@ -32,16 +32,15 @@ export function curvesReport(curves: readonly CurveReport[], reading: Reading): 
           columns: [
             { key: "sample", title: "sample" },
             { key: "colour", title: "colour", swatch: true },
-            ...["Y", "L", "a", "b", "C", "h", "whiteness", "yellowness"].map(two),
+            ...["L", "a", "b", "C", "h", "whiteness", "yellowness"].map(two),
           ],
-          rows: curves.map(({ name, hex, xyz, lab, lch, whiteness, yellowness }) => [
+          rows: curves.map(({ name, hex, lab, lch, whiteness, whitenessValid, yellowness }) => [
             name,
             hex,
-            xyz[1],
             ...lab,
             lch[1],
             lch[2],
-            whiteness,
+            whitenessValid ? whiteness : null,
             yellowness,
           ]),
         },
