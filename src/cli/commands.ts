@@ -1,4 +1,5 @@
 import { check } from "./check/declaration.js";
+import { colour } from "./colour/declaration.js";
 import type { CommandDeclaration } from "./command.js";
 import { compare } from "./compare/declaration.js";
 import { cost } from "./cost/declaration.js";
@@ -19,5 +20,6 @@ export const commands: readonly CommandDeclaration[] = [
   mix,
   compare,
   fit,
+  colour,
   schema,
 ];

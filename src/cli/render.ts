@@ -37,7 +37,8 @@ export async function render(
     case "html":
       return (await import("../report/html.js")).html(report.blocks, pictureOf(report));
     case "ndjson":
-      throw new Error(`${report.name} is not written line by line`);
+      // Commands that offer it write it themselves, row by row.
+      throw new Error(`no report of ${report.name} in ndjson`);
   }
 }
 

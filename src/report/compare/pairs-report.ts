@@ -7,19 +7,20 @@ import { type Limit, type PairHeader, type PairRow, type PairsSummary, verdictOf
 import { pairsSaid } from "./pairs-said.js";
 import { pairsTable } from "./pairs-table.js";
 
-/** Differences that people read in a table of many pairs; the others stand in CSV and JSON. */
-const read = ["cmc21", "ciede2000", "deltaL", "deltaC", "deltaH"];
+const parts = ["deltaL", "deltaC", "deltaH"];
 
-/** A file of pairs for people: the columns that name a row, the colours side by side, the usual differences. */
+/**
+ * A file of pairs for people: the columns that name a row, the colours side by side, the difference by the formula
+ * that judges (else CIEDE2000) and its parts; the other formulas stand in CSV and JSON.
+ */
 export function pairsReport(
   header: PairHeader,
   rows: readonly PairRow[],
   summary: PairsSummary,
   { reading, limit }: { readonly reading: Reading; readonly limit?: Limit },
 ): Report {
-  const wanted = differenceColumns.flatMap(({ key }, i) =>
-    read.includes(key) || key === limit?.formula ? [i] : [],
-  );
+  const read = [limit?.formula ?? "ciede2000", ...parts];
+  const wanted = differenceColumns.flatMap(({ key }, i) => (read.includes(key) ? [i] : []));
   const naming = header.names.flatMap((name, i) => (header.columns.includes(i) ? [] : [{ name, i }]));
   const columns: Column[] = [
     { key: "row", title: "row", digits: String },

@@ -2,7 +2,7 @@ import { labToLch } from "../../core/colour/cielab.js";
 import { type CompareReport, differenceFormulas, type FormulaName } from "../../core/colour/compare.js";
 import type { GreyScale } from "../../core/colour/grey-scale.js";
 import { readingSaid } from "../../core/colour/reading.js";
-import type { Reading } from "../../core/colour/types.js";
+import type { Origin } from "../colour/origin.js";
 import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Block, Report } from "../report.js";
@@ -10,14 +10,6 @@ import { type Field, rowTable } from "../row-table.js";
 import type { Column } from "../table.js";
 import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
 import { formulaTitles } from "./formula-names.js";
-
-/** Where a colour came from. */
-export interface Origin {
-  /** As it was typed. */
-  readonly given: string;
-  /** What it was read under, where that is not what it is compared under. */
-  readonly carriedFrom?: Reading;
-}
 
 interface Origins {
   readonly standard: Origin;
