@@ -13,7 +13,7 @@ import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives, windowOf } from "./plan-bath.js";
+import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
 import { timeline } from "./timeline.js";
 
@@ -85,12 +85,22 @@ const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly
 const addedDye = (run: BathRun): number =>
   run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
+/** How a plan is worked where many are wanted: results are the same, less of what nobody reads. */
+export interface PlanWork {
+  /** A `dyeMemory` where many batches hold the same dyes. */
+  readonly modelOf?: ModelOf;
+  /** Bath lives under all top-up rules, or under each bath's own only, which is all that costs need. */
+  readonly lives?: "all" | "own";
+}
+
 /**
  * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
  * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
- * `modelOf` may be a `dyeMemory` where many batches hold the same dyes.
  */
-export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Plan> {
+export function planBatch(
+  batch: Batch,
+  { modelOf = dyeModel, lives: which = "all" }: PlanWork = {},
+): Outcome<Plan> {
   const aimed = aims(batch, modelOf);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
@@ -118,7 +128,7 @@ export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Pl
   ];
   if (faults.some(isError)) return failed(...faults);
 
-  const lives = runs.map((run) => planLives(batch, run));
+  const lives = runs.map((run) => planLives(batch, run, which === "own" ? [run.bath.topUp] : topUpRules));
   const day = timeline(
     runs.map((run) => ({
       bath: run.bath,
