@@ -1,6 +1,8 @@
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
-import { bathItems, type CostItem, partItems } from "../cost/items.js";
+import { colourCosts } from "../cost/colours.js";
+import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
+import { otherBases } from "../cost/other-bases.js";
 import { pricesOf } from "../cost/prices.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
@@ -10,6 +12,7 @@ import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
+import { bathUse } from "./bath-use.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
@@ -141,7 +144,9 @@ export function planBatch(
     })),
     batch,
   );
-  const items = hasMoney(batch) ? costItems(batch, runs, lives, assigned.started, day.dryerRuns) : undefined;
+  const uses = hasMoney(batch) ? runs.map((run, i) => bathUse(batch, run, lives[i]!)) : undefined;
+  const shared = partItems(batch, assigned.started, day.dryerRuns);
+  const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const orders = batch.orders.map((order) =>
     planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
@@ -175,6 +180,14 @@ export function planBatch(
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
     },
+    colours: uses
+      ? colourCosts(
+          batch,
+          uses,
+          allocate(shared, batch.orders.length).map(sheetTotal),
+          orders.map((order) => order.value),
+        )
+      : [],
     prices: pricesOf(batch),
     notCounted: items ? notCounted(batch) : [],
     exceeded,
@@ -203,38 +216,6 @@ function workingKwh({ bath, heating, loads }: BathRun): number {
   );
 }
 
-function costItems(
-  batch: Batch,
-  runs: readonly BathRun[],
-  lives: readonly ReturnType<typeof planLives>[],
-  started: readonly number[],
-  dryerRuns: number,
-): CostItem[] {
-  const baths = runs.flatMap((run, i) =>
-    bathItems({
-      batch,
-      tank: run.bath.tank,
-      dye: run.bath.dye,
-      after: run.bath.after,
-      fresh: run.bath.start.kind === "fresh",
-      loads: run.loads.map(({ plan, result }) => ({
-        order: plan.order.index,
-        areaDm2: plan.areaDm2,
-        seconds: result.seconds,
-        cycleSeconds: result.cycleSeconds,
-        dye: result.takenUp + result.draggedOut,
-      })),
-      heatingMinutes: run.heating.minutes ?? undefined,
-      holdingW: run.heating.holdingW,
-      makeUpWaterMl: lives[i]!.freshWaterMl,
-      topUpWaterMl: run.loads.reduce((sum, { result }) => sum + (result.topUp?.waterMl ?? 0), 0),
-      dyeLeft: run.end.dye,
-      life: lives[i]!.own,
-    }),
-  );
-  return [...partItems(batch, started, dryerRuns), ...baths];
-}
-
 function planOrder(
   batch: Batch,
   order: Order,
@@ -253,6 +234,7 @@ function planOrder(
     costPerPart,
     total,
     lines: lines ?? null,
+    otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
   };
   if (!batch.pricing || costPerPart === null) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
