@@ -93,6 +93,22 @@ describe("costReport", () => {
     expect(report).toMatch(/the bath of coral in six lasts \d+ parts/);
   });
 
+  test("says from how many parts a colour pays, and what another base would change", () => {
+    const blank = new Map([
+      ["white", 1.84],
+      ["grey", 1.62],
+    ]);
+    const [first, ...rest] = sold.orders;
+    const orders = [{ ...first!, part: { ...first!.part, blank }, base: { name: "white" } }, ...rest];
+    const report = text(costReport([planned({ ...sold, orders })]).blocks, 100, plain).replace(/\s+/g, " ");
+    expect(report).toMatch(
+      /a fresh bath of coral costs \d+\.\d\d EUR before the first part, and each good part \d+\.\d\d EUR more; at \d+\.\d\d EUR before tax it pays from \d+ parts on\./,
+    );
+    expect(report).toMatch(
+      /sample 1, tray: on grey a good part costs \d+\.\d\d EUR; for equal profit white must be sold 0\.26 EUR above it/,
+    );
+  });
+
   test("gives the same bytes for the same batch, in every format", () => {
     const write = (): string[] => {
       const report = costReportOf([drawn(sold, 20)]);

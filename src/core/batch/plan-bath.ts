@@ -10,7 +10,7 @@ import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLife, PlanLoad } from "./
 const amountOf = (dye: Dye, amount: number): DyeAmount =>
   dye.dilution.kind === "liquid" ? { concentrateMl: amount } : { powderG: amount };
 
-/** A bath's lives under all rules; `own` is the one under the bath's own rule. */
+/** A bath's lives under the rules asked for; `own` is the one under the bath's own rule. */
 export interface BathLives {
   readonly own: BathLife;
   readonly all: readonly PlanLife[];
@@ -18,10 +18,10 @@ export interface BathLives {
   readonly freshWaterMl: number;
 }
 
-const rules: readonly TopUpRule[] = ["none", "level", "strength"];
+export const topUpRules: readonly TopUpRule[] = ["none", "level", "strength"];
 
-/** Repeats the loads of a bath on a fresh one under each rule. */
-export function planLives(batch: Batch, run: BathRun): BathLives {
+/** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
+export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
   const { bath, setting } = run;
   const { tank, dye } = bath;
   const mix = run.loads.map(({ plan }) => ({
@@ -44,7 +44,7 @@ export function planLives(batch: Batch, run: BathRun): BathLives {
   const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, fresh.waterMl));
   const priced = all.filter((life) => life.bathCostPerPart !== null);
   const cheapest =
-    priced.length > 0
+    rules.length > 1 && priced.length > 0
       ? priced.reduce((least, life) => (life.bathCostPerPart! < least.bathCostPerPart! ? life : least))
       : undefined;
   return {

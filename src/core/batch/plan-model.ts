@@ -1,5 +1,7 @@
 import type { LifeEnd } from "../bath/life.js";
 import type { CostSheet } from "../cost/allocate.js";
+import type { ColourCosts } from "../cost/colours.js";
+import type { OtherBase } from "../cost/other-bases.js";
 import type { PlanPrices } from "../cost/prices.js";
 import type { Fault } from "../fault.js";
 import type { Caution } from "./cautions.js";
@@ -110,6 +112,8 @@ export interface PlanOrder {
   readonly costPerPart: number | null;
   readonly total: number | null;
   readonly lines: CostSheet | null;
+  /** The part on each other base that it has a price for. */
+  readonly otherBases: readonly OtherBase[];
   readonly netPrice?: number;
   readonly price?: number;
 }
@@ -141,6 +145,8 @@ export interface Plan {
     readonly dryerRuns: number;
     readonly kWh: number;
   };
+  /** What each dye costs whatever is dyed, and the quantity that pays for it. */
+  readonly colours: readonly ColourCosts[];
   readonly prices: PlanPrices;
   /** What costs leave out since its price was not given. */
   readonly notCounted: readonly string[];

@@ -1,6 +1,8 @@
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
-import { bathItems, type CostItem, partItems } from "../cost/items.js";
+import { colourCosts } from "../cost/colours.js";
+import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
+import { otherBases } from "../cost/other-bases.js";
 import { pricesOf } from "../cost/prices.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
@@ -10,10 +12,11 @@ import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
+import { bathUse } from "./bath-use.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives, windowOf } from "./plan-bath.js";
+import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
 import { timeline } from "./timeline.js";
 
@@ -85,12 +88,22 @@ const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly
 const addedDye = (run: BathRun): number =>
   run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
+/** How a plan is worked where many are wanted: results are the same, less of what nobody reads. */
+export interface PlanWork {
+  /** A `dyeMemory` where many batches hold the same dyes. */
+  readonly modelOf?: ModelOf;
+  /** Bath lives under all top-up rules, or under each bath's own only, which is all that costs need. */
+  readonly lives?: "all" | "own";
+}
+
 /**
  * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
  * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
- * `modelOf` may be a `dyeMemory` where many batches hold the same dyes.
  */
-export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Plan> {
+export function planBatch(
+  batch: Batch,
+  { modelOf = dyeModel, lives: which = "all" }: PlanWork = {},
+): Outcome<Plan> {
   const aimed = aims(batch, modelOf);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
@@ -118,7 +131,7 @@ export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Pl
   ];
   if (faults.some(isError)) return failed(...faults);
 
-  const lives = runs.map((run) => planLives(batch, run));
+  const lives = runs.map((run) => planLives(batch, run, which === "own" ? [run.bath.topUp] : topUpRules));
   const day = timeline(
     runs.map((run) => ({
       bath: run.bath,
@@ -131,7 +144,9 @@ export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Pl
     })),
     batch,
   );
-  const items = hasMoney(batch) ? costItems(batch, runs, lives, assigned.started, day.dryerRuns) : undefined;
+  const uses = hasMoney(batch) ? runs.map((run, i) => bathUse(batch, run, lives[i]!)) : undefined;
+  const shared = partItems(batch, assigned.started, day.dryerRuns);
+  const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const orders = batch.orders.map((order) =>
     planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
@@ -165,6 +180,14 @@ export function planBatch(batch: Batch, modelOf: ModelOf = dyeModel): Outcome<Pl
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
     },
+    colours: uses
+      ? colourCosts(
+          batch,
+          uses,
+          allocate(shared, batch.orders.length).map(sheetTotal),
+          orders.map((order) => order.value),
+        )
+      : [],
     prices: pricesOf(batch),
     notCounted: items ? notCounted(batch) : [],
     exceeded,
@@ -193,38 +216,6 @@ function workingKwh({ bath, heating, loads }: BathRun): number {
   );
 }
 
-function costItems(
-  batch: Batch,
-  runs: readonly BathRun[],
-  lives: readonly ReturnType<typeof planLives>[],
-  started: readonly number[],
-  dryerRuns: number,
-): CostItem[] {
-  const baths = runs.flatMap((run, i) =>
-    bathItems({
-      batch,
-      tank: run.bath.tank,
-      dye: run.bath.dye,
-      after: run.bath.after,
-      fresh: run.bath.start.kind === "fresh",
-      loads: run.loads.map(({ plan, result }) => ({
-        order: plan.order.index,
-        areaDm2: plan.areaDm2,
-        seconds: result.seconds,
-        cycleSeconds: result.cycleSeconds,
-        dye: result.takenUp + result.draggedOut,
-      })),
-      heatingMinutes: run.heating.minutes ?? undefined,
-      holdingW: run.heating.holdingW,
-      makeUpWaterMl: lives[i]!.freshWaterMl,
-      topUpWaterMl: run.loads.reduce((sum, { result }) => sum + (result.topUp?.waterMl ?? 0), 0),
-      dyeLeft: run.end.dye,
-      life: lives[i]!.own,
-    }),
-  );
-  return [...partItems(batch, started, dryerRuns), ...baths];
-}
-
 function planOrder(
   batch: Batch,
   order: Order,
@@ -243,6 +234,7 @@ function planOrder(
     costPerPart,
     total,
     lines: lines ?? null,
+    otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
   };
   if (!batch.pricing || costPerPart === null) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });

@@ -41,7 +41,7 @@ export interface BathUse {
   readonly after: "keep" | "dump";
   readonly fresh: boolean;
   readonly loads: readonly LoadUse[];
-  readonly heatingMinutes: number | undefined;
+  readonly heatingMinutes?: number | undefined;
   readonly holdingW: number;
   readonly makeUpWaterMl: number;
   readonly topUpWaterMl: number;
@@ -59,7 +59,7 @@ export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
   lifeAreaDm2 > areaDm2 ? areaDm2 / lifeAreaDm2 : 1;
 
 /** What the loads of one bath cost each: the hands, the stirring, the rinse, what is used up, the dye that left the bath. */
-function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
+export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
   const perMlOrG = (dye.price ?? 0) / 1000;
   return loads.flatMap((load): CostItem[] => {
@@ -79,39 +79,69 @@ function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   });
 }
 
-/** What one bath costs beside its loads, shared by dyed area. */
-export function bathItems(use: BathUse): CostItem[] {
-  const { batch, tank, dye, loads, after, fresh } = use;
-  const { rates, handling, consumables } = batch;
-  const shares = loads.map((load) => ({ order: load.order, weight: load.areaDm2 }));
-  const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
-  const areaDm2 = exactSum(loads.map((load) => load.areaDm2));
-  const cycleSeconds = exactSum(loads.map((load) => load.cycleSeconds));
-  const heatingMinutes = use.heatingMinutes ?? 0;
-  const electricity = rates.electricityPerKwh ?? 0;
-  const water = (rates.waterPerM3 ?? 0) / 1e6;
-  const share = after === "keep" ? lifeShare(areaDm2, use.life.areaDm2) : 1;
-  const makeUp = after === "keep" || fresh ? use.makeUpWaterMl * share : 0;
-  const left = after === "keep" ? use.life.dyeLeft * share : use.dyeLeft;
+/** An item of a bath, shared by dyed area. */
+const sharedByArea =
+  ({ loads }: BathUse) =>
+  (line: CostLine, what: string, amount: number): CostItem => ({
+    line,
+    what,
+    amount,
+    shares: loads.map((load) => ({ order: load.order, weight: load.areaDm2 })),
+  });
+
+const cyclesOf = ({ loads }: BathUse): number => exactSum(loads.map((load) => load.cycleSeconds));
+
+/** What one bath costs before its first load, however many follow. */
+export function setUpItems(use: BathUse): CostItem[] {
+  const { rates, handling, consumables } = use.batch;
+  const item = sharedByArea(use);
+  const minutes = handling.setUpMinutes + handling.cleanUpMinutes;
+  const heating = kwh(use.tank.heaterW ?? 0, (use.heatingMinutes ?? 0) * 60);
+  return [
+    item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * minutes) / 60),
+    item("energy", "heating up", (rates.electricityPerKwh ?? 0) * heating),
+    item("consumables", "per bath", consumables.perBath),
+  ];
+}
+
+/** What one bath costs while it works, beside its loads. */
+export function runningItems(use: BathUse): CostItem[] {
+  const { tank, heatingMinutes = 0 } = use;
+  const { rates } = use.batch;
+  const item = sharedByArea(use);
+  const seconds = cyclesOf(use);
   // A heater that falls behind its losses draws its full power, not more.
   const holdingW = Math.min(use.holdingW, tank.heaterW ?? use.holdingW);
   return [
-    ...loadItems(use),
-    item(
-      "labour",
-      "set-up and clean-up",
-      ((rates.labourPerHour ?? 0) * (handling.setUpMinutes + handling.cleanUpMinutes)) / 60,
-    ),
-    item("energy", "heating up", electricity * kwh(tank.heaterW ?? 0, heatingMinutes * 60)),
-    item("energy", "holding", electricity * kwh(holdingW, cycleSeconds)),
-    item("water", "make-up", water * makeUp),
-    item("water", "top-up", water * use.topUpWaterMl),
-    item("consumables", "per bath", consumables.perBath),
-    item("equipment", "tank", (wearPerHour(tank.equipment) * (heatingMinutes * 60 + cycleSeconds)) / 3600),
-    item("dye", "left in the bath", ((dye.price ?? 0) / 1000) * left),
+    item("energy", "holding", (rates.electricityPerKwh ?? 0) * kwh(holdingW, seconds)),
+    item("water", "top-up", ((rates.waterPerM3 ?? 0) * use.topUpWaterMl) / 1e6),
+    item("equipment", "tank", (wearPerHour(tank.equipment) * (heatingMinutes * 60 + seconds)) / 3600),
+  ];
+}
+
+/** What is in one bath and leaves it in the end: whole where it is dumped, by its life share where it is kept. */
+function contentItems(use: BathUse): CostItem[] {
+  const { batch, tank, dye, loads, after, fresh, life } = use;
+  const { rates } = batch;
+  const item = sharedByArea(use);
+  const keep = after === "keep";
+  const share = keep ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), life.areaDm2) : 1;
+  const makeUpMl = keep || fresh ? use.makeUpWaterMl * share : 0;
+  const left = keep ? life.dyeLeft * share : use.dyeLeft;
+  return [
+    item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6),
+    item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000),
     item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share),
   ];
 }
+
+/** All that one bath costs. */
+export const bathItems = (use: BathUse): CostItem[] => [
+  ...loadItems(use),
+  ...setUpItems(use),
+  ...runningItems(use),
+  ...contentItems(use),
+];
 
 /** What all parts share equally, and each order's blanks. `started` is by order index. */
 export function partItems(batch: Batch, started: readonly number[], dryerRuns: number): CostItem[] {

@@ -30,7 +30,15 @@ export interface OrderCost extends PlanOrder {
 export interface CostBatch
   extends Pick<
     Plan,
-    "batch" | "date" | "currency" | "totals" | "notCounted" | "assumptions" | "warnings" | "exceeded"
+    | "batch"
+    | "date"
+    | "currency"
+    | "totals"
+    | "colours"
+    | "notCounted"
+    | "assumptions"
+    | "warnings"
+    | "exceeded"
   > {
   readonly baths: readonly Pick<Plan["baths"][number], "tank" | "dye">[];
   readonly orders: readonly OrderCost[];
@@ -81,13 +89,14 @@ function driversOf(
 
 /** A plan as the cost report keeps it. */
 export function costBatch(plan: Plan): CostBatch {
-  const { batch, date, currency, totals, notCounted, assumptions, warnings, exceeded } = plan;
+  const { batch, date, currency, totals, colours, notCounted, assumptions, warnings, exceeded } = plan;
   const loads = loadsByOrder(plan);
   return {
     batch,
     date,
     currency,
     totals,
+    colours,
     notCounted,
     assumptions,
     warnings,

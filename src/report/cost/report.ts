@@ -4,6 +4,7 @@ import type { Report } from "../report.js";
 import type { Table } from "../table.js";
 import { costColumns, costRow } from "./columns.js";
 import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
+import { offerBlocks } from "./offer-blocks.js";
 import { spreadBlocks } from "./spread-blocks.js";
 
 /** The currency that all batches share; null where no money was given. */
@@ -43,6 +44,7 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
       { kind: "heading", level: 1, text: currency === null ? "Costs" : `Costs in ${currency}` },
       { kind: "table", table: short },
       ...spreadBlocks(entries, currency),
+      ...offerBlocks(entries, currency),
       ...(uncounted.length > 0
         ? [{ kind: "paragraph" as const, text: `Not given, so counted as nothing: ${uncounted.join("; ")}.` }]
         : []),

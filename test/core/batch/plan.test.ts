@@ -141,6 +141,21 @@ describe("planBatch over random batches", () => {
   });
 });
 
+describe("planBatch with the baths' own lives only", () => {
+  test("costs the same and tells the same but for the lives under other rules", () => {
+    forAllPlans((plan, input) => {
+      const own = planBatch(input, { lives: "own" });
+      if (!own.ok) throw new Error("no plan");
+      const fewer = plan.baths.map((planBath) => ({
+        ...planBath,
+        lives: [planBath.life],
+        cheapestRule: null,
+      }));
+      expect(own.value).toEqual({ ...plan, baths: fewer });
+    });
+  });
+});
+
 describe("partsToStart", () => {
   test("starts exactly the quantity at full yield and 100 for 97 at 97 %", () => {
     expect(partsToStart(17, 1)).toBe(17);

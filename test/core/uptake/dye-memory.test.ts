@@ -43,7 +43,7 @@ test("a plan with a memory is the plan without, also for a dye that changes in w
   expect(plans.every((plan) => plan.ok)).toBe(true);
   expect(new Set(plans.map((plan) => JSON.stringify(plan))).size).toBe(variants.length - 1);
   variants.forEach((dye, i) => {
-    expect(planBatch(dyedWith(dye), memory)).toEqual(plans[i]);
+    expect(planBatch(dyedWith(dye), { modelOf: memory })).toEqual(plans[i]);
   });
 });
 
@@ -52,7 +52,10 @@ test("a fault is remembered as it was", () => {
   const odd: Dye = { ...swatched, swatches: [{ seconds: 30, colour: { kind: "lab", lab: [50, 200, 0] } }] };
   const plain = planBatch(dyedWith(odd));
   expect(plain.ok).toBe(false);
-  expect([planBatch(dyedWith(odd), memory), planBatch(dyedWith(odd), memory)]).toEqual([plain, plain]);
+  expect([
+    planBatch(dyedWith(odd), { modelOf: memory }),
+    planBatch(dyedWith(odd), { modelOf: memory }),
+  ]).toEqual([plain, plain]);
 });
 
 test("remember computes once a key and forgets the oldest beyond the most it keeps", () => {

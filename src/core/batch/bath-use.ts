@@ -1,0 +1,36 @@
+import type { BathLife } from "../bath/life.js";
+import type { ColourUse } from "../cost/colours.js";
+import { exactSum } from "../maths/exact-sum.js";
+import type { BathRun } from "./bath-plan.js";
+import type { Batch } from "./model.js";
+
+/** A worked bath as the cost sheet sees it. */
+export function bathUse(
+  batch: Batch,
+  run: BathRun,
+  { freshWaterMl, own }: { readonly freshWaterMl: number; readonly own: BathLife },
+): ColourUse {
+  const { bath, setting, heating, loads, end } = run;
+  return {
+    batch,
+    tank: bath.tank,
+    dye: bath.dye,
+    after: bath.after,
+    fresh: bath.start.kind === "fresh",
+    loads: loads.map(({ plan, result }) => ({
+      order: plan.order.index,
+      areaDm2: plan.areaDm2,
+      seconds: result.seconds,
+      cycleSeconds: result.cycleSeconds,
+      dye: result.takenUp + result.draggedOut,
+    })),
+    heatingMinutes: heating.minutes ?? undefined,
+    holdingW: heating.holdingW,
+    makeUpWaterMl: freshWaterMl,
+    topUpWaterMl: exactSum(loads.map(({ result }) => result.topUp?.waterMl ?? 0)),
+    topUpDye: exactSum(loads.map(({ result }) => result.topUp?.dye ?? 0)),
+    freshDye: setting.fresh.dye,
+    dyeLeft: end.dye,
+    life: own,
+  };
+}
