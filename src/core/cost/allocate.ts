@@ -25,7 +25,7 @@ export function allocate(items: readonly CostItem[], orders: number): CostSheet[
     const total = totals.get(shares) ?? sumOf(shares.map((share) => share.weight));
     totals.set(shares, total);
     for (const { order, weight } of shares)
-      sheets[order]![line].push(total > 0 ? (amount * weight) / total : amount / shares.length);
+      sheets[order]![line].push(total > 0 ? amount * (weight / total) : amount / shares.length);
   }
   return sheets.map(summed);
 }
