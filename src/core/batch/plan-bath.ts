@@ -152,6 +152,7 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
         boundBy: plan.boundBy,
         areaDm2: plan.areaDm2,
         depth: plan.depth,
+        reachable: aim.reachable,
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
         windowSeconds: windowOf(setting, aim, result.strengthDuring),
