@@ -6,7 +6,7 @@ import type { PlanPrices } from "../cost/prices.js";
 import type { Fault } from "../fault.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";
-import type { BathStart, Lab, TopUpRule } from "./model.js";
+import type { BathStart, Dryer, Lab, TopUpRule } from "./model.js";
 import type { TimelineEntry } from "./timeline.js";
 
 /** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */
@@ -136,6 +136,14 @@ export interface Plan {
   readonly currency: string | null;
   readonly startAtMinute: number | null;
   readonly baths: readonly PlanBath[];
+  /** What is done with every load after its dip. */
+  readonly rinsing: {
+    readonly drainSeconds: number;
+    readonly rinseSeconds: number;
+    readonly rinseWaterL: number;
+  };
+  /** The dryer that is used, or null. */
+  readonly dryer: Pick<Dryer, "name" | "capacity" | "celsius" | "minutes"> | null;
   readonly timeline: readonly TimelineEntry[];
   readonly orders: readonly PlanOrder[];
   readonly totals: {

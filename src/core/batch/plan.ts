@@ -185,6 +185,14 @@ export function planBatch(
     currency: batch.currency ?? null,
     startAtMinute: batch.startAtMinute ?? null,
     baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
+    rinsing: {
+      drainSeconds: batch.handling.drainSeconds,
+      rinseSeconds: batch.handling.rinseSeconds,
+      rinseWaterL: batch.handling.rinseWaterL,
+    },
+    dryer: dryer
+      ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }
+      : null,
     timeline: day.entries,
     orders: orders.map((order) => order.value),
     totals: {

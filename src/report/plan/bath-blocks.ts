@@ -61,17 +61,24 @@ function loadTable(bath: PlanBath): Block {
         ...(windows ? [{ key: "window", title: "good min:s" }] : []),
         ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
         { key: "strength", title: "bath", show: (value: number) => percent(value) },
-        { key: "level", title: "level", show: (value: number) => litres(value) },
+        ...(bath.loads.some((load) => load.topUp) ? [{ key: "then", title: "then" }] : []),
       ],
       rows: bath.loads.map((load) => [
         duration(load.dipSeconds),
         load.load,
         load.parts,
-        [load.part, load.shade, load.base === null ? "" : `on ${load.base}`].filter(Boolean).join(" "),
+        [
+          load.reachable ? "" : "NOT REACHED, nearest:",
+          load.part,
+          load.shade,
+          load.base === null ? "" : `on ${load.base}`,
+        ]
+          .filter(Boolean)
+          .join(" "),
         ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
         ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
-        load.volumeBeforeL,
+        ...(bath.loads.some((other) => other.topUp) ? [load.topUp ? "top up" : ""] : []),
       ]),
     },
   };
@@ -129,11 +136,14 @@ function lifeText(plan: Plan, bath: PlanBath): string {
   return `A fresh bath lasts for ${loads} of this work, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2: ${ends[life.endedBy]}. That is ${per}${cost}.${cheapest}`;
 }
 
+const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>
+  `After each dip: drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${litres(rinseWaterL)} of clear water.`;
+
 /** One bath, in the order in which it is worked. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   const after =
     bath.after === "keep"
-      ? "Afterwards pour the bath back into its jug, label it, keep it from light."
+      ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
       : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
   return [
     {
@@ -144,6 +154,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
     loadTable(bath),
+    { kind: "paragraph", text: afterDip(plan) },
     ...topUps(bath),
     { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
     { kind: "paragraph", text: lifeText(plan, bath) },
