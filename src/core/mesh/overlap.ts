@@ -6,7 +6,7 @@ import { type Point, windingNumber } from "./winding.js";
 export type Pair = readonly [a: number, b: number];
 
 /** Bounds of the work spent on shells that may overlap. */
-export const overlapBounds = { pairs: 2000, triangles: 4_000_000, comparisons: 20_000_000 };
+export const overlapBounds = { pairs: 5000, triangles: 4_000_000, comparisons: 20_000_000 };
 
 /** Pairs of shells whose boxes overlap, in order; undefined if there are more than the bound. */
 export function nearPairs(shells: readonly SurfaceSums[], most = overlapBounds.pairs): Pair[] | undefined {

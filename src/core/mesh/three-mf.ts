@@ -17,7 +17,10 @@ export interface ThreeMf {
  * Reads a 3MF package: core specification, and objects in other model parts (production extension). Materials
  * are passed over; any other required extension is refused. Support structures are left out, with a warning.
  */
-export async function readThreeMf(bytes: Uint8Array): Promise<Outcome<ThreeMf>> {
+export async function readThreeMf(
+  bytes: Uint8Array,
+  mostBytes = mostUnpackedBytes,
+): Promise<Outcome<ThreeMf>> {
   const entries = zipDirectory(bytes);
   if (!(entries instanceof Map))
     return failed(entries as Exclude<typeof entries, ReadonlyMap<string, unknown>>);
@@ -37,10 +40,8 @@ export async function readThreeMf(bytes: Uint8Array): Promise<Outcome<ThreeMf>> 
       if (read.has(part.name.toLowerCase())) continue;
       read.add(part.name.toLowerCase());
       unpacked += part.size;
-      if (unpacked > mostUnpackedBytes)
-        return failed(
-          error("mesh-too-large", [], `${where}: the parts unpack to over ${mostUnpackedBytes} bytes`),
-        );
+      if (unpacked > mostBytes)
+        return failed(error("mesh-too-large", [], `${where}: the parts unpack to over ${mostBytes} bytes`));
       const more = await readModel(part);
       if ("code" in more) return failed(more);
       if (more.unit !== root.unit)

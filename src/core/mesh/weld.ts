@@ -85,7 +85,8 @@ export function enterBody(w: Welder, body: number): void {
 
 /**
  * Writes the numbers of the corners in a chunk; corners are one if all three coordinates are equal.
- * -0 counts as 0.
+ * -0 counts as 0. A corner always stands before those of later bodies in its row of slots, so that only
+ * earlier bodies need to be passed over.
  */
 export function weldExactly(w: Welder, chunk: Float64Array, corners: number, ids: Int32Array): void {
   const bits = new Int32Array(chunk.buffer, chunk.byteOffset, 2 * chunk.length);
@@ -105,8 +106,7 @@ export function weldExactly(w: Welder, chunk: Float64Array, corners: number, ids
         w.places[3 * id] === chunk[at] &&
         w.places[3 * id + 1] === chunk[at + 1] &&
         w.places[3 * id + 2] === chunk[at + 2] &&
-        id >= w.from &&
-        id < w.before
+        id >= w.from
       )
     ) {
       slot = (slot + 1) & mask;

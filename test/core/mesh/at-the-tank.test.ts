@@ -6,10 +6,13 @@ import { binaryStl } from "./tools/files.js";
 import { box, sphere } from "./tools/solids.js";
 
 test("floats returns whether a part is lighter than the water of the bath", () => {
-  expect(floats(0.93, 0.972)).toBe(true);
-  expect(floats(0.972, 0.972)).toBe(false);
-  expect(floatAdvice(0.93, 0.972)).toMatch(/basket or weight/);
-  expect(floatAdvice(1.01, 0.972)).toBeUndefined();
+  expect(floats(0.93, 80)).toBe(true);
+  // Water has 0.9718 g/cm3 at 80 °C.
+  expect(floats(0.971, 80)).toBe(true);
+  expect(floats(0.973, 80)).toBe(false);
+  expect(floats(0.973, 20)).toBe(true);
+  expect(floatAdvice(0.93, 80)).toMatch(/basket or weight/);
+  expect(floatAdvice(1.01, 80)).toBeUndefined();
 });
 
 test("meanWallMm returns nearly the thickness of a plate and two thirds of the radius of a ball", async () => {

@@ -1,6 +1,8 @@
+import { strToU8 } from "fflate";
 import { expect, test } from "vitest";
+import { addTriangles, noSums } from "../../../src/core/mesh/sums.js";
 import { measured, near } from "./tools/expecting.js";
-import { allForms } from "./tools/files.js";
+import { allForms, asciiText } from "./tools/files.js";
 import {
   box,
   moved,
@@ -76,6 +78,33 @@ for (const [form, write] of Object.entries(allForms))
         }
       expect(errors[2]![0]).toBeLessThan(2e-3);
     });
+
+test("measureMesh returns the volume of a sphere far more than a billion times its size away from the origin, to 1e-9", async () => {
+  // Moved there and back by powers of two, so that both have the same rounded shape.
+  const far = moved(sphere(12, 24), [2 ** 40, -(2 ** 39), 2 ** 38]);
+  const back = moved(far, [-(2 ** 40), 2 ** 39, -(2 ** 38)]);
+  for (const write of [allForms["stl-ascii"], allForms["3mf"]])
+    near((await measured(write(far))).volumeCm3, (await measured(write(back))).volumeCm3);
+});
+
+test("measureMesh takes -0 for 0 when it joins corners", async () => {
+  const text = asciiText(box([0, 0, 0], [2, 3, 5]));
+  let zeros = 0;
+  const mixed = text.replace(/(?<=vertex.*) 0\b/g, () => (zeros++ % 2 === 0 ? " -0" : " 0"));
+  expect(await measured(strToU8(mixed))).toMatchObject({ closed: true, openEdges: 0, shells: 1 });
+});
+
+test("addTriangles keeps what a plain sum would round off", () => {
+  const chunk = new Float64Array(9 * 512);
+  for (let t = 0; t < 512; t++) chunk.set([0, 0, 3, 2 ** -13, 0, 3, 0, 2 ** -14, 3], 9 * t);
+  const sums = noSums();
+  // The first corner is the apex; over it, a large triangle at a height of 3.
+  addTriangles(sums, Float64Array.of(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 3, 2 ** 13, 0, 3, 0, 2 ** 13, 3), 2);
+  for (let n = 0; n < 2048; n++) addTriangles(sums, chunk, 512);
+  // 2^20 triangles of 2^-28: together 2^-8, each below the last digit of 2^25.
+  expect(sums.area).toBe(2 ** 25 + 2 ** -8);
+  expect(sums.volume).toBe(2 ** 25 + 2 ** -8);
+});
 
 test("measureMesh returns the box in millimetres and takes unit and density", async () => {
   const bytes = allForms["stl-binary"](box([1, 2, 3], [2, 3, 5]));

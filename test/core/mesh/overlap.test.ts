@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { surfacesCross } from "../../../src/core/mesh/cross.js";
+import { gridOf } from "../../../src/core/mesh/grid.js";
 import { relation } from "../../../src/core/mesh/overlap.js";
 import { pierces } from "../../../src/core/mesh/pierce.js";
 import { addTriangles, noSums } from "../../../src/core/mesh/sums.js";
@@ -76,4 +77,12 @@ test("surfacesCross returns what comparing every pair of triangles returns, and 
   );
   expect(crossing).toBeGreaterThan(100);
   expect(crossing).toBeLessThan(900);
+});
+
+test("gridOf returns a coarse grid for boxes that fill the region, so that its tables stay small", () => {
+  const count = 40_000;
+  const bounds = Float64Array.from({ length: 6 * count }, (_, i) => (i % 6 < 3 ? 0 : 1));
+  const grid = gridOf({ at: new Int32Array(count), bounds }, [0, 0, 0], [1, 1, 1]);
+  expect(grid.boxes.length).toBeLessThanOrEqual(16 * count + 10_000);
+  expect(grid.n).toBe(1);
 });

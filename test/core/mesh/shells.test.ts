@@ -1,4 +1,8 @@
 import { expect, test } from "vitest";
+import { shellSums } from "../../../src/core/mesh/shell-table.js";
+import type { SurfaceSums } from "../../../src/core/mesh/sums.js";
+import { readThreeMf } from "../../../src/core/mesh/three-mf.js";
+import { topologyWithin } from "../../../src/core/mesh/topology.js";
 import { measured, near } from "./tools/expecting.js";
 import { asciiStl, binaryStl, meshXml, modelXml, packed } from "./tools/files.js";
 import { box, insideOut, moved, scaled, sphere, together, torus, type Vector } from "./tools/solids.js";
@@ -95,6 +99,21 @@ test("measureMesh warns of one object placed twice at the same place", async () 
   expect(found.codes).toEqual(["mesh-overlap"]);
 });
 
+test("measureMesh keeps the corners of bodies apart that stand at the same place", async () => {
+  const object = `<object id="1">${meshXml(sphere(5, 3))}</object>`;
+  const found = await measured(packed(modelXml(object, '<item objectid="1"/>'.repeat(20))));
+  expect(found).toMatchObject({ shells: 20, closed: true });
+  expect(found.faults[0]!.message).toMatch(/^190 pairs of shells overlap/);
+  const file = await readThreeMf(packed(modelXml(object, '<item objectid="1"/>'.repeat(20))));
+  if (!file.ok) throw new Error("the file is good");
+  for (const tolerance of [0, 1e-5]) {
+    const topology = topologyWithin(file.value.triangles, tolerance);
+    const sums = "code" in topology ? topology : shellSums(file.value.triangles, topology);
+    expect(sums).toHaveLength(20);
+    for (const shell of sums as SurfaceSums[]) expect(shell.triangles).toBe(found.triangles / 20);
+  }
+});
+
 test("measureMesh does not take solids that touch for overlapping", async () => {
   const object = `<object id="1">${meshXml(block)}</object>`;
   const beside = '<item objectid="1"/><item objectid="1" transform="1 0 0 0 1 0 0 0 1 2 0 0"/>';
@@ -125,6 +144,6 @@ test("measureMesh warns of a shell that faces inwards outside every solid", asyn
 });
 
 test("measureMesh says that it did not examine shells that are too many", async () => {
-  const nest = together(...Array.from({ length: 80 }, (_, i) => sphere(10 + i / 10, 4)));
+  const nest = together(...Array.from({ length: 110 }, (_, i) => sphere(10 + i / 10, 4)));
   expect((await measured(binaryStl(nest))).codes).toEqual(["mesh-overlap-unknown"]);
 });

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { readThreeMf } from "../../../src/core/mesh/three-mf.js";
 import { measured, near } from "./tools/expecting.js";
 import { archive, meshXml, modelXml, packed, productionNamespace, relationships } from "./tools/files.js";
 import { box, octahedron } from "./tools/solids.js";
@@ -79,20 +80,27 @@ test("measureMesh leaves support structures out and says so", async () => {
   expect(found.codes).toEqual(["mesh-support"]);
 });
 
+const production = `xmlns:p="${productionNamespace}" requiredextensions="p"`;
+const twoParts = archive({
+  "_rels/.rels": relationships(),
+  "3D/part.model": modelXml(
+    object(1, components('<component objectid="7" p:path="/3D/Objects/one.model"/>')),
+    '<item objectid="1"/>',
+    production,
+  ),
+  "3D/Objects/one.model": modelXml(object(7, block), ""),
+});
+
 test("measureMesh reads objects that stand in another part of the package", async () => {
-  const production = `xmlns:p="${productionNamespace}" requiredextensions="p"`;
-  const found = await measured(
-    archive({
-      "_rels/.rels": relationships(),
-      "3D/part.model": modelXml(
-        object(1, components('<component objectid="7" p:path="/3D/Objects/one.model"/>')),
-        '<item objectid="1"/>',
-        production,
-      ),
-      "3D/Objects/one.model": modelXml(object(7, block), ""),
-    }),
-  );
-  near(found.volumeCm3, 0.03);
+  near((await measured(twoParts)).volumeCm3, 0.03);
+});
+
+test("readThreeMf bounds what all parts unpack to together", async () => {
+  const outcome = await readThreeMf(twoParts, 1000);
+  expect(outcome.faults.map((f) => f.message)).toEqual([
+    "line 4 of 3D/part.model: the parts unpack to over 1000 bytes",
+  ]);
+  expect((await readThreeMf(twoParts, 10_000)).ok).toBe(true);
 });
 
 test("measureMesh reads a model with prefixed names, in UTF-16, with CDATA, comments and foreign elements", async () => {
