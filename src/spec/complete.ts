@@ -1,4 +1,5 @@
 import type { Colour } from "../core/batch/model.js";
+import type { MeshUnit } from "../core/mesh/units.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
 
@@ -64,6 +65,27 @@ function completeHandling(handling: RawSpec["handling"]) {
   };
 }
 
+type RawPart = Raw<"parts">[string];
+
+interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
+  readonly mesh: { readonly file: string; readonly unit?: MeshUnit | undefined } | undefined;
+  readonly density: Amount;
+  /** Of the model, once that was read. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
+}
+
+/** Density of sintered nylon, where none is given [g/cm3]. */
+const assumedDensity: Amount = { value: 0.93, assumed: true };
+
+const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
+  typeof mesh === "string" ? { file: mesh } : mesh;
+
+const completePart = (part: RawPart): CompletePart => ({
+  ...part,
+  mesh: meshOf(part.mesh),
+  density: part.density ?? assumedDensity,
+});
+
 /** What is in a tank before the first load. */
 export type SpecStart =
   | { readonly kind: "fresh" | "log" }
@@ -101,7 +123,7 @@ export const complete = (raw: RawSpec) => ({
   dryers: map(raw.dryers, (dryer) => ({ ...dryer, duty: orElse(dryer.duty, 1) })),
   bases: raw.bases ?? {},
   dyes: map(raw.dyes, completeDye),
-  parts: raw.parts ?? {},
+  parts: map(raw.parts, completePart),
   shades: map(raw.shades, (shade) => ({ ...shade, tolerance: shade.tolerance ?? 1.5 })),
   baths: (raw.baths ?? []).map((bath) => ({
     ...bath,

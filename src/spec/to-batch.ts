@@ -84,16 +84,15 @@ const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
 const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
   typeof of.value === "number";
 
-/** Density of the parts' material where only the mass is given [g/cm3]. */
-const densityGPerCm3 = 0.93;
-
 const part = (name: string, of: Of<"parts">): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
   return present({
     name,
     massG: of.mass.value,
     areaDm2: of.area.value,
-    volumeCm3: of.volume?.value ?? of.mass.value / densityGPerCm3,
+    volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
+    massAssumed: of.mass.assumed,
+    boxMm: of.boxMm,
     blank: blank(of.blank),
     perLoad: of.perLoad,
   });
