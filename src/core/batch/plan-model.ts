@@ -39,6 +39,8 @@ export interface PlanLoad {
   readonly boundBy: LoadLimit;
   readonly areaDm2: number;
   readonly depth: number;
+  /** False where the dye does not reach the shade: the dip gives its nearest colour. */
+  readonly reachable: boolean;
   readonly dipSeconds: number;
   readonly cycleSeconds: number;
   /** Times within tolerance, without a far end (null) in a bath too weak to leave it; null where no colour is known. */
@@ -107,6 +109,8 @@ export interface PlanOrder {
   readonly part: string;
   readonly shade: string;
   readonly base: string | null;
+  /** False where the dye does not reach the shade: then no price is given. */
+  readonly reachable: boolean;
   readonly quantity: number;
   readonly started: number;
   readonly costPerPart: number | null;

@@ -18,6 +18,7 @@ import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
 import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
+import { implausible } from "./plausible.js";
 import { timeline } from "./timeline.js";
 
 const isError = (fault: Fault): boolean => fault.severity === "error";
@@ -44,8 +45,10 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     if (!models.has(dye) && !failedDyes.has(dye)) {
       const model = modelOf(dye, batch.handling);
       faults.push(...model.faults);
-      if (model.ok) models.set(dye, model.value);
-      else failedDyes.add(dye);
+      if (model.ok) {
+        models.set(dye, model.value);
+        faults.push(...doubtfulSwatches(model.value));
+      } else failedDyes.add(dye);
     }
     const model = models.get(dye);
     if (!model) continue;
@@ -54,6 +57,22 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     if (aim.ok) found[order.index] = aim.value;
   }
   return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+}
+
+/** Leave-one-out error over which a curve says little [CIEDE2000]: a usual tolerance. */
+const foretellsBadly = 1.5;
+
+function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
+  const own = chosen?.tried.find(({ law }) => law === chosen.curve.law);
+  if (own === undefined || own.median <= foretellsBadly) return [];
+  return [
+    warning(
+      "swatches-doubtful",
+      ["dyes", dye.name, "swatches"],
+      `the swatches of dye "${dye.name}" do not fit together: from the others each is foretold to ${own.median.toFixed(1)} CIEDE2000 only, so its times are rough`,
+      "read them again under one light, or dip new ones; a phone is off by 0.5 to 2 and more",
+    ),
+  ];
 }
 
 function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
@@ -128,6 +147,7 @@ export function planBatch(
     ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, models.get(run.bath.dye)!, aimOf)]),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
+    ...implausible(batch),
   ];
   if (faults.some(isError)) return failed(...faults);
 
@@ -149,7 +169,7 @@ export function planBatch(
   const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const orders = batch.orders.map((order) =>
-    planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
+    planOrder(batch, order, aimOf[order.index]!, assigned.started[order.index]!, sheets?.[order.index]),
   );
   const exceeded = [
     ...shades.flatMap(({ missed }) => missed),
@@ -219,6 +239,7 @@ function workingKwh({ bath, heating, loads }: BathRun): number {
 function planOrder(
   batch: Batch,
   order: Order,
+  aim: ShadeAim,
   started: number,
   lines: PlanOrder["lines"] | undefined,
 ): { value: PlanOrder; faults: readonly Fault[] } {
@@ -229,6 +250,7 @@ function planOrder(
     part: order.part.name,
     shade: order.shade.name,
     base: order.base?.name ?? null,
+    reachable: aim.reachable,
     quantity: order.quantity,
     started,
     costPerPart,
@@ -236,7 +258,8 @@ function planOrder(
     lines: lines ?? null,
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
   };
-  if (!batch.pricing || costPerPart === null) return { value, faults: [] };
+  // What does not come out as ordered has no price.
+  if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
   return price.ok
     ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }
