@@ -4,6 +4,7 @@ import type { Fault } from "../../core/fault.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration } from "../times.js";
+import { footnote, mark } from "./assumed.js";
 import { bathBlocks } from "./bath-blocks.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
@@ -18,13 +19,13 @@ function summary(plan: Plan): string {
     totals.started === totals.good
       ? `${totals.good} parts`
       : `${totals.started} parts started for ${totals.good} good ones`;
-  return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.`;
+  return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
 }
 
 function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
   return [
-    { kind: "heading", level: 1, text: "The clock" },
+    { kind: "heading", level: 1, text: `The clock${mark(plan.restsOnAssumed)}` },
     {
       kind: "table",
       table: {
@@ -56,7 +57,7 @@ function costBlocks(plan: Plan): Block[] {
   const unit = plan.currency ?? "";
   const priced = plan.orders.some((order) => order.price !== undefined);
   return [
-    { kind: "heading", level: 1, text: `Costs in ${unit}` },
+    { kind: "heading", level: 1, text: `Costs in ${unit}${mark(plan.totals.restsOnAssumed)}` },
     {
       kind: "table",
       table: {
@@ -132,6 +133,9 @@ export function planBlocks(plan: Plan): Block[] {
       text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
     },
     { kind: "paragraph", text: summary(plan) },
+    ...(footnote(plan.restsOnAssumed) === null
+      ? []
+      : [{ kind: "paragraph" as const, text: footnote(plan.restsOnAssumed)! }]),
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),
