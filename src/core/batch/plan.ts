@@ -11,14 +11,17 @@ import type { ModelOf } from "../uptake/dye-memory.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
+import { bathAdvice } from "./bath-advice.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
 import { bathUse } from "./bath-use.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
+import { planBath, windowOf } from "./plan-bath.js";
+import { planLives, topUpRules } from "./plan-lives.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
 import { implausible } from "./plausible.js";
+import { bathRestsOn, restsOnAny } from "./rests-on-assumed.js";
 import { timeline } from "./timeline.js";
 
 const isError = (fault: Fault): boolean => fault.severity === "error";
@@ -111,7 +114,7 @@ const addedDye = (run: BathRun): number =>
 export interface PlanWork {
   /** A `dyeMemory` where many batches hold the same dyes. */
   readonly modelOf?: ModelOf;
-  /** Bath lives under all top-up rules, or under each bath's own only, which is all that costs need. */
+  /** Bath lives under all top-up rules with advice on them, or under each bath's own only, which is all that costs need. */
   readonly lives?: "all" | "own";
 }
 
@@ -179,12 +182,18 @@ export function planBatch(
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
   const lines = items ? sheetOf(items) : null;
   const dryer = batch.dryers[0];
+  const restsOnAssumed = restsOnAny(
+    runs.map(({ bath }) => bath.dye),
+    batch.handling,
+  );
   const plan: Plan = {
     batch: batch.name,
     date: batch.date ?? null,
     currency: batch.currency ?? null,
     startAtMinute: batch.startAtMinute ?? null,
-    baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
+    baths: runs.map((run, i) =>
+      planBath(run, lives[i]!, aimOf, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
+    ),
     rinsing: {
       drainSeconds: batch.handling.drainSeconds,
       rinseSeconds: batch.handling.rinseSeconds,
@@ -207,7 +216,9 @@ export function planBatch(
       kWh:
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
+      restsOnAssumed,
     },
+    restsOnAssumed,
     colours: uses
       ? colourCosts(
           batch,
@@ -265,6 +276,7 @@ function planOrder(
     total,
     lines: lines ?? null,
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
+    restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
   };
   // What does not come out as ordered has no price.
   if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
