@@ -25,7 +25,8 @@ const everywhere: readonly OptionDeclaration[] = [
   { flags: "--out <file>", description: "write the result to a file, whole or not at all" },
   {
     flags: "--set <key.path=value>",
-    description: "change one value of the batch; may be repeated",
+    description:
+      "change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first",
     repeat: true,
   },
   { flags: "--strict", description: "exit status 1 on any warning" },

@@ -1,4 +1,6 @@
 import type { Colour } from "../core/batch/model.js";
+import { resolveLab } from "../core/colour/resolve-colour.js";
+import { type Lab, type Reading, sameReading } from "../core/colour/types.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
 
@@ -35,9 +37,12 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
+/** The reading of colours for which none is given. */
+export const standardReading: Reading = { illuminant: "D65", observer: 10 };
+
 const completeDye = (dye: RawDye) => ({
   ...dye,
-  reading: dye.reading ?? ({ illuminant: "D65", observer: 10 } as const),
+  reading: dye.reading ?? standardReading,
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
@@ -86,6 +91,20 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
       }
     : { kind: start ?? "fresh" };
 
+/** The readings under which bases are wanted: that of every dye, and the standard one. */
+const readingsOf = (raw: RawSpec): Reading[] =>
+  [standardReading, ...Object.values(raw.dyes ?? {}).flatMap((dye) => dye.reading ?? [])].filter(
+    (reading, i, all) => all.findIndex((other) => sameReading(other, reading)) === i,
+  );
+
+/** A colour on a screen under each of the readings; the schema has seen that it can be carried over. */
+function carriedTo(hex: string, readings: readonly Reading[]): { reading: Reading; lab: Lab }[] {
+  return readings.flatMap((reading) => {
+    const found = resolveLab({ kind: "hex", hex }, reading);
+    return found.ok ? [{ reading, lab: found.value }] : [];
+  });
+}
+
 /** The batch file with its defaults filled in. */
 export const complete = (raw: RawSpec) => ({
   ...raw,
@@ -99,7 +118,10 @@ export const complete = (raw: RawSpec) => ({
     agitation: orElse(tank.agitation, 0),
   })),
   dryers: map(raw.dryers, (dryer) => ({ ...dryer, duty: orElse(dryer.duty, 1) })),
-  bases: raw.bases ?? {},
+  bases: map(raw.bases, (base) => ({
+    lab: base.lab,
+    carried: base.hex === undefined ? [] : carriedTo(base.hex, readingsOf(raw)),
+  })),
   dyes: map(raw.dyes, completeDye),
   parts: raw.parts ?? {},
   shades: map(raw.shades, (shade) => ({ ...shade, tolerance: shade.tolerance ?? 1.5 })),

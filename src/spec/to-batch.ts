@@ -1,6 +1,7 @@
 import type * as model from "../core/batch/model.js";
+import { type Reading, sameReading } from "../core/colour/types.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
-import type { Spec } from "./complete.js";
+import { type Spec, standardReading } from "./complete.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -52,7 +53,23 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   return of;
 };
 
-const dye = (name: string, of: Of<"dyes">, bases: ReadonlyMap<string, model.Base>): model.Dye =>
+/** The base of a name, its colour under a reading; one object where the reading makes no difference. */
+type Bases = (name: string, reading: Reading) => model.Base;
+
+function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly under: Bases } {
+  const base = (name: string, reading: Reading): model.Base => {
+    const { lab, carried } = spec.bases[name]!;
+    return present({ name, lab: lab ?? carried.find((c) => sameReading(c.reading, reading))?.lab });
+  };
+  const all = named(spec.bases, (name) => base(name, standardReading));
+  const under: Bases = (name, reading) =>
+    spec.bases[name]!.lab !== undefined || sameReading(reading, standardReading)
+      ? all.get(name)!
+      : base(name, reading);
+  return { all: [...all.values()], under };
+}
+
+const dye = (name: string, of: Of<"dyes">, bases: Bases): model.Dye =>
   present({
     name,
     price: of.price?.value,
@@ -61,7 +78,7 @@ const dye = (name: string, of: Of<"dyes">, bases: ReadonlyMap<string, model.Base
         ? { kind: "liquid" as const, fraction: of.dilution.value }
         : { kind: "powder" as const, gramsPerL: of.dilution.value },
     celsius: of.temperature.value,
-    base: of.base === undefined ? undefined : bases.get(of.base),
+    base: of.base === undefined ? undefined : bases(of.base, of.reading),
     reading: of.reading,
     swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
     law: of.law,
@@ -127,8 +144,8 @@ const named = <T, U>(
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const bases = named(spec.bases, (name, of): model.Base => present({ name, lab: of.lab }));
-  const dyes = named(spec.dyes, (name, of) => dye(name, of, bases));
+  const { all: bases, under } = basesOf(spec);
+  const dyes = named(spec.dyes, (name, of) => dye(name, of, under));
   const parts = named(spec.parts, part);
   const shades = named(
     spec.shades,
@@ -153,7 +170,7 @@ export function toBatch(spec: Spec): model.Batch {
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
     dryers: [...named(spec.dryers, dryer).values()],
-    bases: [...bases.values()],
+    bases,
     dyes: [...dyes.values()],
     parts: [...parts.values()],
     shades: [...shades.values()],
@@ -176,7 +193,7 @@ export function toBatch(spec: Spec): model.Batch {
         index,
         part: parts.get(order.part)!,
         shade,
-        base: order.base === undefined ? shade.dye.base : bases.get(order.base),
+        base: order.base === undefined ? shade.dye.base : under(order.base, shade.dye.reading),
         quantity: order.quantity,
       });
     }),
