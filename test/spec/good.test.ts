@@ -191,8 +191,9 @@ dyes:
 `);
   expect(diagnostics).toEqual([]);
   const [rust, moss, lagoon] = batch!.dyes;
-  const close = (lab: readonly number[] | undefined, wanted: readonly number[]): void =>
-    wanted.forEach((value, i) => expect(lab?.[i]).toBeCloseTo(value, 2));
+  const close = (lab: readonly number[] | undefined, wanted: readonly number[]): void => {
+    for (const [i, value] of wanted.entries()) expect(lab?.[i]).toBeCloseTo(value, 2);
+  };
   // Worked out apart from this code from the sRGB and CIELAB formulas: #e8e6e9 under D65 and the 2° observer.
   close(moss!.base?.lab, [91.52, 1.206, -1.218]);
   // The same near-white under the 10° observer is close to it, and not the same.
