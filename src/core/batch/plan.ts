@@ -8,6 +8,7 @@ import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { ModelOf } from "../uptake/dye-memory.js";
+import { adviceFor } from "./advice.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
@@ -231,6 +232,13 @@ export function planBatch(
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models, aimOf),
+    advice: runs.flatMap(({ bath, loads }, i) =>
+      adviceFor(
+        i + 1,
+        bath.dye.celsius,
+        loads.map(({ plan }) => plan.order.part),
+      ),
+    ),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   };
