@@ -1,5 +1,6 @@
 import type { Colour } from "../core/batch/model.js";
 import type { MeshUnit } from "../core/mesh/units.js";
+import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
 
@@ -36,17 +37,34 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
-const completeDye = (dye: RawDye) => ({
+const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? ({ illuminant: "D65", observer: 10 } as const),
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
   uptake: dye.uptake ?? assumedUptake(dye.dilution),
-});
+}));
 
-function completeHandling(handling: RawSpec["handling"]) {
-  const h = handling ?? {};
+const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
+  ...tank,
+  insulation: tank.insulation ?? ("none" as const),
+  cover: tank.cover ?? ("none" as const),
+  heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
+  agitation: orElse(tank.agitation, 0),
+}));
+
+const completeDryer = rememberBy((dryer: Raw<"dryers">[string]) => ({
+  ...dryer,
+  duty: orElse(dryer.duty, 1),
+}));
+
+const completeShade = rememberBy((shade: Raw<"shades">[string]) => ({
+  ...shade,
+  tolerance: shade.tolerance ?? 1.5,
+}));
+
+const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
   return {
     load: orElse(h.load, 40),
     drain: orElse(h.drain, 15),
@@ -63,7 +81,8 @@ function completeHandling(handling: RawSpec["handling"]) {
     liquorRatio: orElse(h.liquorRatio, 20),
     freeboard: orElse(h.freeboard, 0.05),
   };
-}
+});
+const noHandling = {};
 
 type RawPart = Raw<"parts">[string];
 
@@ -80,11 +99,13 @@ const assumedDensity: Amount = { value: 0.93, assumed: true };
 const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
   typeof mesh === "string" ? { file: mesh } : mesh;
 
-const completePart = (part: RawPart): CompletePart => ({
-  ...part,
-  mesh: meshOf(part.mesh),
-  density: part.density ?? assumedDensity,
-});
+const completePart = rememberBy(
+  (part: RawPart): CompletePart => ({
+    ...part,
+    mesh: meshOf(part.mesh),
+    density: part.density ?? assumedDensity,
+  }),
+);
 
 /** What is in a tank before the first load. */
 export type SpecStart =
@@ -113,18 +134,12 @@ export const complete = (raw: RawSpec) => ({
   ...raw,
   rates: raw.rates ?? {},
   room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
-  tanks: map(raw.tanks, (tank) => ({
-    ...tank,
-    insulation: tank.insulation ?? ("none" as const),
-    cover: tank.cover ?? ("none" as const),
-    heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
-    agitation: orElse(tank.agitation, 0),
-  })),
-  dryers: map(raw.dryers, (dryer) => ({ ...dryer, duty: orElse(dryer.duty, 1) })),
+  tanks: map(raw.tanks, completeTank),
+  dryers: map(raw.dryers, completeDryer),
   bases: raw.bases ?? {},
   dyes: map(raw.dyes, completeDye),
   parts: map(raw.parts, completePart),
-  shades: map(raw.shades, (shade) => ({ ...shade, tolerance: shade.tolerance ?? 1.5 })),
+  shades: map(raw.shades, completeShade),
   baths: (raw.baths ?? []).map((bath) => ({
     ...bath,
     start: completeStart(bath.start),
@@ -132,7 +147,7 @@ export const complete = (raw: RawSpec) => ({
     after: bath.after ?? ("keep" as const),
   })),
   orders: raw.orders ?? [],
-  handling: completeHandling(raw.handling),
+  handling: completeHandling(raw.handling ?? noHandling),
   consumables: {
     perBath: orElse(raw.consumables?.perBath, 0),
     perLoad: orElse(raw.consumables?.perLoad, 0),

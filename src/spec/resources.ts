@@ -47,6 +47,7 @@ export async function withResources(
 
   const dyes = { ...spec.dyes };
   for (const [name, dye] of Object.entries(spec.dyes)) {
+    if (dye.swatches.every(({ colour }) => colour.kind !== "file")) continue;
     const swatches = [...dye.swatches];
     for (const [i, swatch] of dye.swatches.entries()) {
       if (swatch.colour.kind !== "file" || readers.reflectance === undefined) continue;

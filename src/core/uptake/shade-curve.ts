@@ -28,7 +28,9 @@ const depthOf = (law: LawName, rate: number, seconds: number, reference: number)
 /** CIELAB of K/S = base + A D, without residual. */
 function spectralLab(baseKs: Float64Array, absorption: Float64Array, depth: number, weights: Weights): Lab {
   const { x, y, z } = weights;
-  let [X, Y, Z] = [0, 0, 0];
+  let X = 0;
+  let Y = 0;
+  let Z = 0;
   for (let i = 0; i < baseKs.length; i++) {
     const r = reflectanceOf(baseKs[i]! + absorption[i]! * depth);
     X += x[i]! * r;
@@ -39,11 +41,17 @@ function spectralLab(baseKs: Float64Array, absorption: Float64Array, depth: numb
 }
 
 /** A ≥ 0 by least squares over the swatches, for known depths: each wavelength stands alone. */
-function absorptionAt({ base, swatches }: SwatchSet, depths: readonly number[]): Float64Array {
-  const squares = depths.reduce((sum, depth) => sum + depth * depth, 0);
-  return base.ks.map((ks, i) =>
-    Math.max(0, depths.reduce((sum, depth, j) => sum + depth * (swatches[j]!.ks[i]! - ks), 0) / squares),
-  );
+function absorptionAt({ base, swatches }: SwatchSet, depths: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(base.ks.length);
+  let squares = 0;
+  for (let j = 0; j < depths.length; j++) {
+    const depth = depths[j]!;
+    const { ks } = swatches[j]!;
+    squares += depth * depth;
+    for (let i = 0; i < sums.length; i++) sums[i]! += depth * (ks[i]! - base.ks[i]!);
+  }
+  for (let i = 0; i < sums.length; i++) sums[i] = Math.max(0, sums[i]! / squares);
+  return sums;
 }
 
 interface Trial {
