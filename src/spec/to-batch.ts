@@ -1,6 +1,7 @@
 import type * as model from "../core/batch/model.js";
+import { type Reading, sameReading } from "../core/colour/types.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
-import type { Spec } from "./complete.js";
+import { type Spec, standardReading } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
@@ -56,8 +57,23 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
 };
 
 const base = rememberBy(
-  (of: Spec["bases"][string], name: string): model.Base => present({ name, lab: of.lab }),
+  ({ lab, carried }: Spec["bases"][string], name: string, reading: Reading): model.Base =>
+    present({ name, lab: lab ?? carried.find((c) => sameReading(c.reading, reading))?.lab }),
 );
+
+/** The base of a name, its colour under a reading; one object where the reading makes no difference. */
+type Bases = (name: string, reading: Reading) => model.Base;
+
+function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly under: Bases } {
+  const all = named(spec.bases, (of, name) => base(of, name, standardReading));
+  const under: Bases = (name, reading) => {
+    const of = spec.bases[name]!;
+    return of.lab !== undefined || sameReading(reading, standardReading)
+      ? all.get(name)!
+      : base(of, name, reading);
+  };
+  return { all: [...all.values()], under };
+}
 
 const dye = rememberBy(
   (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
@@ -164,9 +180,9 @@ const named = <T, U>(
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const bases = named(spec.bases, base);
+  const { all: bases, under } = basesOf(spec);
   const dyes = named(spec.dyes, (of, name) =>
-    dye(of, name, of.base === undefined ? undefined : bases.get(of.base)),
+    dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
   );
   const parts = named(spec.parts, part);
   const shades = named(spec.shades, (of, name) => shade(of, name, dyes.get(of.dye)!));
@@ -184,7 +200,7 @@ export function toBatch(spec: Spec): model.Batch {
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
     dryers: [...named(spec.dryers, dryer).values()],
-    bases: [...bases.values()],
+    bases,
     dyes: [...dyes.values()],
     parts: [...parts.values()],
     shades: [...shades.values()],
@@ -207,7 +223,7 @@ export function toBatch(spec: Spec): model.Batch {
         index,
         part: parts.get(order.part)!,
         shade: wanted,
-        base: order.base === undefined ? wanted.dye.base : bases.get(order.base),
+        base: order.base === undefined ? wanted.dye.base : under(order.base, wanted.dye.reading),
         quantity: order.quantity,
       });
     }),
