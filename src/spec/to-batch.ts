@@ -52,15 +52,21 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   return of;
 };
 
+const dilution = (of: Of<"dyes">["dilution"]): model.Dilution =>
+  of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
+
 const dye = (name: string, of: Of<"dyes">, bases: ReadonlyMap<string, model.Base>): model.Dye =>
   present({
     name,
     price: of.price?.value,
-    dilution:
-      of.dilution.kind === "liquid"
-        ? { kind: "liquid" as const, fraction: of.dilution.value }
-        : { kind: "powder" as const, gramsPerL: of.dilution.value },
+    dilution: dilution(of.dilution),
     celsius: of.temperature.value,
+    measuredAt:
+      of.measuredAt &&
+      present({
+        dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
+        celsius: of.measuredAt.temperature?.value,
+      }),
     base: of.base === undefined ? undefined : bases.get(of.base),
     reading: of.reading,
     swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
