@@ -48,7 +48,7 @@ const completeDye = rememberBy((dye: RawDye) => ({
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
-  uptake: dye.uptake ?? assumedUptake(dye.dilution),
+  uptake: dye.uptake ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
 }));
 
 const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({

@@ -75,16 +75,22 @@ function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly un
   return { all: [...all.values()], under };
 }
 
+const dilution = (of: Of<"dyes">["dilution"]): model.Dilution =>
+  of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
+
 const dye = rememberBy(
   (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
     present({
       name,
       price: of.price?.value,
-      dilution:
-        of.dilution.kind === "liquid"
-          ? { kind: "liquid" as const, fraction: of.dilution.value }
-          : { kind: "powder" as const, gramsPerL: of.dilution.value },
+      dilution: dilution(of.dilution),
       celsius: of.temperature.value,
+      measuredAt:
+        of.measuredAt &&
+        present({
+          dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
+          celsius: of.measuredAt.temperature?.value,
+        }),
       base: ownBase,
       reading: of.reading,
       swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
