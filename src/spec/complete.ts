@@ -1,4 +1,7 @@
 import type { Colour } from "../core/batch/model.js";
+import { resolveLab } from "../core/colour/resolve-colour.js";
+import { type Lab, type Reading, sameReading } from "../core/colour/types.js";
+import type { MeshUnit } from "../core/mesh/units.js";
 import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
@@ -36,9 +39,12 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
+/** The reading of colours for which none is given. */
+export const standardReading: Reading = { illuminant: "D65", observer: 10 };
+
 const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
-  reading: dye.reading ?? ({ illuminant: "D65", observer: 10 } as const),
+  reading: dye.reading ?? standardReading,
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
@@ -83,6 +89,29 @@ const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
 });
 const noHandling = {};
 
+type RawPart = Raw<"parts">[string];
+
+interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
+  readonly mesh: { readonly file: string; readonly unit?: MeshUnit | undefined } | undefined;
+  readonly density: Amount;
+  /** Of the model, once that was read. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
+}
+
+/** Density of sintered nylon, where none is given [g/cm3]. */
+const assumedDensity: Amount = { value: 0.93, assumed: true };
+
+const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
+  typeof mesh === "string" ? { file: mesh } : mesh;
+
+const completePart = rememberBy(
+  (part: RawPart): CompletePart => ({
+    ...part,
+    mesh: meshOf(part.mesh),
+    density: part.density ?? assumedDensity,
+  }),
+);
+
 /** What is in a tank before the first load. */
 export type SpecStart =
   | { readonly kind: "fresh" | "log" }
@@ -105,6 +134,32 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
       }
     : { kind: start ?? "fresh" };
 
+/** The readings under which bases are wanted: that of every dye, and the standard one. */
+const readingsOf = (raw: RawSpec): Reading[] =>
+  [standardReading, ...Object.values(raw.dyes ?? {}).flatMap((dye) => dye.reading ?? [])].filter(
+    (reading, i, all) => all.findIndex((other) => sameReading(other, reading)) === i,
+  );
+
+/** A colour on a screen under each of the readings; the schema has seen that it can be carried over. */
+function carriedTo(hex: string, readings: readonly Reading[]): { reading: Reading; lab: Lab }[] {
+  return readings.flatMap((reading) => {
+    const found = resolveLab({ kind: "hex", hex }, reading);
+    return found.ok ? [{ reading, lab: found.value }] : [];
+  });
+}
+
+/** A base's colour: as read, or one from a screen carried to every reading that the batch has. */
+interface CompleteBase {
+  readonly lab: Lab | undefined;
+  readonly carried: ReturnType<typeof carriedTo>;
+}
+
+const completeBase = rememberBy(({ lab }: Raw<"bases">[string]): CompleteBase => ({ lab, carried: [] }));
+const screenBase = (hex: string, raw: RawSpec): CompleteBase => ({
+  lab: undefined,
+  carried: carriedTo(hex, readingsOf(raw)),
+});
+
 /** The batch file with its defaults filled in. */
 export const complete = (raw: RawSpec) => ({
   ...raw,
@@ -112,9 +167,9 @@ export const complete = (raw: RawSpec) => ({
   room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
   tanks: map(raw.tanks, completeTank),
   dryers: map(raw.dryers, completeDryer),
-  bases: raw.bases ?? {},
+  bases: map(raw.bases, (base) => (base.hex === undefined ? completeBase(base) : screenBase(base.hex, raw))),
   dyes: map(raw.dyes, completeDye),
-  parts: raw.parts ?? {},
+  parts: map(raw.parts, completePart),
   shades: map(raw.shades, completeShade),
   baths: (raw.baths ?? []).map((bath) => ({
     ...bath,

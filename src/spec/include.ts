@@ -40,7 +40,8 @@ function includesOf(
   });
 }
 
-const because = (cause: unknown): string => {
+/** Why a file cannot be read, in words. */
+export const because = (cause: unknown): string => {
   const code = (cause as { code?: unknown } | undefined)?.code;
   if (code === "ENOENT") return "there is no such file";
   if (code === "EISDIR") return "it is a folder";

@@ -1,7 +1,11 @@
 import type * as model from "../core/batch/model.js";
+import { type Reading, sameReading } from "../core/colour/types.js";
+import { blankCost } from "../core/cost/blank.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
-import type { Spec } from "./complete.js";
+import { type Spec, standardReading } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
+import { isBuild } from "./schema/blank.js";
+import type { Amount } from "./schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -56,8 +60,23 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
 };
 
 const base = rememberBy(
-  (of: Spec["bases"][string], name: string): model.Base => present({ name, lab: of.lab }),
+  ({ lab, carried }: Spec["bases"][string], name: string, reading: Reading): model.Base =>
+    present({ name, lab: lab ?? carried.find((c) => sameReading(c.reading, reading))?.lab }),
 );
+
+/** The base of a name, its colour under a reading; one object where the reading makes no difference. */
+type Bases = (name: string, reading: Reading) => model.Base;
+
+function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly under: Bases } {
+  const all = named(spec.bases, (of, name) => base(of, name, standardReading));
+  const under: Bases = (name, reading) => {
+    const of = spec.bases[name]!;
+    return of.lab !== undefined || sameReading(reading, standardReading)
+      ? all.get(name)!
+      : base(of, name, reading);
+  };
+  return { all: [...all.values()], under };
+}
 
 const dye = rememberBy(
   (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
@@ -84,17 +103,31 @@ const dye = rememberBy(
     }),
 );
 
-type Blank = Of<"parts">["blank"];
-const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
-  if (of === undefined) return undefined;
-  if (isAmount(of)) return of.value;
-  return new Map(Object.entries(of).map(([base, amount]) => [base, amount.value]));
-};
-const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
-  typeof of.value === "number";
+type Blank = NonNullable<Of<"parts">["blank"]>;
+type Build = Extract<Blank, { powder: Amount }>;
+const isAmount = (of: Blank): of is Extract<Blank, { value: number }> =>
+  "value" in of && typeof of.value === "number";
+const isBuilt = (of: Blank): of is Build => isBuild(of);
 
-/** Density of the parts' material where only the mass is given [g/cm3]. */
-const densityGPerCm3 = 0.93;
+const oneBlank = (of: Amount | Build, massG: number): number =>
+  isBuilt(of)
+    ? blankCost({
+        massG,
+        powderPerKg: of.powder.value,
+        refresh: of.refresh.value,
+        packing: of.packing.value,
+        buildHours: of.build.value,
+        machinePerHour: of.machine.value,
+        partsPerBuild: of.partsPerBuild,
+        finishing: of.finishing?.value ?? 0,
+      }).total
+    : of.value;
+
+const blank = (of: Blank | undefined, massG: number): number | ReadonlyMap<string, number> | undefined => {
+  if (of === undefined) return undefined;
+  if (isAmount(of) || isBuilt(of)) return oneBlank(of, massG);
+  return new Map(Object.entries(of).map(([base, each]) => [base, oneBlank(each, massG)]));
+};
 
 const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
@@ -102,8 +135,10 @@ const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
     name,
     massG: of.mass.value,
     areaDm2: of.area.value,
-    volumeCm3: of.volume?.value ?? of.mass.value / densityGPerCm3,
-    blank: blank(of.blank),
+    volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
+    massAssumed: of.mass.assumed,
+    boxMm: of.boxMm,
+    blank: blank(of.blank, of.mass.value),
     perLoad: of.perLoad,
   });
 });
@@ -165,9 +200,9 @@ const named = <T, U>(
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const bases = named(spec.bases, base);
+  const { all: bases, under } = basesOf(spec);
   const dyes = named(spec.dyes, (of, name) =>
-    dye(of, name, of.base === undefined ? undefined : bases.get(of.base)),
+    dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
   );
   const parts = named(spec.parts, part);
   const shades = named(spec.shades, (of, name) => shade(of, name, dyes.get(of.dye)!));
@@ -185,7 +220,7 @@ export function toBatch(spec: Spec): model.Batch {
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
     dryers: [...named(spec.dryers, dryer).values()],
-    bases: [...bases.values()],
+    bases,
     dyes: [...dyes.values()],
     parts: [...parts.values()],
     shades: [...shades.values()],
@@ -208,13 +243,14 @@ export function toBatch(spec: Spec): model.Batch {
         index,
         part: parts.get(order.part)!,
         shade: wanted,
-        base: order.base === undefined ? wanted.dye.base : bases.get(order.base),
+        base: order.base === undefined ? wanted.dye.base : under(order.base, wanted.dye.reading),
         quantity: order.quantity,
       });
     }),
     handling: handling(spec.handling),
     consumables: { perBath: c.perBath.value, perLoad: c.perLoad.value, perPart: c.perPart.value },
     yield: spec.yield.value,
+    rework: spec.rework?.value,
     pricing:
       p &&
       present({

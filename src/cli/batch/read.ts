@@ -1,5 +1,6 @@
 import { type BatchInput, type BatchRead, type Need, readBatch } from "../../spec/read-batch.js";
 import { largest } from "../../spec/read-source.js";
+import { reflectanceReader } from "../../spec/reflectance.js";
 import type { Request } from "../command.js";
 import { unplaced } from "../command.js";
 import type { Io } from "../io.js";
@@ -24,5 +25,14 @@ export async function readBatchFile(
   const { passOver, ...more } = many;
   if (passOver?.(text.value) === true) return { unwanted: true, diagnostics: [], locate: () => undefined };
   const readFile = (file: string): Promise<string> => readText(file, io, atMost);
-  return readBatch({ name, text: text.value, readFile, overrides: output.set, needs, ...more });
+  return readBatch({
+    name,
+    text: text.value,
+    readFile,
+    overrides: output.set,
+    needs,
+    measure: async (file, unit) => (await import("./models.js")).modelsOf(io)(file, unit),
+    reflectance: reflectanceReader(readFile),
+    ...more,
+  });
 }

@@ -1,3 +1,4 @@
+import { shortNumber } from "../quantity/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { Batch, Dye } from "./model.js";
 import type { Assumption } from "./plan-model.js";
@@ -64,6 +65,15 @@ export function assumptionsOf(
         ["orders", order.index],
         `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
       );
+  const unweighed = [...new Set(batch.orders.map(({ part }) => part))].filter(
+    ({ massAssumed }) => massAssumed === true,
+  );
+  if (unweighed.length > 0)
+    add(
+      "assumed-density",
+      unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
+      `the mass of ${unweighed.map(({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+    );
   if (batch.handling.dragOutAssumed)
     add(
       "assumed-drag-out",
@@ -84,5 +94,11 @@ export function assumptionsOf(
         ["tanks", tank.name, "surface"],
         `tank "${tank.name}": a liquor surface of ${Math.round(tank.surfaceCm2)} cm2 (as deep as wide) is assumed: heat and evaporation rest on it`,
       );
+  if (batch.rework !== undefined && batch.rework > 0 && batch.yield < 1)
+    add(
+      "second-dip",
+      ["rework"],
+      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: each is among the loads twice, in a full dip each time`,
+    );
   return found;
 }

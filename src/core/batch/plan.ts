@@ -8,17 +8,21 @@ import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { AimOf, ModelOf } from "../uptake/dye-memory.js";
+import { adviceFor } from "./advice.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
+import { bathAdvice } from "./bath-advice.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
 import { bathUse } from "./bath-use.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
+import { planBath, windowOf } from "./plan-bath.js";
+import { planLives, topUpRules } from "./plan-lives.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
 import { implausible } from "./plausible.js";
+import { bathRestsOn, restsOnAny } from "./rests-on-assumed.js";
 import { timeline } from "./timeline.js";
 
 const isError = (fault: Fault): boolean => fault.severity === "error";
@@ -117,7 +121,7 @@ export interface PlanWork {
   readonly modelOf?: ModelOf;
   /** An `aimMemory` likewise. */
   readonly aimOf?: AimOf;
-  /** Bath lives under all top-up rules, or under each bath's own only, which is all that costs need. */
+  /** Bath lives under all top-up rules with advice on them, or under each bath's own only, which is all that costs need. */
   readonly lives?: "all" | "own";
 }
 
@@ -185,12 +189,26 @@ export function planBatch(
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
   const lines = items ? sheetOf(items) : null;
   const dryer = batch.dryers[0];
+  const restsOnAssumed = restsOnAny(
+    runs.map(({ bath }) => bath.dye),
+    batch.handling,
+  );
   const plan: Plan = {
     batch: batch.name,
     date: batch.date ?? null,
     currency: batch.currency ?? null,
     startAtMinute: batch.startAtMinute ?? null,
-    baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
+    baths: runs.map((run, i) =>
+      planBath(run, lives[i]!, aimOf, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
+    ),
+    rinsing: {
+      drainSeconds: batch.handling.drainSeconds,
+      rinseSeconds: batch.handling.rinseSeconds,
+      rinseWaterL: batch.handling.rinseWaterL,
+    },
+    dryer: dryer
+      ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }
+      : null,
     timeline: day.entries,
     orders: orders.map((order) => order.value),
     totals: {
@@ -205,7 +223,9 @@ export function planBatch(
       kWh:
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
+      restsOnAssumed,
     },
+    restsOnAssumed,
     colours: uses
       ? colourCosts(
           batch,
@@ -218,6 +238,13 @@ export function planBatch(
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models, aimOf),
+    advice: runs.flatMap(({ bath, loads }, i) =>
+      adviceFor(
+        i + 1,
+        bath.dye.celsius,
+        loads.map(({ plan }) => plan.order.part),
+      ),
+    ),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   };
@@ -263,6 +290,7 @@ function planOrder(
     total,
     lines: lines ?? null,
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
+    restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
   };
   // What does not come out as ordered has no price.
   if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };

@@ -4,7 +4,7 @@ import { findMinimum } from "../maths/minimum.js";
 import { findRoot } from "../maths/root.js";
 import { labAfter, type ShadeCurve } from "./shade-curve.js";
 
-/** Times within a tolerance; the far end is null where the curve, extrapolated to four times its length, stays within. */
+/** Times within a tolerance; the far end is null where the curve, extrapolated to twice its length, stays within. */
 export type TimeWindow = readonly [from: number, to: number | null];
 
 /** Where along a shade curve a colour is met best; times in a fresh bath at the dye's temperature. */
@@ -21,7 +21,7 @@ const steps = 64;
 const toTime = (u: number): number => Math.expm1(u);
 
 /** How many times its length a curve is extrapolated to look for the far end of a window. */
-const beyond = 4;
+const beyond = 2;
 
 /** The times around `start` between which `excess` is not positive; places are ln(1 + t). */
 function stretch(excess: (u: number) => number, start: number, last: number, step: number): TimeWindow {
