@@ -1,8 +1,11 @@
 import type * as model from "../core/batch/model.js";
 import { type Reading, sameReading } from "../core/colour/types.js";
+import { blankCost } from "../core/cost/blank.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
 import { type Spec, standardReading } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
+import { isBuild } from "./schema/blank.js";
+import type { Amount } from "./schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -106,14 +109,31 @@ const dye = rememberBy(
     }),
 );
 
-type Blank = Of<"parts">["blank"];
-const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
+type Blank = NonNullable<Of<"parts">["blank"]>;
+type Build = Extract<Blank, { powder: Amount }>;
+const isAmount = (of: Blank): of is Extract<Blank, { value: number }> =>
+  "value" in of && typeof of.value === "number";
+const isBuilt = (of: Blank): of is Build => isBuild(of);
+
+const oneBlank = (of: Amount | Build, massG: number): number =>
+  isBuilt(of)
+    ? blankCost({
+        massG,
+        powderPerKg: of.powder.value,
+        refresh: of.refresh.value,
+        packing: of.packing.value,
+        buildHours: of.build.value,
+        machinePerHour: of.machine.value,
+        partsPerBuild: of.partsPerBuild,
+        finishing: of.finishing?.value ?? 0,
+      }).total
+    : of.value;
+
+const blank = (of: Blank | undefined, massG: number): number | ReadonlyMap<string, number> | undefined => {
   if (of === undefined) return undefined;
-  if (isAmount(of)) return of.value;
-  return new Map(Object.entries(of).map(([base, amount]) => [base, amount.value]));
+  if (isAmount(of) || isBuilt(of)) return oneBlank(of, massG);
+  return new Map(Object.entries(of).map(([base, each]) => [base, oneBlank(each, massG)]));
 };
-const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
-  typeof of.value === "number";
 
 const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
@@ -124,7 +144,7 @@ const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
     volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
     massAssumed: of.mass.assumed,
     boxMm: of.boxMm,
-    blank: blank(of.blank),
+    blank: blank(of.blank, of.mass.value),
     perLoad: of.perLoad,
   });
 });
@@ -236,6 +256,7 @@ export function toBatch(spec: Spec): model.Batch {
     handling: handling(spec.handling),
     consumables: { perBath: c.perBath.value, perLoad: c.perLoad.value, perPart: c.perPart.value },
     yield: spec.yield.value,
+    rework: spec.rework?.value,
     pricing:
       p &&
       present({

@@ -1,3 +1,4 @@
+import { shortNumber } from "../quantity/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { Batch, Dye } from "./model.js";
 import type { Assumption } from "./plan-model.js";
@@ -93,5 +94,11 @@ export function assumptionsOf(
         ["tanks", tank.name, "surface"],
         `tank "${tank.name}": a liquor surface of ${Math.round(tank.surfaceCm2)} cm2 (as deep as wide) is assumed: heat and evaporation rest on it`,
       );
+  if (batch.rework !== undefined && batch.rework > 0 && batch.yield < 1)
+    add(
+      "second-dip",
+      ["rework"],
+      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: each is among the loads twice, in a full dip each time`,
+    );
   return found;
 }

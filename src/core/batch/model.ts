@@ -211,6 +211,8 @@ export interface Batch {
   readonly consumables: { readonly perBath: number; readonly perLoad: number; readonly perPart: number };
   /** Good parts of those started, 0..1. */
   readonly yield: number;
+  /** Parts that a second dip makes good, of those that missed their shade, 0..1; none where absent. */
+  readonly rework?: number;
   readonly pricing?: Pricing;
   readonly limits: { readonly costPerPart?: number };
 }
