@@ -5,6 +5,7 @@ import { defect } from "./defect.js";
 import { finish } from "./finish.js";
 import type { Io } from "./io.js";
 import { checkOutput, type RawOutputOptions } from "./output-options.js";
+import { ownInput, watched } from "./own-input.js";
 import { turnDown } from "./say.js";
 import { type Call, CommanderError, tree } from "./tree.js";
 
@@ -80,7 +81,13 @@ export async function run(
     if (!output.ok) return await turnDown(output.faults, io, refusedColour);
     const execute = await command.load();
     const request: Request = { args, options: options as Request["options"], output: output.value };
-    return await finish(await execute(request, io), output.value, io);
+    const { io: seen, reads } = watched(io);
+    const before = ownInput(request, io, reads);
+    if (before) return await turnDown([before], io, refusedColour);
+    const result = await execute(request, seen);
+    const after = ownInput(request, io, reads);
+    if (after) return await turnDown([after], io, refusedColour);
+    return await finish(result, output.value, io);
   } catch (thrown) {
     io.err(defect(thrown, io.env));
     return 70;

@@ -10,7 +10,7 @@ import type { PartlyRead, Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
 import { withoutEchoes } from "./echoes.js";
-import { besides, gather, type ReadFile } from "./include.js";
+import { besides, gather, type IncludeMemory, type ReadFile } from "./include.js";
 import { issueFaults } from "./issues.js";
 import type { Merged } from "./merge.js";
 import { locateIn } from "./origin.js";
@@ -33,9 +33,15 @@ export interface BatchInput extends Readers {
   /** Arguments of `--set`, in order. */
   readonly overrides?: readonly string[];
   readonly needs?: readonly Need[];
+  /** Kept over many batches that share included files. */
+  readonly memory?: IncludeMemory;
+  /** Whether the batch is wanted, told from its data before they are checked; all are where absent. */
+  readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;
 }
 
 export interface BatchRead {
+  /** Not wanted: nothing of it was looked at but its YAML. */
+  readonly unwanted?: boolean;
   /** Absent where a diagnostic is an error. */
   readonly batch?: Batch;
   readonly spec?: Spec;
@@ -129,7 +135,7 @@ function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[]
 
 /** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
 export async function readBatch(input: BatchInput): Promise<BatchRead> {
-  const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile);
+  const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile, input.memory);
   const all: Diagnostic[] = [...diagnostics];
   if (merged === undefined) return { diagnostics: inOrder(all, input.name), locate: () => undefined };
   let joined: Merged = merged;
@@ -138,6 +144,8 @@ export async function readBatch(input: BatchInput): Promise<BatchRead> {
     all.push(...set.diagnostics);
     joined = set.merged;
   }
+  if (input.wanted?.(joined.data) === false)
+    return { unwanted: true, diagnostics: inOrder(all, input.name), locate: () => undefined };
   const place = (path: Path, part: Part): Span => locateIn(joined.origin, path, part);
   const locate = (path: Path): Span => place(path, "value");
   const tell = ({ fault, part }: PartFault): void => {

@@ -1,7 +1,8 @@
 import type * as model from "../core/batch/model.js";
-import { type Reading, sameReading } from "../core/colour/types.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
-import { type Spec, standardReading } from "./complete.js";
+import { baseUnder, standardReading } from "./base-under.js";
+import type { Spec } from "./complete.js";
+import { rememberBy } from "./remember-by.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -18,7 +19,7 @@ const equipment = (given: Of<"tanks">["equipment"]): model.Equipment | undefined
 /** Side of the cube of a volume, squared [cm2]. */
 const cubeSide = (volumeL: number): ParsedSurface => ({ shape: "area", value: (volumeL * 1000) ** (2 / 3) });
 
-function tank(name: string, of: Of<"tanks">): model.Tank {
+const tank = rememberBy((of: Of<"tanks">, name: string): model.Tank => {
   const volumeL = of.volume.value;
   const surface = of.surface ?? cubeSide(volumeL);
   return present({
@@ -35,62 +36,50 @@ function tank(name: string, of: Of<"tanks">): model.Tank {
     agitationW: of.agitation.value,
     equipment: equipment(of.equipment),
   });
-}
+});
 
-const dryer = (name: string, of: Of<"dryers">): model.Dryer =>
-  present({
-    name,
-    capacity: of.capacity,
-    celsius: of.temperature.value,
-    minutes: of.time.value,
-    powerW: of.power.value,
-    duty: of.duty.value,
-    equipment: equipment(of.equipment),
-  });
+const dryer = rememberBy(
+  (of: Of<"dryers">, name: string): model.Dryer =>
+    present({
+      name,
+      capacity: of.capacity,
+      celsius: of.temperature.value,
+      minutes: of.time.value,
+      powerW: of.power.value,
+      duty: of.duty.value,
+      equipment: equipment(of.equipment),
+    }),
+);
 
 const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   if (of.kind === "file") throw new Error(`the reflectance file ${of.file} was not read`);
   return of;
 };
 
-/** The base of a name, its colour under a reading; one object where the reading makes no difference. */
-type Bases = (name: string, reading: Reading) => model.Base;
-
-function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly under: Bases } {
-  const base = (name: string, reading: Reading): model.Base => {
-    const { lab, carried } = spec.bases[name]!;
-    return present({ name, lab: lab ?? carried.find((c) => sameReading(c.reading, reading))?.lab });
-  };
-  const all = named(spec.bases, (name) => base(name, standardReading));
-  const under: Bases = (name, reading) =>
-    spec.bases[name]!.lab !== undefined || sameReading(reading, standardReading)
-      ? all.get(name)!
-      : base(name, reading);
-  return { all: [...all.values()], under };
-}
-
-const dye = (name: string, of: Of<"dyes">, bases: Bases): model.Dye =>
-  present({
-    name,
-    price: of.price?.value,
-    dilution:
-      of.dilution.kind === "liquid"
-        ? { kind: "liquid" as const, fraction: of.dilution.value }
-        : { kind: "powder" as const, gramsPerL: of.dilution.value },
-    celsius: of.temperature.value,
-    base: of.base === undefined ? undefined : bases(of.base, of.reading),
-    reading: of.reading,
-    swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
-    law: of.law,
-    ratePerSecond: of.rate?.value,
-    saturation: of.saturation,
-    stock: of.stock?.value,
-    activationEnergyJPerMol: of.activationEnergy.value,
-    uptakePerDm2: of.uptake.value,
-    uptakeAssumed: of.uptake.assumed === true,
-    shelfLifeDays: of.shelfLife?.value,
-    notes: of.notes,
-  });
+const dye = rememberBy(
+  (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
+    present({
+      name,
+      price: of.price?.value,
+      dilution:
+        of.dilution.kind === "liquid"
+          ? { kind: "liquid" as const, fraction: of.dilution.value }
+          : { kind: "powder" as const, gramsPerL: of.dilution.value },
+      celsius: of.temperature.value,
+      base: ownBase,
+      reading: of.reading,
+      swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
+      law: of.law,
+      ratePerSecond: of.rate?.value,
+      saturation: of.saturation,
+      stock: of.stock?.value,
+      activationEnergyJPerMol: of.activationEnergy.value,
+      uptakePerDm2: of.uptake.value,
+      uptakeAssumed: of.uptake.assumed === true,
+      shelfLifeDays: of.shelfLife?.value,
+      notes: of.notes,
+    }),
+);
 
 type Blank = Of<"parts">["blank"];
 const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
@@ -101,20 +90,48 @@ const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
 const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
   typeof of.value === "number";
 
-/** Density of the parts' material where only the mass is given [g/cm3]. */
-const densityGPerCm3 = 0.93;
-
-const part = (name: string, of: Of<"parts">): model.Part => {
+const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
   return present({
     name,
     massG: of.mass.value,
     areaDm2: of.area.value,
-    volumeCm3: of.volume?.value ?? of.mass.value / densityGPerCm3,
+    volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
+    massAssumed: of.mass.assumed,
+    boxMm: of.boxMm,
     blank: blank(of.blank),
     perLoad: of.perLoad,
   });
-};
+});
+
+const shade = rememberBy(
+  (of: Of<"shades">, name: string, own: model.Dye): model.Shade => ({
+    name,
+    dye: own,
+    target: target(of),
+    tolerance: of.tolerance,
+  }),
+);
+
+const handling = rememberBy(
+  (h: Spec["handling"]): model.Handling => ({
+    loadSeconds: h.load.value,
+    drainSeconds: h.drain.value,
+    rinseSeconds: h.rinse.value,
+    unloadSeconds: h.unload.value,
+    dryerLoadingMinutes: h.dryerLoading.value,
+    setUpMinutes: h.setUp.value,
+    cleanUpMinutes: h.cleanUp.value,
+    timingSeconds: h.timing.value,
+    shortestSeconds: h.shortest.value,
+    longestSeconds: h.longest.value,
+    dragOutMlPerDm2: h.dragOut.value,
+    dragOutAssumed: h.dragOut.assumed === true,
+    rinseWaterL: h.rinseWater.value,
+    liquorRatioLPerKg: h.liquorRatio.value,
+    freeboard: h.freeboard.value,
+  }),
+);
 
 function target(of: Of<"shades">): model.ShadeTarget {
   if (of.time !== undefined) return { kind: "time", seconds: of.time.value };
@@ -138,25 +155,21 @@ function start(of: Spec["baths"][number]["start"]): model.BathStart {
 
 const named = <T, U>(
   entries: { readonly [name: string]: T },
-  make: (name: string, of: T) => U,
-): Map<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(name, of)]));
+  make: (of: T, name: string) => U,
+): Map<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(of, name)]));
 
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const { all: bases, under } = basesOf(spec);
-  const dyes = named(spec.dyes, (name, of) => dye(name, of, under));
-  const parts = named(spec.parts, part);
-  const shades = named(
-    spec.shades,
-    (name, of): model.Shade => ({
-      name,
-      dye: dyes.get(of.dye)!,
-      target: target(of),
-      tolerance: of.tolerance,
-    }),
+  const bases = named(spec.bases, (of, name) => baseUnder(of, name, standardReading));
+  const under = (name: string, reading: model.Dye["reading"]): model.Base =>
+    baseUnder(spec.bases[name]!, name, reading);
+  const dyes = named(spec.dyes, (of, name) =>
+    dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
   );
-  const { handling: h, pricing: p, rates, consumables: c } = spec;
+  const parts = named(spec.parts, part);
+  const shades = named(spec.shades, (of, name) => shade(of, name, dyes.get(of.dye)!));
+  const { pricing: p, rates, consumables: c } = spec;
   return present({
     name: spec.batch,
     date: spec.date,
@@ -170,7 +183,7 @@ export function toBatch(spec: Spec): model.Batch {
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
     dryers: [...named(spec.dryers, dryer).values()],
-    bases,
+    bases: [...bases.values()],
     dyes: [...dyes.values()],
     parts: [...parts.values()],
     shades: [...shades.values()],
@@ -188,32 +201,16 @@ export function toBatch(spec: Spec): model.Batch {
         }),
     ),
     orders: spec.orders.map((order, index): model.Order => {
-      const shade = shades.get(order.shade)!;
+      const wanted = shades.get(order.shade)!;
       return present({
         index,
         part: parts.get(order.part)!,
-        shade,
-        base: order.base === undefined ? shade.dye.base : under(order.base, shade.dye.reading),
+        shade: wanted,
+        base: order.base === undefined ? wanted.dye.base : under(order.base, wanted.dye.reading),
         quantity: order.quantity,
       });
     }),
-    handling: {
-      loadSeconds: h.load.value,
-      drainSeconds: h.drain.value,
-      rinseSeconds: h.rinse.value,
-      unloadSeconds: h.unload.value,
-      dryerLoadingMinutes: h.dryerLoading.value,
-      setUpMinutes: h.setUp.value,
-      cleanUpMinutes: h.cleanUp.value,
-      timingSeconds: h.timing.value,
-      shortestSeconds: h.shortest.value,
-      longestSeconds: h.longest.value,
-      dragOutMlPerDm2: h.dragOut.value,
-      dragOutAssumed: h.dragOut.assumed === true,
-      rinseWaterL: h.rinseWater.value,
-      liquorRatioLPerKg: h.liquorRatio.value,
-      freeboard: h.freeboard.value,
-    },
+    handling: handling(spec.handling),
     consumables: { perBath: c.perBath.value, perLoad: c.perLoad.value, perPart: c.perPart.value },
     yield: spec.yield.value,
     pricing:

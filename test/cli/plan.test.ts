@@ -51,7 +51,14 @@ test("plan has the keys that scripts rely on", async () => {
       "topUp",
     ]),
   );
-  expect(Object.keys(bath.dyeBalance)).toEqual(["startMl", "addedMl", "takenUpMl", "draggedOutMl", "leftMl"]);
+  expect(Object.keys(bath.dyeBalance)).toEqual([
+    "startMl",
+    "addedMl",
+    "takenUpMl",
+    "draggedOutMl",
+    "leftMl",
+    "restsOnAssumed",
+  ]);
   expect(Object.keys(bath.life)).toEqual(
     expect.arrayContaining([
       "rule",

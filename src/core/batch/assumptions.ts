@@ -21,6 +21,12 @@ export function assumptionsOf(
         ["dyes", dye.name, "uptake"],
         `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± 100 %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
       );
+    if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
+      add(
+        "screen-colour",
+        ["dyes", dye.name, "swatches"],
+        `dye "${dye.name}": swatches given as hex are taken for exact sRGB and carried over to D65/10 by their smoothest curve; a phone or screen is off by 0.5 to 2 CIEDE2000 and more`,
+      );
     const model = models.get(dye)?.uptake;
     if (model && dye.swatches.length === 0)
       add(
@@ -64,6 +70,13 @@ export function assumptionsOf(
       ["handling", "dragOut"],
       `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± 60 %, is assumed: weigh ten parts wet and dry for your own figure`,
     );
+  for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
+    if (tank.heaterW === undefined)
+      add(
+        "unknown-heater",
+        ["tanks", tank.name],
+        `tank "${tank.name}" has no heater power: heating up is left out of the day, the energy and the costs`,
+      );
   for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
     if (tank.surfaceAssumed)
       add(

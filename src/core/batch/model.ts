@@ -105,6 +105,10 @@ export interface Part {
   /** All wetted surface. */
   readonly areaDm2: number;
   readonly volumeCm3: number;
+  /** True where the mass is that of the model's volume at a density that nobody gave. */
+  readonly massAssumed?: boolean;
+  /** Box around the model file that the part was measured from. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
   /** Cost of the undyed part: one number, or one per base name. */
   readonly blank?: number | ReadonlyMap<string, number>;
   readonly perLoad?: number;

@@ -1,85 +1,17 @@
 import { dilutionInWords } from "../bath/dilution-in-words.js";
-import { type BathLife, bathLife } from "../bath/life.js";
-import { makeUp } from "../bath/make-up.js";
 import type { BathSetting } from "../bath/run.js";
 import type { ShadeAim } from "../uptake/aim.js";
+import { type BathAdvice, noAdvice } from "./bath-advice.js";
 import type { BathRun } from "./bath-plan.js";
-import type { Batch, Dye, TopUpRule } from "./model.js";
-import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLife, PlanLoad } from "./plan-model.js";
+import type { Dye } from "./model.js";
+import type { BathLives } from "./plan-lives.js";
+import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLoad } from "./plan-model.js";
+import { bathRestsOn } from "./rests-on-assumed.js";
 
 const amountOf = (dye: Dye, amount: number): DyeAmount =>
   dye.dilution.kind === "liquid" ? { concentrateMl: amount } : { powderG: amount };
 
-/** A bath's lives under the rules asked for; `own` is the one under the bath's own rule. */
-export interface BathLives {
-  readonly own: BathLife;
-  readonly all: readonly PlanLife[];
-  readonly cheapestRule: TopUpRule | null;
-  readonly freshWaterMl: number;
-}
-
-export const topUpRules: readonly TopUpRule[] = ["none", "level", "strength"];
-
-/** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
-export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
-  const { bath, setting } = run;
-  const { tank, dye } = bath;
-  const mix = run.loads.map(({ plan }) => ({
-    areaDm2: plan.areaDm2,
-    depth: plan.depth,
-    parts: plan.parts,
-    massG: plan.parts * plan.order.part.massG,
-  }));
-  const age = {
-    ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
-    ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
-  };
-  const fresh = makeUp({
-    volumeHotL: tank.volumeL,
-    celsius: dye.celsius,
-    roomCelsius: batch.room.celsius,
-    dilution: dye.dilution,
-  });
-  const lives = rules.map((rule) => bathLife({ ...setting, rule }, mix, age));
-  const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, fresh.waterMl));
-  const priced = all.filter((life) => life.bathCostPerPart !== null);
-  const cheapest =
-    rules.length > 1 && priced.length > 0
-      ? priced.reduce((least, life) => (life.bathCostPerPart! < least.bathCostPerPart! ? life : least))
-      : undefined;
-  return {
-    own: lives[rules.indexOf(setting.rule)]!,
-    all,
-    cheapestRule: cheapest?.rule ?? null,
-    freshWaterMl: fresh.waterMl,
-  };
-}
-
-function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
-  const { rates } = batch;
-  const perPart = life.parts > 0 ? life.dyeUsed / life.parts : null;
-  const perDm2 = life.areaDm2 > 0 ? life.dyeUsed / life.areaDm2 : null;
-  const cost =
-    dye.price === undefined || life.parts === 0
-      ? null
-      : ((dye.price * life.dyeUsed) / 1000 +
-          ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
-          (rates.disposalPerL ?? 0) * volumeL) /
-        life.parts;
-  const common = {
-    rule: life.rule,
-    loads: life.loads,
-    parts: life.parts,
-    areaDm2: life.areaDm2,
-    endedBy: life.endedBy,
-    bathCostPerPart: cost,
-  };
-  return dye.dilution.kind === "liquid"
-    ? { ...common, concentrateMlPerPart: perPart, concentrateMlPerDm2: perDm2 }
-    : { ...common, powderGPerPart: perPart, powderGPerDm2: perDm2 };
-}
-
-function balance(run: BathRun): PlanDyeBalance {
+function balance(run: BathRun, restsOnAssumed: PlanDyeBalance["restsOnAssumed"]): PlanDyeBalance {
   const sum = (of: (result: BathRun["loads"][number]["result"]) => number): number =>
     run.loads.reduce((total, { result }) => total + of(result), 0);
   const start = run.start.dye;
@@ -88,8 +20,22 @@ function balance(run: BathRun): PlanDyeBalance {
   const draggedOut = sum((result) => result.draggedOut);
   const left = run.end.dye;
   return run.bath.dye.dilution.kind === "liquid"
-    ? { startMl: start, addedMl: added, takenUpMl: takenUp, draggedOutMl: draggedOut, leftMl: left }
-    : { startG: start, addedG: added, takenUpG: takenUp, draggedOutG: draggedOut, leftG: left };
+    ? {
+        startMl: start,
+        addedMl: added,
+        takenUpMl: takenUp,
+        draggedOutMl: draggedOut,
+        leftMl: left,
+        restsOnAssumed,
+      }
+    : {
+        startG: start,
+        addedG: added,
+        takenUpG: takenUp,
+        draggedOutG: draggedOut,
+        leftG: left,
+        restsOnAssumed,
+      };
 }
 
 /** Times at which the ends of a shade's window are reached in the bath as it is; a far end of null is never reached. */
@@ -100,7 +46,8 @@ export function windowOf(
 ): readonly [number, number | null] | null {
   if (!aim.window) return null;
   const from = timer(aim.window.from, strength);
-  return from === undefined ? null : [from, timer(aim.window.to, strength) ?? null];
+  const to = aim.window.to === null ? undefined : timer(aim.window.to, strength);
+  return from === undefined ? null : [from, to ?? null];
 }
 
 /** CIEDE2000 per second at a dip: that of a fresh bath, slowed as the dip itself is. */
@@ -115,8 +62,14 @@ function slopeOf({ timer }: BathSetting, aim: ShadeAim, strength: number): numbe
 }
 
 /** One bath as the run sheet prints it. */
-export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
+export function planBath(
+  run: BathRun,
+  lives: BathLives,
+  aims: readonly ShadeAim[],
+  { heat, ...advice }: BathAdvice = noAdvice,
+): PlanBath {
   const { bath, setting } = run;
+  const restsOnAssumed = bathRestsOn(bath.dye, setting.handling);
   const { dye, start } = bath;
   const { makeUp: made } = run;
   const poured = start.kind === "fresh";
@@ -138,7 +91,7 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
       volumeColdL: made.volumeColdL,
       waterMl: poured ? made.waterMl : 0,
     },
-    heating: run.heating,
+    heating: { ...run.heating, ...heat },
     loads: run.loads.map(({ plan, result }, i): PlanLoad => {
       const aim = aims[plan.order.index]!;
       return {
@@ -151,6 +104,7 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
         boundBy: plan.boundBy,
         areaDm2: plan.areaDm2,
         depth: plan.depth,
+        reachable: aim.reachable,
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
         windowSeconds: windowOf(setting, aim, result.strengthDuring),
@@ -163,12 +117,14 @@ export function planBath(run: BathRun, lives: BathLives, aims: readonly ShadeAim
         volumeAfterL: result.volumeAfterL,
         evaporatedL: result.evaporatedL,
         topUp: result.topUp && { ...amountOf(dye, result.topUp.dye), waterMl: result.topUp.waterMl },
+        restsOnAssumed,
       };
     }),
-    dyeBalance: balance(run),
+    dyeBalance: balance(run, restsOnAssumed),
     life: lives.all.find((life) => life.rule === bath.topUp)!,
     lives: lives.all,
     cheapestRule: lives.cheapestRule,
+    ...advice,
     notes: dye.notes ?? null,
   };
 }

@@ -11,13 +11,17 @@ import type { ModelOf } from "../uptake/dye-memory.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
+import { bathAdvice } from "./bath-advice.js";
 import { type BathRun, dyeAmountInWords, runBath } from "./bath-plan.js";
 import { bathUse } from "./bath-use.js";
 import { type CautionFacts, cautions } from "./cautions.js";
 import { dipFaults } from "./dip-faults.js";
 import type { Batch, Dye, Order } from "./model.js";
-import { planBath, planLives, topUpRules, windowOf } from "./plan-bath.js";
+import { planBath, windowOf } from "./plan-bath.js";
+import { planLives, topUpRules } from "./plan-lives.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
+import { implausible } from "./plausible.js";
+import { bathRestsOn, restsOnAny } from "./rests-on-assumed.js";
 import { timeline } from "./timeline.js";
 
 const isError = (fault: Fault): boolean => fault.severity === "error";
@@ -44,8 +48,10 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     if (!models.has(dye) && !failedDyes.has(dye)) {
       const model = modelOf(dye, batch.handling);
       faults.push(...model.faults);
-      if (model.ok) models.set(dye, model.value);
-      else failedDyes.add(dye);
+      if (model.ok) {
+        models.set(dye, model.value);
+        faults.push(...doubtfulSwatches(model.value));
+      } else failedDyes.add(dye);
     }
     const model = models.get(dye);
     if (!model) continue;
@@ -54,6 +60,22 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     if (aim.ok) found[order.index] = aim.value;
   }
   return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+}
+
+/** Leave-one-out error over which a curve says little [CIEDE2000]: a usual tolerance. */
+const foretellsBadly = 1.5;
+
+function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
+  const own = chosen?.tried.find(({ law }) => law === chosen.curve.law);
+  if (own === undefined || own.median <= foretellsBadly) return [];
+  return [
+    warning(
+      "swatches-doubtful",
+      ["dyes", dye.name, "swatches"],
+      `the swatches of dye "${dye.name}" do not fit together: from the others each is foretold to ${own.median.toFixed(1)} CIEDE2000 only, so its times are rough`,
+      "read them again under one light, or dip new ones; a phone is off by 0.5 to 2 and more",
+    ),
+  ];
 }
 
 function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
@@ -92,7 +114,7 @@ const addedDye = (run: BathRun): number =>
 export interface PlanWork {
   /** A `dyeMemory` where many batches hold the same dyes. */
   readonly modelOf?: ModelOf;
-  /** Bath lives under all top-up rules, or under each bath's own only, which is all that costs need. */
+  /** Bath lives under all top-up rules with advice on them, or under each bath's own only, which is all that costs need. */
   readonly lives?: "all" | "own";
 }
 
@@ -128,6 +150,7 @@ export function planBatch(
     ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, models.get(run.bath.dye)!, aimOf)]),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
+    ...implausible(batch),
   ];
   if (faults.some(isError)) return failed(...faults);
 
@@ -149,7 +172,7 @@ export function planBatch(
   const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const orders = batch.orders.map((order) =>
-    planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
+    planOrder(batch, order, aimOf[order.index]!, assigned.started[order.index]!, sheets?.[order.index]),
   );
   const exceeded = [
     ...shades.flatMap(({ missed }) => missed),
@@ -159,12 +182,26 @@ export function planBatch(
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));
   const lines = items ? sheetOf(items) : null;
   const dryer = batch.dryers[0];
+  const restsOnAssumed = restsOnAny(
+    runs.map(({ bath }) => bath.dye),
+    batch.handling,
+  );
   const plan: Plan = {
     batch: batch.name,
     date: batch.date ?? null,
     currency: batch.currency ?? null,
     startAtMinute: batch.startAtMinute ?? null,
-    baths: runs.map((run, i) => planBath(run, lives[i]!, aimOf)),
+    baths: runs.map((run, i) =>
+      planBath(run, lives[i]!, aimOf, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
+    ),
+    rinsing: {
+      drainSeconds: batch.handling.drainSeconds,
+      rinseSeconds: batch.handling.rinseSeconds,
+      rinseWaterL: batch.handling.rinseWaterL,
+    },
+    dryer: dryer
+      ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }
+      : null,
     timeline: day.entries,
     orders: orders.map((order) => order.value),
     totals: {
@@ -179,7 +216,9 @@ export function planBatch(
       kWh:
         runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
         (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
+      restsOnAssumed,
     },
+    restsOnAssumed,
     colours: uses
       ? colourCosts(
           batch,
@@ -219,6 +258,7 @@ function workingKwh({ bath, heating, loads }: BathRun): number {
 function planOrder(
   batch: Batch,
   order: Order,
+  aim: ShadeAim,
   started: number,
   lines: PlanOrder["lines"] | undefined,
 ): { value: PlanOrder; faults: readonly Fault[] } {
@@ -229,14 +269,17 @@ function planOrder(
     part: order.part.name,
     shade: order.shade.name,
     base: order.base?.name ?? null,
+    reachable: aim.reachable,
     quantity: order.quantity,
     started,
     costPerPart,
     total,
     lines: lines ?? null,
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
+    restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
   };
-  if (!batch.pricing || costPerPart === null) return { value, faults: [] };
+  // What does not come out as ordered has no price.
+  if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
   return price.ok
     ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }

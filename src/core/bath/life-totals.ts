@@ -7,12 +7,13 @@ export interface LifeTotals {
   readonly draggedOut: number;
   readonly added: number;
   readonly waterMl: number;
+  readonly dipSeconds: number;
 }
 
 /**
  * Totals with those of another stretch added a number of times; -1 takes them off.
  * @example
- * addedTotals({ loads: 3, parts: 30, areaDm2: 6, takenUp: 1, draggedOut: 2, added: 0, waterMl: 5 }, { loads: 2, parts: 20, areaDm2: 4, takenUp: 1, draggedOut: 1, added: 0, waterMl: 0 }, 10).loads // => 23
+ * addedTotals({ loads: 3, parts: 30, areaDm2: 6, takenUp: 1, draggedOut: 2, added: 0, waterMl: 5, dipSeconds: 90 }, { loads: 2, parts: 20, areaDm2: 4, takenUp: 1, draggedOut: 1, added: 0, waterMl: 0, dipSeconds: 60 }, 10).loads // => 23
  */
 export const addedTotals = (totals: LifeTotals, other: LifeTotals, times: number): LifeTotals => ({
   loads: totals.loads + times * other.loads,
@@ -22,6 +23,7 @@ export const addedTotals = (totals: LifeTotals, other: LifeTotals, times: number
   draggedOut: totals.draggedOut + times * other.draggedOut,
   added: totals.added + times * other.added,
   waterMl: totals.waterMl + times * other.waterMl,
+  dipSeconds: totals.dipSeconds + times * other.dipSeconds,
 });
 
 /** Totals before the first load. */
@@ -33,4 +35,5 @@ export const noTotals: LifeTotals = {
   draggedOut: 0,
   added: 0,
   waterMl: 0,
+  dipSeconds: 0,
 };

@@ -114,6 +114,7 @@ export function bathLife(
       totals.draggedOut += result.draggedOut;
       totals.added += result.topUp?.dye ?? 0;
       totals.waterMl += result.topUp?.waterMl ?? 0;
+      totals.dipSeconds += result.seconds;
     }
   }
 }

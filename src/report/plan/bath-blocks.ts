@@ -1,9 +1,10 @@
 import type { DyeAmount, Plan, PlanBath } from "../../core/batch/plan-model.js";
-import type { LifeEnd } from "../../core/bath/life.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
-import { money } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration, stretch } from "../times.js";
+import { drainText, heatText } from "./advice.js";
+import { footnote, mark } from "./assumed.js";
+import { lifeBlocks } from "./life-blocks.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
@@ -16,14 +17,6 @@ const rules = {
   level: "topped up to the mark with liquor at the make-up ratio",
   strength: "topped up to the mark and back to full strength",
 } as const;
-
-const ends: Record<LifeEnd, string> = {
-  "longest-dip": "then a dip passes the longest",
-  "too-weak": "then it is too weak at any time",
-  "shelf-life": "then its shelf life is over",
-  "too-little-liquor": "then too little liquor is left",
-  "load-limit": "nothing ends it",
-};
 
 function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   const { makeUp, heating, start } = bath;
@@ -49,29 +42,37 @@ function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
 
 function loadTable(bath: PlanBath): Block {
   const windows = bath.loads.some((load) => load.windowSeconds !== null);
+  const m = mark(bath.dyeBalance.restsOnAssumed);
   const misses = bath.loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= 0.05);
   return {
     kind: "table",
     table: {
       columns: [
-        { key: "dip", title: "DIP", tone: "strong" as const },
+        { key: "dip", title: `DIP${m}`, tone: "strong" as const },
         { key: "load", title: "load" },
         { key: "parts", title: "parts" },
         { key: "what", title: "what" },
-        ...(windows ? [{ key: "window", title: "good min:s" }] : []),
+        ...(windows ? [{ key: "window", title: `good min:s${m}` }] : []),
         ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
-        { key: "strength", title: "bath", show: (value: number) => percent(value) },
-        { key: "level", title: "level", show: (value: number) => litres(value) },
+        { key: "strength", title: `bath${m}`, show: (value: number) => percent(value) },
+        ...(bath.loads.some((load) => load.topUp) ? [{ key: "then", title: "then" }] : []),
       ],
       rows: bath.loads.map((load) => [
         duration(load.dipSeconds),
         load.load,
         load.parts,
-        [load.part, load.shade, load.base === null ? "" : `on ${load.base}`].filter(Boolean).join(" "),
+        [
+          load.reachable ? "" : "NOT REACHED, nearest:",
+          load.part,
+          load.shade,
+          load.base === null ? "" : `on ${load.base}`,
+        ]
+          .filter(Boolean)
+          .join(" "),
         ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
         ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
-        load.volumeBeforeL,
+        ...(bath.loads.some((other) => other.topUp) ? [load.topUp ? "top up" : ""] : []),
       ]),
     },
   };
@@ -91,49 +92,32 @@ function topUps(bath: PlanBath): Block[] {
   const heading: Block = {
     kind: "heading",
     level: 2,
-    text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)`,
+    text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)${mark(bath.dyeBalance.restsOnAssumed)}`,
   };
   return items.length > 0
     ? [heading, { kind: "list", items }]
     : [heading, { kind: "paragraph", text: "None in this batch." }];
 }
 
-function whereTheDyeGoes({ dyeBalance: b }: PlanBath): string {
+function whereTheDyeGoes({ dyeBalance: b, dyeFate }: PlanBath): string {
   const liquid = "startMl" in b;
   const say = liquid ? pour : weigh;
   const [start, added, taken, dragged, left] = liquid
     ? [b.startMl, b.addedMl, b.takenUpMl, b.draggedOutMl, b.leftMl]
     : [b.startG, b.addedG, b.takenUpG, b.draggedOutG, b.leftG];
-  return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts, ${say(dragged)} rinsed away, ${say(left)} left.`;
+  const share = (of: "onParts" | "rinsedAway" | "left"): string =>
+    dyeFate === null ? "" : ` (${percent(dyeFate[of])})`;
+  return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts${share("onParts")}, ${say(dragged)} rinsed away${share("rinsedAway")}, ${say(left)} left${share("left")}.${mark(b.restsOnAssumed)}`;
 }
 
-const small = (value: number | null): string => (value === null ? "?" : value.toPrecision(2));
-
-function lifeText(plan: Plan, bath: PlanBath): string {
-  const { life } = bath;
-  if (life.loads === 0)
-    return `A fresh bath would not last for one load of this work: ${ends[life.endedBy]}.`;
-  const per =
-    "concentrateMlPerPart" in life
-      ? `${small(life.concentrateMlPerPart)} mL of concentrate a part (${small(life.concentrateMlPerDm2)} mL/dm2)`
-      : `${small(life.powderGPerPart)} g of powder a part (${small(life.powderGPerDm2)} g/dm2)`;
-  const cost =
-    life.bathCostPerPart === null
-      ? ""
-      : `, ${money(life.bathCostPerPart, plan.currency)} a part for dye, water and disposal`;
-  const cheapest =
-    bath.cheapestRule !== null && bath.cheapestRule !== bath.topUpRule
-      ? ` By dye, water and disposal alone, topUp: ${bath.cheapestRule} would cost least.`
-      : "";
-  const loads = life.endedBy === "load-limit" ? `${life.loads} loads and more` : `${life.loads} loads`;
-  return `A fresh bath lasts for ${loads} of this work, ${life.parts} parts, ${(life.areaDm2 / 100).toFixed(1)} m2: ${ends[life.endedBy]}. That is ${per}${cost}.${cheapest}`;
-}
+const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>
+  `After each dip: drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${litres(rinseWaterL)} of clear water.`;
 
 /** One bath, in the order in which it is worked. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   const after =
     bath.after === "keep"
-      ? "Afterwards pour the bath back into its jug, label it, keep it from light."
+      ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
       : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
   return [
     {
@@ -144,8 +128,12 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
     loadTable(bath),
+    { kind: "paragraph", text: afterDip(plan) },
     ...topUps(bath),
     { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
-    { kind: "paragraph", text: lifeText(plan, bath) },
+    ...lifeBlocks(plan, bath),
+    ...[drainText(plan, bath), heatText(bath), footnote(bath.dyeBalance.restsOnAssumed)].flatMap((text) =>
+      text === null ? [] : [{ kind: "paragraph" as const, text }],
+    ),
   ];
 }

@@ -1,9 +1,11 @@
 import type { Plan } from "../../core/batch/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
+import { degrees } from "../amounts.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration } from "../times.js";
+import { footnote, mark } from "./assumed.js";
 import { bathBlocks } from "./bath-blocks.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
@@ -18,13 +20,23 @@ function summary(plan: Plan): string {
     totals.started === totals.good
       ? `${totals.good} parts`
       : `${totals.started} parts started for ${totals.good} good ones`;
-  return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.`;
+  return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
 }
 
 function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
+  const { dryer } = plan;
+  const runs = `${plan.totals.dryerRuns} ${plan.totals.dryerRuns === 1 ? "run" : "runs"}`;
   return [
-    { kind: "heading", level: 1, text: "The clock" },
+    { kind: "heading", level: 1, text: `The clock${mark(plan.restsOnAssumed)}` },
+    ...(dryer
+      ? [
+          {
+            kind: "paragraph" as const,
+            text: `Dry in ${dryer.name} at ${degrees(dryer.celsius)} for ${minutes(dryer.minutes)}, at most ${dryer.capacity} parts a run: ${runs}.`,
+          },
+        ]
+      : []),
     {
       kind: "table",
       table: {
@@ -56,7 +68,7 @@ function costBlocks(plan: Plan): Block[] {
   const unit = plan.currency ?? "";
   const priced = plan.orders.some((order) => order.price !== undefined);
   return [
-    { kind: "heading", level: 1, text: `Costs in ${unit}` },
+    { kind: "heading", level: 1, text: `Costs in ${unit}${mark(plan.totals.restsOnAssumed)}` },
     {
       kind: "table",
       table: {
@@ -132,6 +144,9 @@ export function planBlocks(plan: Plan): Block[] {
       text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
     },
     { kind: "paragraph", text: summary(plan) },
+    ...(footnote(plan.restsOnAssumed) === null
+      ? []
+      : [{ kind: "paragraph" as const, text: footnote(plan.restsOnAssumed)! }]),
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),

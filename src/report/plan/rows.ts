@@ -43,7 +43,10 @@ const columns: readonly LoadColumn[] = [
   ),
   number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
   number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
+  text("rests_on_assumed", (_p, _b, load) => load.restsOnAssumed.map((what) => columnWords[what]).join(" ")),
 ];
+
+const columnWords = { uptake: "uptake", dragOut: "drag_out" } as const;
 
 /** One row a load, for spreadsheets. */
 export const planRows = (plan: Plan): Table => ({

@@ -142,15 +142,21 @@ describe("planBatch over random batches", () => {
 });
 
 describe("planBatch with the baths' own lives only", () => {
-  test("costs the same and tells the same but for the lives under other rules", () => {
+  test("costs the same and tells the same but for the lives under other rules and the advice", () => {
     forAllPlans((plan, input) => {
       const own = planBatch(input, { lives: "own" });
       if (!own.ok) throw new Error("no plan");
-      const fewer = plan.baths.map((planBath) => ({
-        ...planBath,
-        lives: [planBath.life],
-        cheapestRule: null,
-      }));
+      const fewer = plan.baths.map(
+        ({ heating: { minutes, kWh, holdingW, evaporationKgPerH }, ...planBath }) => ({
+          ...planBath,
+          lives: [planBath.life],
+          cheapestRule: null,
+          heating: { minutes, kWh, holdingW, evaporationKgPerH },
+          dyeFate: null,
+          steadyTopUp: null,
+          longerDrain: null,
+        }),
+      );
       expect(own.value).toEqual({ ...plan, baths: fewer });
     });
   });

@@ -1,0 +1,13 @@
+import type { RestsOn } from "../../core/batch/rests-on-assumed.js";
+
+const sign = "†";
+const words = { uptake: "uptake", dragOut: "drag-out" } as const;
+
+/** The sign behind a figure that rests on something assumed; nothing behind others. */
+export const mark = (rests: RestsOn): string => (rests.length > 0 ? sign : "");
+
+/** What the sign means; null where nothing bears it. */
+export const footnote = (rests: RestsOn): string | null =>
+  rests.length === 0
+    ? null
+    : `${sign} rests on an assumed ${rests.map((what) => words[what]).join(" and ")}: see the end.`;
