@@ -1,13 +1,14 @@
 import type { Base } from "../core/batch/model.js";
 import { resolveLab } from "../core/colour/resolve-colour.js";
 import type { Reading } from "../core/colour/types.js";
-import type { Spec } from "./complete.js";
+
 import { rememberBy } from "./remember-by.js";
+import type { RawSpec } from "./schema/batch.js";
 
 /** The reading of colours for which none is given. */
 export const standardReading: Reading = { illuminant: "D65", observer: 10 };
 
-type Given = Spec["bases"][string];
+type Given = NonNullable<RawSpec["bases"]>[string];
 
 const plain = rememberBy(
   ({ lab }: Given, name: string): Base => (lab === undefined ? { name } : { name, lab }),
