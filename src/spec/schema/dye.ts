@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
 import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/dilution.js";
-import { shortNumber } from "../../core/quantity/number-text.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
