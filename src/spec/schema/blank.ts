@@ -51,7 +51,9 @@ function chosen<T extends z.ZodUnion>(union: T, formOf: (value: unknown) => numb
 
 const built = () =>
   chosen(
-    z.union([money({ description: "cost of the undyed part of that base", examples: [1.84] }), blankBuild()]),
+    z
+      .union([money({ description: "cost of the undyed part of that base", examples: [1.84] }), blankBuild()])
+      .meta({ description: "of the undyed part of that base: its cost, or what it is printed from" }),
     (value) => (isMap(value) ? 1 : 0),
   );
 
