@@ -1,6 +1,7 @@
 import type * as model from "../core/batch/model.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
 import type { Spec } from "./complete.js";
+import type { Amount } from "./schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -47,6 +48,10 @@ const dryer = (name: string, of: Of<"dryers">): model.Dryer =>
     equipment: equipment(of.equipment),
   });
 
+/** How surely evidence tells an amount; undefined where it comes from none. */
+const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
+  assumedShare === undefined || interval95 === undefined ? undefined : { assumedShare, interval95 };
+
 const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   if (of.kind === "file") throw new Error(`the reflectance file ${of.file} was not read`);
   return of;
@@ -77,6 +82,7 @@ const dye = (name: string, of: Of<"dyes">, bases: ReadonlyMap<string, model.Base
     activationEnergyJPerMol: of.activationEnergy.value,
     uptakePerDm2: of.uptake.value,
     uptakeAssumed: of.uptake.assumed === true,
+    uptakeFound: found(of.uptake),
     shelfLifeDays: of.shelfLife?.value,
     notes: of.notes,
   });
@@ -199,6 +205,7 @@ export function toBatch(spec: Spec): model.Batch {
       longestSeconds: h.longest.value,
       dragOutMlPerDm2: h.dragOut.value,
       dragOutAssumed: h.dragOut.assumed === true,
+      ...present({ dragOutFound: found(h.dragOut) }),
       rinseWaterL: h.rinseWater.value,
       liquorRatioLPerKg: h.liquorRatio.value,
       freeboard: h.freeboard.value,

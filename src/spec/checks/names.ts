@@ -40,6 +40,10 @@ export function checkNames(batch: PartlyRead, report: Report): void {
     if (typeof part.blank !== "object" || part.blank === null || isAmount(part.blank)) continue;
     for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");
   }
+  const dragOut = batch.handling?.dragOut;
+  if (dragOut !== undefined && "evidence" in dragOut)
+    for (const [i, item] of items(dragOut.evidence))
+      need("parts", item.part, ["handling", "dragOut", "evidence", i, "part"]);
   for (const [i, bath] of items(batch.baths)) {
     need("tanks", bath.tank, ["baths", i, "tank"]);
     need("dyes", bath.dye, ["baths", i, "dye"]);
