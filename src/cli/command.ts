@@ -65,6 +65,8 @@ export interface Result {
   readonly status?: 2;
   /** A limit or tolerance of the user's is not met: exit status 1. */
   readonly missed?: boolean;
+  /** Said on stderr at the end. */
+  readonly note?: string;
 }
 
 /** The work of a command. What a user can cause comes back as diagnostics; a throw is a defect. */

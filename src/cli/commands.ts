@@ -4,6 +4,7 @@ import type { CommandDeclaration } from "./command.js";
 import { compare } from "./compare/declaration.js";
 import { cost } from "./cost/declaration.js";
 import { fit } from "./fit/declaration.js";
+import { measure } from "./measure/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
@@ -20,6 +21,7 @@ export const commands: readonly CommandDeclaration[] = [
   check,
   newBatch,
   mix,
+  measure,
   compare,
   fit,
   colour,

@@ -13,6 +13,7 @@ export async function finish(result: Result, output: OutputOptions, io: Io): Pro
   const { diagnostics, report } = result;
   const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
   await say(shown, io, !output.colour);
+  if (result.note !== undefined && !output.quiet) io.err(`${result.note}\n`);
   if (hasErrors(diagnostics) && result.status === undefined) return 2;
   if (report !== undefined) {
     const { render } = await import("./render.js");

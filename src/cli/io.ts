@@ -22,6 +22,8 @@ export interface Io {
   readonly readStdin: (atMost?: number) => Promise<Uint8Array>;
   /** A whole file, or its first bytes where it holds more than `atMost`. */
   readonly readFile: (path: string, atMost?: number) => Promise<Uint8Array>;
+  /** Files below a folder or matching a pattern, in order; undefined where the argument is neither. */
+  readonly find: (argument: string) => Promise<readonly string[] | undefined>;
   /** A file, or stdin for "-", piece by piece. */
   readonly read: (path: string) => AsyncIterable<Uint8Array>;
   /** The whole text or nothing; what stood there stays until the new text is complete. */

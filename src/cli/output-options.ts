@@ -38,8 +38,8 @@ const named: Readonly<Record<string, string>> = {
 const usage = (option: string, message: string, help?: string): Fault =>
   error("usage", [option], message, help);
 
-function delimiterOf(raw: RawOutputOptions, comma: boolean): Outcome<string> {
-  if (raw.delimiter === undefined) return done(raw.format === "tsv" ? "\t" : comma ? ";" : ",");
+function delimiterOf(raw: RawOutputOptions, comma: boolean, tabs: boolean): Outcome<string> {
+  if (raw.delimiter === undefined) return done(tabs ? "\t" : comma ? ";" : ",");
   const delimiter = named[raw.delimiter] ?? raw.delimiter;
   if (!/^[\t ,;:|!/~^&#]$/.test(delimiter))
     return failed(
@@ -52,10 +52,27 @@ function delimiterOf(raw: RawOutputOptions, comma: boolean): Outcome<string> {
   return done(delimiter);
 }
 
+const endings: Readonly<Record<string, Format>> = {
+  csv: "csv",
+  tsv: "tsv",
+  json: "json",
+  ndjson: "ndjson",
+  md: "markdown",
+  html: "html",
+  svg: "svg",
+};
+
+/** The format that the name of the output file asks for, where the command has it; else text. */
+function formatOf(out: string | undefined, formats: readonly Format[]): Format {
+  const format = endings[/\.([a-z]+)$/i.exec(out ?? "")?.[1]?.toLowerCase() ?? ""];
+  return format !== undefined && formats.includes(format) ? format : "text";
+}
+
 /** Checks the options that every command has against the formats this one can write. */
 export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): Outcome<OutputOptions> {
   const faults: Fault[] = [];
-  const format = formats.find((known) => known === (raw.format ?? "text"));
+  const wanted = raw.format ?? formatOf(raw.out, formats);
+  const format = formats.find((known) => known === wanted);
   if (format === undefined)
     faults.push(
       usage("--format", `"${raw.format}" is no format of this command`, `write one of ${formats.join(", ")}`),
@@ -71,7 +88,7 @@ export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): 
     faults.push(usage("--decimal", `"${raw.decimal}" is no decimal sign`, "write comma or point"));
   if (raw.out === "") faults.push(usage("--out", "the file has no name", "write --out FILE"));
   const comma = raw.decimal === "comma";
-  const delimiter = delimiterOf(raw, comma);
+  const delimiter = delimiterOf(raw, comma, format === "tsv");
   faults.push(...delimiter.faults);
   if (faults.length > 0 || format === undefined || !delimiter.ok) return failed(...faults);
   return done({

@@ -35,6 +35,8 @@ export async function replaceFile(path: string): Promise<Replacement> {
   }
   const target = there === undefined ? path : await realpath(path);
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  // One of our number that was killed may have left its own behind.
+  await rm(beside, { force: true });
   const file = await open(beside, "wx", there?.mode ?? 0o666);
   const stop = removeOnSignal(beside);
   const discard = async (): Promise<void> => {

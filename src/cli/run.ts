@@ -5,8 +5,24 @@ import { defect } from "./defect.js";
 import { finish } from "./finish.js";
 import type { Io } from "./io.js";
 import { checkOutput, type RawOutputOptions } from "./output-options.js";
+import { ownInput, watched } from "./own-input.js";
 import { turnDown } from "./say.js";
 import { type Call, CommanderError, tree } from "./tree.js";
+
+/** `help` and `help plan` as `--help` and `plan --help`. */
+function asOption(argv: readonly string[], commands: readonly CommandDeclaration[]): readonly string[] {
+  const [first, second, ...more] = argv;
+  if (first !== "help" || commands.some(({ name }) => name === "help")) return argv;
+  if (second === undefined || second.startsWith("-")) return ["--help"];
+  // A command that is not known is turned down by its name, not by what stands behind it.
+  return commands.some(({ name }) => name === second) ? [second, "--help"] : [second, ...more];
+}
+
+/** The command that was meant by a name in capitals. */
+const inAnyCase = (said: string, commands: readonly CommandDeclaration[]): string | undefined => {
+  const typed = /^unknown command '(.*)'$/.exec(said)?.[1]?.toLowerCase();
+  return commands.find(({ name }) => name === typed)?.name;
+};
 
 /** What was typed, as far as commander can tell: a call, or nothing left to do (help, version), or a fault. */
 function read(
@@ -26,12 +42,14 @@ function read(
   if (argv.length === 0)
     return failed(error("usage", [], "no command given", "dipwright --help lists the commands"));
   try {
-    program.parse([...argv], { from: "user" });
+    program.parse([...asOption(argv, commands)], { from: "user" });
   } catch (thrown) {
     if (!(thrown instanceof CommanderError)) throw thrown;
     if (thrown.exitCode === 0) return done(undefined);
     const [said = "", ...more] = thrown.message.replace(/^error: /, "").split("\n");
-    const near = /\(Did you mean (?:one of )?(.+?)\?\)/.exec(more.join(" "))?.[1];
+    const near =
+      inAnyCase(said.replace(/\.$/, ""), commands) ??
+      /\(Did you mean (?:one of )?(.+?)\?\)/.exec(more.join(" "))?.[1];
     return failed(
       error(
         "usage",
@@ -63,7 +81,13 @@ export async function run(
     if (!output.ok) return await turnDown(output.faults, io, refusedColour);
     const execute = await command.load();
     const request: Request = { args, options: options as Request["options"], output: output.value };
-    return await finish(await execute(request, io), output.value, io);
+    const { io: seen, reads } = watched(io);
+    const before = ownInput(request, io, reads);
+    if (before) return await turnDown([before], io, refusedColour);
+    const result = await execute(request, seen);
+    const after = ownInput(request, io, reads);
+    if (after) return await turnDown([after], io, refusedColour);
+    return await finish(result, output.value, io);
   } catch (thrown) {
     io.err(defect(thrown, io.env));
     return 70;

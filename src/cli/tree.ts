@@ -1,5 +1,6 @@
 import { Command, CommanderError, Help, Option } from "commander";
 import type { CommandDeclaration, OptionDeclaration } from "./command.js";
+import { foldCommand } from "./fold-command.js";
 import { version } from "./version.js";
 
 /** The command that was called and what was typed after it. */
@@ -25,7 +26,8 @@ const everywhere: readonly OptionDeclaration[] = [
   { flags: "--out <file>", description: "write the result to a file, whole or not at all" },
   {
     flags: "--set <key.path=value>",
-    description: "change one value of the batch; may be repeated",
+    description:
+      "change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first",
     repeat: true,
   },
   { flags: "--strict", description: "exit status 1 on any warning" },
@@ -36,8 +38,11 @@ const everywhere: readonly OptionDeclaration[] = [
   { flags: "--bom", description: "start CSV with a byte order mark" },
 ];
 
-const examples = (lines: readonly string[]): string =>
-  `\n${lines.length > 1 ? "Examples" : "Example"}:\n${lines.map((line) => `  ${line}`).join("\n")}`;
+const examples = (lines: readonly string[], columns: number): string =>
+  `\n${lines.length > 1 ? "Examples" : "Example"}:\n${lines.map((line) => foldCommand(line, columns)).join("\n")}`;
+
+const exitStatus =
+  "Exit status: 0 done; 1 done, but a limit, tolerance or --strict failed; 2 bad input or usage, nothing written; 70 a defect in dipwright.";
 
 /** Commands before options: most who ask for help look for a command. */
 function commandsFirst(this: Help, command: Command, helper: Help): string {
@@ -70,6 +75,7 @@ export function tree(
     })
     .configureHelp({
       showGlobalOptions: true,
+      minWidthToWrap: 20,
       formatHelp: commandsFirst,
       styleTitle: (title) => (title === "Global Options:" ? "Everywhere:" : title),
       subcommandTerm: (sub) =>
@@ -81,10 +87,10 @@ export function tree(
         ].join(" "),
       visibleGlobalOptions: (sub) => (sub.parent?.options ?? []).filter((o) => o.long !== "--version"),
     })
-    .addHelpText("after", examples(["dipwright mix --volume 6L --dilution 1:9 --temperature 80C"]))
+    .addHelpText("after", examples(["dipwright mix --volume 6L --dilution 1:9 --temperature 80C"], columns))
     .addHelpText(
       "after",
-      "\nMore on a command: dipwright COMMAND --help\nExit status: 0 done; 1 done, but a limit, tolerance or --strict failed;\n2 bad input or usage, nothing written; 70 a defect in dipwright.",
+      `\nMore on a command: dipwright COMMAND --help\n${new Help().boxWrap(exitStatus, Math.min(columns, 72))}`,
     );
   for (const made of everywhere.map(option)) program.addOption(made);
   for (const command of commands) {
@@ -97,7 +103,7 @@ export function tree(
           .filter(Boolean)
           .join(" "),
       )
-      .addHelpText("after", examples(command.examples))
+      .addHelpText("after", examples(command.examples, columns))
       .action(() => called({ command, args: sub.args, options: sub.optsWithGlobals() }));
     for (const declared of command.options) sub.addOption(option(declared));
   }

@@ -12,9 +12,37 @@ export async function writeWhole(path: string, text: string): Promise<void> {
 }
 
 /** Removes folders that were made and are empty, from the innermost out. */
-async function removeFolders(inner: string, outer: string): Promise<void> {
-  for (let path = resolve(inner); path.startsWith(resolve(outer)); path = dirname(path))
-    await rmdir(path).catch(() => undefined);
+async function removeFolders(made: readonly string[]): Promise<void> {
+  for (const path of [...made].reverse()) await rmdir(path).catch(() => undefined);
+}
+
+/**
+ * Makes a folder and those above it that are missing, from the outermost in, and returns which. One by one, as
+ * Node's own recursive mkdir never ends where a file system refuses a folder with ENOENT, as /proc does.
+ */
+async function makeFolders(folder: string): Promise<string[]> {
+  const missing: string[] = [];
+  for (let path = resolve(folder); ; path = dirname(path)) {
+    const there = await stat(path).catch((thrown: NodeJS.ErrnoException) => {
+      if (thrown.code !== "ENOENT") throw thrown;
+      return undefined;
+    });
+    if (there?.isDirectory()) break;
+    if (there !== undefined) throw Object.assign(new Error("not a folder"), { code: "ENOTDIR" });
+    missing.unshift(path);
+    if (path === dirname(path)) break;
+  }
+  const made: string[] = [];
+  try {
+    for (const path of missing) {
+      await mkdir(path);
+      made.push(path);
+    }
+  } catch (thrown) {
+    await removeFolders(made);
+    throw thrown;
+  }
+  return made;
 }
 
 /** Makes new files in a folder: all of them, or none and why. Nothing that stands there is touched. */
@@ -30,9 +58,9 @@ export async function createFiles(
       );
   if (taken.length > 0) return taken;
   const made: string[] = [];
-  let firstMade: string | undefined;
+  let folders: readonly string[] = [];
   try {
-    firstMade = await mkdir(folder, { recursive: true });
+    folders = await makeFolders(folder);
     for (const [name, text] of files) {
       const path = join(folder, name);
       await writeFile(path, text, { flag: "wx" });
@@ -41,7 +69,7 @@ export async function createFiles(
     return [];
   } catch (thrown) {
     for (const path of made) await rm(path, { force: true });
-    if (firstMade !== undefined) await removeFolders(folder, firstMade);
+    await removeFolders(folders);
     return [writeFault(folder, thrown)];
   }
 }

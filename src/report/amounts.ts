@@ -1,8 +1,15 @@
 import { decimals, digitsCelsius, digitsG, digitsL, digitsMl, digitsPercent, trimmed } from "./digits.js";
 
-/** A volume to pour: in mL below a litre, in L from there on. */
-export const pour = (ml: number): string =>
-  Math.abs(Math.round(ml)) < 1000 ? `${digitsMl(ml)} mL` : `${digitsL(ml / 1000)} L`;
+/** A volume to pour: in mL below a litre, in L from there on; a barrel is not measured to 10 mL. */
+export const pour = (ml: number): string => {
+  const volumeL = ml / 1000;
+  if (Math.abs(Math.round(ml)) < 1000) return `${digitsMl(ml)} mL`;
+  if (Math.abs(volumeL) < 99.995) return `${digitsL(volumeL)} L`;
+  return `${decimals(volumeL, Math.abs(volumeL) < 999.95 ? 1 : 0)} L`;
+};
+
+/** Whether an amount as printed is none at all. */
+export const isNothing = (amount: string): boolean => /^0(\.0*)? /.test(amount);
 
 /** A mass to weigh: in g below a kilogram, in kg to 0.001 from there on. */
 export const weigh = (grams: number): string =>

@@ -9,12 +9,15 @@ export interface CsvStyle {
   readonly bom: boolean;
 }
 
+/** A formula behind white space, which some spreadsheets drop. */
+const hiddenFormula = /^\s+[=+\-@\uFF0B\uFF0D\uFF1D\uFF20]/;
+
 /** Text that is a signed number, which no spreadsheet runs as a formula. */
 const signedNumber = /^[+-](?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?$/i;
 
 /**
  * A table as RFC 4180 text: CRLF, a header row, quotes where needed. A text cell that a spreadsheet would run
- * as a formula starts with an apostrophe; a negative number stays a number. Without `header` the text goes on from
+ * as a formula, at once or behind white space, starts with an apostrophe; a negative number stays a number. Without `header` the text goes on from
  * where an earlier one ended.
  */
 export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, header = true): string {
@@ -28,7 +31,12 @@ export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, header 
     record_delimiter: "windows",
     escape_formulas: true,
     cast: {
-      string: (value) => (signedNumber.test(value) ? { value, escape_formulas: false } : value),
+      string: (value) =>
+        signedNumber.test(value)
+          ? { value, escape_formulas: false }
+          : hiddenFormula.test(value)
+            ? { value: `'${value}`, escape_formulas: false }
+            : value,
       number: (value, { index }) => number(value, table.columns[index]),
     },
   });

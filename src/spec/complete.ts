@@ -1,4 +1,7 @@
 import type { Colour } from "../core/batch/model.js";
+import type { MeshUnit } from "../core/mesh/units.js";
+import { standardReading } from "./base-under.js";
+import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
 
@@ -42,18 +45,35 @@ const quantityOf = <T extends Amount>(of: T | { readonly evidence: unknown } | u
 const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefined): readonly T[] =>
   of !== undefined && "evidence" in of ? of.evidence : [];
 
-const completeDye = (dye: RawDye) => ({
+const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
-  reading: dye.reading ?? ({ illuminant: "D65", observer: 10 } as const),
+  reading: dye.reading ?? standardReading,
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
-});
+}));
 
-function completeHandling(handling: RawSpec["handling"]) {
-  const h = handling ?? {};
+const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
+  ...tank,
+  insulation: tank.insulation ?? ("none" as const),
+  cover: tank.cover ?? ("none" as const),
+  heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
+  agitation: orElse(tank.agitation, 0),
+}));
+
+const completeDryer = rememberBy((dryer: Raw<"dryers">[string]) => ({
+  ...dryer,
+  duty: orElse(dryer.duty, 1),
+}));
+
+const completeShade = rememberBy((shade: Raw<"shades">[string]) => ({
+  ...shade,
+  tolerance: shade.tolerance ?? 1.5,
+}));
+
+const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
   return {
     load: orElse(h.load, 40),
     drain: orElse(h.drain, 15),
@@ -71,7 +91,31 @@ function completeHandling(handling: RawSpec["handling"]) {
     liquorRatio: orElse(h.liquorRatio, 20),
     freeboard: orElse(h.freeboard, 0.05),
   };
+});
+const noHandling = {};
+
+type RawPart = Raw<"parts">[string];
+
+interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
+  readonly mesh: { readonly file: string; readonly unit?: MeshUnit | undefined } | undefined;
+  readonly density: Amount;
+  /** Of the model, once that was read. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
 }
+
+/** Density of sintered nylon, where none is given [g/cm3]. */
+const assumedDensity: Amount = { value: 0.93, assumed: true };
+
+const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
+  typeof mesh === "string" ? { file: mesh } : mesh;
+
+const completePart = rememberBy(
+  (part: RawPart): CompletePart => ({
+    ...part,
+    mesh: meshOf(part.mesh),
+    density: part.density ?? assumedDensity,
+  }),
+);
 
 /** What is in a tank before the first load. */
 export type SpecStart =
@@ -100,18 +144,12 @@ export const complete = (raw: RawSpec) => ({
   ...raw,
   rates: raw.rates ?? {},
   room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
-  tanks: map(raw.tanks, (tank) => ({
-    ...tank,
-    insulation: tank.insulation ?? ("none" as const),
-    cover: tank.cover ?? ("none" as const),
-    heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
-    agitation: orElse(tank.agitation, 0),
-  })),
-  dryers: map(raw.dryers, (dryer) => ({ ...dryer, duty: orElse(dryer.duty, 1) })),
+  tanks: map(raw.tanks, completeTank),
+  dryers: map(raw.dryers, completeDryer),
   bases: raw.bases ?? {},
   dyes: map(raw.dyes, completeDye),
-  parts: raw.parts ?? {},
-  shades: map(raw.shades, (shade) => ({ ...shade, tolerance: shade.tolerance ?? 1.5 })),
+  parts: map(raw.parts, completePart),
+  shades: map(raw.shades, completeShade),
   baths: (raw.baths ?? []).map((bath) => ({
     ...bath,
     start: completeStart(bath.start),
@@ -119,7 +157,7 @@ export const complete = (raw: RawSpec) => ({
     after: bath.after ?? ("keep" as const),
   })),
   orders: raw.orders ?? [],
-  handling: completeHandling(raw.handling),
+  handling: completeHandling(raw.handling ?? noHandling),
   consumables: {
     perBath: orElse(raw.consumables?.perBath, 0),
     perLoad: orElse(raw.consumables?.perLoad, 0),

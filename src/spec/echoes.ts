@@ -4,8 +4,7 @@ import type { Path } from "./source.js";
 const joined = (path: Path): string => path.join("\n");
 
 /**
- * Without what only follows from another fault: a key that is missing because it is misspelt, a unit that
- * is missing because a decimal comma has cut it off.
+ * Without what only follows from another fault: a key that is missing because it is misspelt.
  */
 export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
   const told = new Set<string>();
@@ -14,9 +13,6 @@ export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
     const meant = /^did you mean (.*)\?$/.exec(fault.help ?? "")?.[1];
     if (fault.code === "unknown-key" && meant !== undefined)
       told.add(joined([...owner, meant, "missing-key"]));
-    const cut = /write (\w+): /.exec(fault.help ?? "")?.[1];
-    if (fault.code === "decimal-comma" && cut !== undefined)
-      told.add(joined([...owner, cut, "unit-missing"]));
   }
   return faults.filter(({ fault }) => !told.has(joined([...fault.path, fault.code])));
 }

@@ -1,5 +1,5 @@
 import { dirname, isAbsolute, join, normalize } from "node:path";
-import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import type { Diagnostic, Span } from "../diagnostics/diagnostic.js";
 import { asMerged, type Merged, merge } from "./merge.js";
 import { readSource } from "./read-source.js";
 import type { Source } from "./source.js";
@@ -40,7 +40,8 @@ function includesOf(
   });
 }
 
-const because = (cause: unknown): string => {
+/** Why a file cannot be read, in words. */
+export const because = (cause: unknown): string => {
   const code = (cause as { code?: unknown } | undefined)?.code;
   if (code === "ENOENT") return "there is no such file";
   if (code === "EISDIR") return "it is a folder";
@@ -48,19 +49,71 @@ const because = (cause: unknown): string => {
   return "it cannot be read";
 };
 
+/** What came of an included file: its data, or why it could not be read. */
+type Included = { readonly missing: unknown } | ReturnType<typeof readSource>;
+
+/**
+ * What one run keeps of included files, so that many batches that share them read and join them once. Their data
+ * are the same objects in every batch.
+ */
+export interface IncludeMemory {
+  readonly files: Map<string, Included>;
+  readonly joined: Map<string, { readonly merged: Merged; readonly diagnostics: readonly Diagnostic[] }>;
+}
+export const includeMemory = (): IncludeMemory => ({ files: new Map(), joined: new Map() });
+
+/** Joins of included files that are kept; a workshop has a handful. */
+const mostJoined = 100;
+
+async function included(file: string, readFile: ReadFile, { files }: IncludeMemory): Promise<Included> {
+  const known = files.get(file);
+  if (known !== undefined) return known;
+  let read: Included;
+  try {
+    read = readSource(file, await readFile(file));
+  } catch (missing) {
+    read = { missing };
+  }
+  files.set(file, read);
+  return read;
+}
+
+/** Joins sources in their order; joins of included files are kept. */
+function joinAll(sources: readonly Source[], { joined }: IncludeMemory, diagnostics: Diagnostic[]): Merged {
+  const last = sources.at(-1)!;
+  if (sources.length === 1) return asMerged(last);
+  const before = sources.slice(0, -1);
+  const key = JSON.stringify(before.map(({ name }) => name));
+  let first = joined.get(key);
+  if (first === undefined) {
+    const found: Diagnostic[] = [];
+    first = { merged: joinAll(before, { files: new Map(), joined: new Map() }, found), diagnostics: found };
+    joined.set(key, first);
+    if (joined.size > mostJoined) joined.delete(joined.keys().next().value!);
+  }
+  const whole = merge(first.merged, asMerged(last));
+  diagnostics.push(...first.diagnostics, ...whole.diagnostics);
+  return whole.merged;
+}
+
 /**
  * Reads a file with all it includes, each once however often it is named; the parts of included files come
  * in the order of the include lists, then those of the file itself.
  */
-export async function gather(name: string, text: string, readFile: ReadFile): Promise<Gathered> {
+export async function gather(
+  name: string,
+  text: string,
+  readFile: ReadFile,
+  memory: IncludeMemory = includeMemory(),
+): Promise<Gathered> {
   const diagnostics: Diagnostic[] = [];
   const seen = new Set<string>();
   let failed = false;
-  let merged: Merged | undefined;
+  const sources: Source[] = [];
 
   async function take(source: Source, chain: readonly string[]): Promise<void> {
     for (const { name: written, index } of includesOf(source, diagnostics)) {
-      const span = source.locate(index === undefined ? ["include"] : ["include", index], "value");
+      const span = (): Span => source.locate(index === undefined ? ["include"] : ["include", index], "value");
       const file = besides(source.name, written);
       const round = chain.indexOf(file);
       if (round >= 0) {
@@ -69,37 +122,29 @@ export async function gather(name: string, text: string, readFile: ReadFile): Pr
           severity: "error",
           message: `the files include each other in a circle: ${[...chain.slice(round), file].join(" -> ")}`,
           help: "remove one of these includes",
-          spans: [span],
+          spans: [span()],
         });
         continue;
       }
       if (seen.has(file)) continue;
       seen.add(file);
-      let content: string;
-      try {
-        content = await readFile(file);
-      } catch (cause) {
+      const read = await included(file, readFile, memory);
+      if ("missing" in read) {
         failed = true;
         diagnostics.push({
           code: "include-missing",
           severity: "error",
-          message: `${file} cannot be included: ${because(cause)}`,
+          message: `${file} cannot be included: ${because(read.missing)}`,
           help: "the name is relative to the file that includes it",
-          spans: [span],
+          spans: [span()],
         });
         continue;
       }
-      const read = readSource(file, content);
       diagnostics.push(...read.diagnostics);
       if (read.source === undefined) failed = true;
       else await take(read.source, [...chain, file]);
     }
-    if (merged === undefined) merged = asMerged(source);
-    else {
-      const joined = merge(merged, asMerged(source));
-      diagnostics.push(...joined.diagnostics);
-      merged = joined.merged;
-    }
+    sources.push(source);
   }
 
   const main = readSource(name, text);
@@ -108,5 +153,5 @@ export async function gather(name: string, text: string, readFile: ReadFile): Pr
   const own = name === "-" ? name : normalize(name);
   seen.add(own);
   await take(main.source, [own]);
-  return { ...(merged === undefined ? {} : { merged }), whole: !failed, diagnostics };
+  return { merged: joinAll(sources, memory, diagnostics), whole: !failed, diagnostics };
 }

@@ -2,10 +2,10 @@ import { distance } from "fastest-levenshtein";
 
 const letters = (word: string): string => [...word].sort().join("");
 
-/** Letters to change; two that are exchanged count as one. */
+/** Letters to change; two that are exchanged count as one, however often that happens in a word. */
 const far = (a: string, b: string): number => {
   const edits = distance(a, b);
-  return edits === 2 && letters(a) === letters(b) ? 1 : edits;
+  return letters(a) === letters(b) ? edits / 2 : edits;
 };
 
 /** The known word closest to what was written, if close enough to be meant. */

@@ -115,9 +115,11 @@ export function applyOverride(
         `${step === "" ? "nothing" : step} is no item of this list`,
         data.length === 0
           ? "the list is empty"
-          : data.length === 1
-            ? "its only item is number 0"
-            : `items are numbered 0 to ${data.length - 1}`,
+          : `items count from 0: ${steps.slice(0, depth).join(".")}.0 is ${
+              data.length === 1
+                ? "the only one"
+                : `the first, ${steps.slice(0, depth).join(".")}.${data.length - 1} the last`
+            }`,
       );
     if (
       !isList &&

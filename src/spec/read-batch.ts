@@ -13,7 +13,7 @@ import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
 import { withoutEchoes } from "./echoes.js";
 import { withEvidence } from "./evidence.js";
-import { besides, gather, type ReadFile } from "./include.js";
+import { besides, gather, type IncludeMemory, type ReadFile } from "./include.js";
 import { issueFaults } from "./issues.js";
 import type { Merged } from "./merge.js";
 import { locateIn } from "./origin.js";
@@ -36,9 +36,15 @@ export interface BatchInput extends Readers {
   /** Arguments of `--set`, in order. */
   readonly overrides?: readonly string[];
   readonly needs?: readonly Need[];
+  /** Kept over many batches that share included files. */
+  readonly memory?: IncludeMemory;
+  /** Whether the batch is wanted, told from its data before they are checked; all are where absent. */
+  readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;
 }
 
 export interface BatchRead {
+  /** Not wanted: nothing of it was looked at but its YAML. */
+  readonly unwanted?: boolean;
   /** Absent where a diagnostic is an error. */
   readonly batch?: Batch;
   readonly spec?: Spec;
@@ -146,10 +152,10 @@ export async function openBatch(given: BatchInput): Promise<OpenBatch> {
   const { measure, reflectance } = given;
   const input: BatchInput = {
     ...given,
-    ...(measure && { measure: remember(measure, String, mostFiles) }),
+    ...(measure && { measure: remember(measure, (file, unit) => `${unit} ${file}`, mostFiles) }),
     ...(reflectance && { reflectance: remember(reflectance, String, mostFiles) }),
   };
-  const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile);
+  const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile, input.memory);
   const first: Diagnostic[] = [...diagnostics];
   if (merged === undefined)
     return {
@@ -184,6 +190,8 @@ async function settle(
     all.push(...set.diagnostics);
     joined = set.merged;
   }
+  if (input.wanted?.(joined.data) === false)
+    return { unwanted: true, diagnostics: inOrder(all, input.name), locate: () => undefined };
   const place = (path: Path, part: Part): Span => locateIn(joined.origin, path, part);
   const locate = (path: Path): Span => place(path, "value");
   const tell = ({ fault, part }: PartFault): void => {

@@ -1,22 +1,17 @@
 import type { BathStart, Colour } from "../core/batch/model.js";
 import type { Fault, Outcome } from "../core/fault.js";
 import type { Spec } from "./complete.js";
+import type { ReadModel } from "./model-reader.js";
+import { partOfModel } from "./part-of-model.js";
 import type { Path } from "./source.js";
-
-/** What a mesh file says of a part; volume as in the mesh, mass from the material's density. */
-export interface Measured {
-  readonly massG: number;
-  readonly areaDm2: number;
-  readonly volumeCm3: number;
-}
 
 /** State of a bath as its log leaves it. */
 export type LoggedStart = Extract<BathStart, { kind: "kept" }>;
 
 /** Readers of what a batch file points at, each given by whoever runs the command. Faults carry no path. */
 export interface Readers {
-  /** A mesh file, named as seen from where the command runs. */
-  readonly measure?: (file: string) => Promise<Outcome<Measured>>;
+  /** A model file, named as seen from where the command runs. */
+  readonly measure?: ReadModel;
   /** A file of one reflectance curve, named likewise. */
   readonly reflectance?: (file: string) => Promise<Outcome<Extract<Colour, { kind: "reflectance" }>>>;
   /** The bath log. */
@@ -43,21 +38,16 @@ export async function withResources(
 
   const parts = { ...spec.parts };
   for (const [name, part] of Object.entries(spec.parts)) {
-    if (part.mesh === undefined || (part.mass !== undefined && part.area !== undefined)) continue;
-    if (readers.measure === undefined) continue;
-    const path = ["parts", name, "mesh"];
-    const measured = from(await readers.measure(beside(path, part.mesh)), path);
-    if (measured === undefined) continue;
-    parts[name] = {
-      ...part,
-      mass: part.mass ?? { value: measured.massG },
-      area: part.area ?? { value: measured.areaDm2 },
-      volume: part.volume ?? { value: measured.volumeCm3 },
-    };
+    if (part.mesh === undefined || readers.measure === undefined) continue;
+    const file = beside(["parts", name, "mesh"], part.mesh.file);
+    const measured = partOfModel(name, part, file, await readers.measure(file, part.mesh.unit));
+    faults.push(...measured.faults);
+    parts[name] = measured.part;
   }
 
   const dyes = { ...spec.dyes };
   for (const [name, dye] of Object.entries(spec.dyes)) {
+    if (dye.swatches.every(({ colour }) => colour.kind !== "file")) continue;
     const swatches = [...dye.swatches];
     for (const [i, swatch] of dye.swatches.entries()) {
       if (swatch.colour.kind !== "file" || readers.reflectance === undefined) continue;

@@ -1,6 +1,10 @@
 import type * as model from "../core/batch/model.js";
+import { blankCost } from "../core/cost/blank.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
+import { baseUnder, standardReading } from "./base-under.js";
 import type { Spec } from "./complete.js";
+import { rememberBy } from "./remember-by.js";
+import { isBuild } from "./schema/blank.js";
 import type { Amount } from "./schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
@@ -18,7 +22,7 @@ const equipment = (given: Of<"tanks">["equipment"]): model.Equipment | undefined
 /** Side of the cube of a volume, squared [cm2]. */
 const cubeSide = (volumeL: number): ParsedSurface => ({ shape: "area", value: (volumeL * 1000) ** (2 / 3) });
 
-function tank(name: string, of: Of<"tanks">): model.Tank {
+const tank = rememberBy((of: Of<"tanks">, name: string): model.Tank => {
   const volumeL = of.volume.value;
   const surface = of.surface ?? cubeSide(volumeL);
   return present({
@@ -35,18 +39,20 @@ function tank(name: string, of: Of<"tanks">): model.Tank {
     agitationW: of.agitation.value,
     equipment: equipment(of.equipment),
   });
-}
+});
 
-const dryer = (name: string, of: Of<"dryers">): model.Dryer =>
-  present({
-    name,
-    capacity: of.capacity,
-    celsius: of.temperature.value,
-    minutes: of.time.value,
-    powerW: of.power.value,
-    duty: of.duty.value,
-    equipment: equipment(of.equipment),
-  });
+const dryer = rememberBy(
+  (of: Of<"dryers">, name: string): model.Dryer =>
+    present({
+      name,
+      capacity: of.capacity,
+      celsius: of.temperature.value,
+      minutes: of.time.value,
+      powerW: of.power.value,
+      duty: of.duty.value,
+      equipment: equipment(of.equipment),
+    }),
+);
 
 /** How surely evidence tells an amount; undefined where it comes from none. */
 const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
@@ -60,56 +66,104 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
 const dilution = (of: Of<"dyes">["dilution"]): model.Dilution =>
   of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
 
-const dye = (name: string, of: Of<"dyes">, bases: ReadonlyMap<string, model.Base>): model.Dye =>
-  present({
-    name,
-    price: of.price?.value,
-    dilution: dilution(of.dilution),
-    celsius: of.temperature.value,
-    measuredAt:
-      of.measuredAt &&
-      present({
-        dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
-        celsius: of.measuredAt.temperature?.value,
-      }),
-    base: of.base === undefined ? undefined : bases.get(of.base),
-    reading: of.reading,
-    swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
-    law: of.law,
-    ratePerSecond: of.rate?.value,
-    saturation: of.saturation,
-    stock: of.stock?.value,
-    activationEnergyJPerMol: of.activationEnergy.value,
-    uptakePerDm2: of.uptake.value,
-    uptakeAssumed: of.uptake.assumed === true,
-    uptakeFound: found(of.uptake),
-    shelfLifeDays: of.shelfLife?.value,
-    notes: of.notes,
-  });
+const dye = rememberBy(
+  (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
+    present({
+      name,
+      price: of.price?.value,
+      dilution: dilution(of.dilution),
+      celsius: of.temperature.value,
+      measuredAt:
+        of.measuredAt &&
+        present({
+          dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
+          celsius: of.measuredAt.temperature?.value,
+        }),
+      base: ownBase,
+      reading: of.reading,
+      swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
+      law: of.law,
+      ratePerSecond: of.rate?.value,
+      saturation: of.saturation,
+      stock: of.stock?.value,
+      activationEnergyJPerMol: of.activationEnergy.value,
+      uptakePerDm2: of.uptake.value,
+      uptakeAssumed: of.uptake.assumed === true,
+      uptakeFound: found(of.uptake),
+      shelfLifeDays: of.shelfLife?.value,
+      notes: of.notes,
+    }),
+);
 
-type Blank = Of<"parts">["blank"];
-const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
+type Blank = NonNullable<Of<"parts">["blank"]>;
+type Build = Extract<Blank, { powder: Amount }>;
+const isAmount = (of: Blank): of is Extract<Blank, { value: number }> =>
+  "value" in of && typeof of.value === "number";
+const isBuilt = (of: Blank): of is Build => isBuild(of);
+
+const oneBlank = (of: Amount | Build, massG: number): number =>
+  isBuilt(of)
+    ? blankCost({
+        massG,
+        powderPerKg: of.powder.value,
+        refresh: of.refresh.value,
+        packing: of.packing.value,
+        buildHours: of.build.value,
+        machinePerHour: of.machine.value,
+        partsPerBuild: of.partsPerBuild,
+        finishing: of.finishing?.value ?? 0,
+      }).total
+    : of.value;
+
+const blank = (of: Blank | undefined, massG: number): number | ReadonlyMap<string, number> | undefined => {
   if (of === undefined) return undefined;
-  if (isAmount(of)) return of.value;
-  return new Map(Object.entries(of).map(([base, amount]) => [base, amount.value]));
+  if (isAmount(of) || isBuilt(of)) return oneBlank(of, massG);
+  return new Map(Object.entries(of).map(([base, each]) => [base, oneBlank(each, massG)]));
 };
-const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
-  typeof of.value === "number";
 
-/** Density of the parts' material where only the mass is given [g/cm3]. */
-const densityGPerCm3 = 0.93;
-
-const part = (name: string, of: Of<"parts">): model.Part => {
+const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
   return present({
     name,
     massG: of.mass.value,
     areaDm2: of.area.value,
-    volumeCm3: of.volume?.value ?? of.mass.value / densityGPerCm3,
-    blank: blank(of.blank),
+    volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
+    massAssumed: of.mass.assumed,
+    boxMm: of.boxMm,
+    blank: blank(of.blank, of.mass.value),
     perLoad: of.perLoad,
   });
-};
+});
+
+const shade = rememberBy(
+  (of: Of<"shades">, name: string, own: model.Dye): model.Shade => ({
+    name,
+    dye: own,
+    target: target(of),
+    tolerance: of.tolerance,
+  }),
+);
+
+const handling = rememberBy(
+  (h: Spec["handling"]): model.Handling => ({
+    loadSeconds: h.load.value,
+    drainSeconds: h.drain.value,
+    rinseSeconds: h.rinse.value,
+    unloadSeconds: h.unload.value,
+    dryerLoadingMinutes: h.dryerLoading.value,
+    setUpMinutes: h.setUp.value,
+    cleanUpMinutes: h.cleanUp.value,
+    timingSeconds: h.timing.value,
+    shortestSeconds: h.shortest.value,
+    longestSeconds: h.longest.value,
+    dragOutMlPerDm2: h.dragOut.value,
+    dragOutAssumed: h.dragOut.assumed === true,
+    ...present({ dragOutFound: found(h.dragOut) }),
+    rinseWaterL: h.rinseWater.value,
+    liquorRatioLPerKg: h.liquorRatio.value,
+    freeboard: h.freeboard.value,
+  }),
+);
 
 function target(of: Of<"shades">): model.ShadeTarget {
   if (of.time !== undefined) return { kind: "time", seconds: of.time.value };
@@ -133,25 +187,21 @@ function start(of: Spec["baths"][number]["start"]): model.BathStart {
 
 const named = <T, U>(
   entries: { readonly [name: string]: T },
-  make: (name: string, of: T) => U,
-): Map<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(name, of)]));
+  make: (of: T, name: string) => U,
+): Map<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(of, name)]));
 
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const bases = named(spec.bases, (name, of): model.Base => present({ name, lab: of.lab }));
-  const dyes = named(spec.dyes, (name, of) => dye(name, of, bases));
-  const parts = named(spec.parts, part);
-  const shades = named(
-    spec.shades,
-    (name, of): model.Shade => ({
-      name,
-      dye: dyes.get(of.dye)!,
-      target: target(of),
-      tolerance: of.tolerance,
-    }),
+  const bases = named(spec.bases, (of, name) => baseUnder(of, name, standardReading));
+  const under = (name: string, reading: model.Dye["reading"]): model.Base =>
+    baseUnder(spec.bases[name]!, name, reading);
+  const dyes = named(spec.dyes, (of, name) =>
+    dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
   );
-  const { handling: h, pricing: p, rates, consumables: c } = spec;
+  const parts = named(spec.parts, part);
+  const shades = named(spec.shades, (of, name) => shade(of, name, dyes.get(of.dye)!));
+  const { pricing: p, rates, consumables: c } = spec;
   return present({
     name: spec.batch,
     date: spec.date,
@@ -183,35 +233,19 @@ export function toBatch(spec: Spec): model.Batch {
         }),
     ),
     orders: spec.orders.map((order, index): model.Order => {
-      const shade = shades.get(order.shade)!;
+      const wanted = shades.get(order.shade)!;
       return present({
         index,
         part: parts.get(order.part)!,
-        shade,
-        base: order.base === undefined ? shade.dye.base : bases.get(order.base),
+        shade: wanted,
+        base: order.base === undefined ? wanted.dye.base : under(order.base, wanted.dye.reading),
         quantity: order.quantity,
       });
     }),
-    handling: {
-      loadSeconds: h.load.value,
-      drainSeconds: h.drain.value,
-      rinseSeconds: h.rinse.value,
-      unloadSeconds: h.unload.value,
-      dryerLoadingMinutes: h.dryerLoading.value,
-      setUpMinutes: h.setUp.value,
-      cleanUpMinutes: h.cleanUp.value,
-      timingSeconds: h.timing.value,
-      shortestSeconds: h.shortest.value,
-      longestSeconds: h.longest.value,
-      dragOutMlPerDm2: h.dragOut.value,
-      dragOutAssumed: h.dragOut.assumed === true,
-      ...present({ dragOutFound: found(h.dragOut) }),
-      rinseWaterL: h.rinseWater.value,
-      liquorRatioLPerKg: h.liquorRatio.value,
-      freeboard: h.freeboard.value,
-    },
+    handling: handling(spec.handling),
     consumables: { perBath: c.perBath.value, perLoad: c.perLoad.value, perPart: c.perPart.value },
     yield: spec.yield.value,
+    rework: spec.rework?.value,
     pricing:
       p &&
       present({

@@ -5,6 +5,12 @@ import { deepest, tokensOf } from "./yaml-depth.js";
 import { yamlFault } from "./yaml-fault.js";
 import { openings } from "./yaml-opening.js";
 
+/** What is said once of the first of many lines that have the same fault. */
+function andMore(message: string, all: readonly unknown[]): string {
+  const more = all.length - 1;
+  return `${message}, and in that of ${more} more ${more === 1 ? "line" : "lines"}`;
+}
+
 /** The document of a YAML text that has been found well formed, or what is wrong with it. */
 export function composeYaml(text: string, lines: Lines): { doc?: Document; diagnostics: Diagnostic[] } {
   const { tokens, tooDeep: deep } = tokensOf(text);
@@ -24,9 +30,14 @@ export function composeYaml(text: string, lines: Lines): { doc?: Document; diagn
   const docs = [...new Composer(options).compose(tokens, true, text.length)];
   const doc = docs[0]!;
   const open = docs.some((d) => d.errors.length > 0) ? openings(tokens) : [];
-  const diagnostics = docs
-    .flatMap((d) => [...d.errors, ...d.warnings])
-    .map((e) => yamlFault(e, text, lines, open));
+  const faults = docs.flatMap((d) => [...d.errors, ...d.warnings]);
+  const tabs = faults.filter(({ code }) => code === "TAB_AS_INDENT");
+  const diagnostics = faults
+    .filter((e) => e === tabs[0] || !tabs.includes(e))
+    .map((e) => {
+      const fault = yamlFault(e, text, lines, open);
+      return e === tabs[0] && tabs.length > 1 ? { ...fault, message: andMore(fault.message, tabs) } : fault;
+    });
   if (docs.length > 1 && docs[1]!.contents !== null)
     diagnostics.push({
       code: "yaml",

@@ -9,7 +9,10 @@ interface Words {
 }
 
 const byCode: { readonly [code: string]: Words } = {
-  TAB_AS_INDENT: { message: "a tab stands in the indentation", help: "indent with spaces" },
+  TAB_AS_INDENT: {
+    message: "a tab stands in the indentation",
+    help: "indent with spaces: two for each level",
+  },
   BAD_ALIAS: { message: "the alias after * is not well formed", help: "write the value itself" },
   ALIAS_PROPS: { message: "an alias cannot carry an anchor or a tag", help: "write the value itself" },
   BAD_DIRECTIVE: { message: "this directive is not known", help: "remove the line that begins with %" },

@@ -1,6 +1,7 @@
 import { type Document, isAlias, isMap, isScalar, isSeq, type Node } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Lines } from "./lines.js";
+import { joinCutNumbers } from "./yaml-comma.js";
 import { deepest } from "./yaml-depth.js";
 
 /** Most values that aliases may repeat. */
@@ -51,6 +52,7 @@ export function yamlPlain(doc: Document, lines: Lines): { plain: unknown; diagno
     let plain: unknown = null;
     if (isSeq(here)) plain = here.items.map((item) => walk(item, depth + 1, again));
     else if (isMap(here)) {
+      joinCutNumbers(here);
       const entries = new Map<string, Node>();
       const object: Record<string, unknown> = {};
       for (const { key, value } of here.items) {

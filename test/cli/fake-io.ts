@@ -32,6 +32,7 @@ export async function runFake(
     readFile: async (path) => {
       throw Object.assign(new Error(`ENOENT: ${path}`), { code: "ENOENT" });
     },
+    find: async () => undefined,
     writeFileAtomic: async (path, text) => {
       outside.files.set(path, text);
     },

@@ -54,6 +54,7 @@ const cases: Readonly<Record<string, readonly string[]>> = {
     "--dilution",
     "1:9",
   ],
+  "make-up-undiluted": ["mix", "--volume", "6000L", "--dilution", "1:0"],
   thinning: ["mix", "--from-volume", "300mL", "--from-strength", "70%", "--strength", "40%"],
   "on-weight": [
     "mix",
@@ -218,4 +219,50 @@ test("mix says what is missing, what does not belong, and what cannot be", async
     ),
   ).toContain("more than undiluted concentrate gives");
   expect(await firstError("--volume", "6L", "--dilution", "1:9", "--set", "a=b")).toContain("nothing to set");
+});
+
+test("mix says of a bath that is too strong what to take out so that water brings it to strength", async () => {
+  const args = "mix --from-volume 5L --from-strength 130% --volume 6L --dilution 1:9".split(" ");
+  const { toReachStrength, topUp } = await data(args);
+  // 5 L - 6 L / 1.3 go out; what stays is a third more than it should be, in 6 L just right.
+  expect(topUp.strength).toBeCloseTo(6.5 / 6, 9);
+  expect(toReachStrength.takeOutHotL).toBeCloseTo(5 - 6 / 1.3, 9);
+  expect(toReachStrength.waterMl).toBeCloseTo(6000 - 6000 / 1.3, 6);
+  expect(1.3 * (5 - toReachStrength.takeOutHotL)).toBeCloseTo(6, 9);
+  const hot = await data([...args, "--temperature", "80C"]);
+  expect(hot.toReachStrength.takeOutHotL).toBeCloseTo(5 - 6 / 1.3, 9);
+  expect(hot.toReachStrength.waterMl).toBeLessThan(toReachStrength.waterMl);
+});
+
+test("mix says that volumes are the room's where no temperature is given, and only then", async () => {
+  for (const args of ["--volume 6L --dilution 1:9", "--from-volume 5L --from-strength 90% --strength 80%"]) {
+    const cold = ["mix", ...args.split(" "), "--room", "18C"];
+    expect((await data(cold)).assumptions).toEqual([
+      "volumes are measured at the room's 18 °C, as no --temperature is given; a bath measured hot takes less.",
+    ]);
+    expect((await runFake(cold)).out).toContain("Assumed: volumes are measured at the room's 18 °C");
+    expect((await data([...cold, "--temperature", "80C"])).assumptions).toEqual([]);
+  }
+});
+
+test("mix leaves out a step that comes to nothing", async () => {
+  const undiluted = await runFake(["mix", "--volume", "2L", "--dilution", "1:0"]);
+  expect(undiluted.out).toMatch(/\n1 {2}concentrate +2\.00 L\n/);
+  expect(undiluted.out).not.toContain("water  ");
+  const same = await runFake("mix --from-volume 2L --from-strength 70% --strength 70%".split(" "));
+  expect(same.out).toContain("Nothing to add: the bath is as asked for.");
+});
+
+test("mix measures large volumes as large vessels do", async () => {
+  const amounts = async (volume: string) =>
+    (await runFake(["mix", "--volume", volume, "--dilution", "1:9"])).out.match(/(?<= {2})[\d.]+ m?L$/gm);
+  expect(await amounts("6000L")).toEqual(["5400 L", "600.0 L"]);
+  expect(await amounts("600L")).toEqual(["540.0 L", "60.00 L"]);
+});
+
+test("mix takes a temperature without a unit for °F where that alone is likely", async () => {
+  const hot = ["--volume", "6L", "--dilution", "1:9", "--temperature", "175"];
+  expect(await firstError(...hot)).toContain("help: write 175 °F");
+  expect(await firstError(...hot.slice(0, 4), "--room", "68")).toContain("help: write 68 °F");
+  expect(await firstError("--volume", "6L", "--dilution", "1-9")).toContain("write 1:9");
 });

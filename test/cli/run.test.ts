@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import type { CommandDeclaration } from "../../src/cli/command.js";
 import { commands } from "../../src/cli/commands.js";
+import { foldCommand } from "../../src/cli/fold-command.js";
 import { makeUpArgs, runFake } from "./fake-io.js";
 
 test("run returns 0 and prints the version of package.json on --version", async () => {
@@ -18,12 +19,13 @@ test("run returns 0 and names every command on --help", async () => {
   }
 });
 
-test("the help of every command fits 80 columns and ends in its examples", async () => {
-  for (const columns of [80, 200, undefined])
+test("the help of every command fits 60 and 80 columns and ends in its examples", async () => {
+  for (const columns of [60, 80, 200, undefined])
     for (const args of [["--help"], ...commands.map(({ name }) => [name, "--help"])]) {
       const { status, out } = await runFake(args, { columns });
       expect(status).toBe(0);
-      if (columns !== 200) for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
+      if (columns !== 200)
+        for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(columns ?? 80);
       expect(out).toMatch(/\nExamples?:\n {2}dipwright /);
     }
 });
@@ -56,6 +58,40 @@ test("run returns 2 and says which command was meant on a misspelt one", async (
   const { status, out, err } = await runFake(["mxi"]);
   expect([status, out]).toEqual([2, ""]);
   expect(err).toBe("error[usage]: unknown command 'mxi'\n  help: did you mean mix?\n");
+});
+
+test("run prints the help of a command on help COMMAND as on COMMAND --help", async () => {
+  expect(await runFake(["help"])).toEqual(await runFake(["--help"]));
+  expect(await runFake(["help", "plan"])).toEqual(await runFake(["plan", "--help"]));
+  expect((await runFake(["help", "plan"])).out).toContain("Usage: dipwright plan");
+  const { status, out, err } = await runFake(["help", "plann"]);
+  expect([status, out]).toEqual([2, ""]);
+  expect(err).toBe("error[usage]: unknown command 'plann'\n  help: did you mean plan?\n");
+});
+
+test("run returns 2 and says which command was meant on one in capitals", async () => {
+  for (const name of ["PLAN", "Plan"]) {
+    const { status, err } = await runFake([name, "batch.yaml"]);
+    expect([status, err]).toEqual([
+      2,
+      `error[usage]: unknown command '${name}'\n  help: did you mean plan?\n`,
+    ]);
+  }
+});
+
+test("the help says from where --set counts the items of a list", async () => {
+  expect((await runFake(["plan", "--help"])).out.replace(/\s+/g, " ")).toContain(
+    "items of lists count from 0: orders.0 is the first",
+  );
+});
+
+test("foldCommand parts a long command line so that a shell reads it as one", () => {
+  const line = "dipwright mix --volume 6L --dilution 1:9 --temperature 80C";
+  expect(foldCommand(line, 80)).toBe(`  ${line}`);
+  expect(foldCommand(line, 60)).toBe(`  ${line}`);
+  expect(foldCommand(line, 48)).toBe(
+    "  dipwright mix --volume 6L --dilution 1:9 \\\n      --temperature 80C",
+  );
 });
 
 test("run returns 2 and says which option was meant on a misspelt one", async () => {

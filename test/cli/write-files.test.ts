@@ -66,6 +66,35 @@ test("createFiles says that a file stands where the folder should be", async () 
   expect(readFileSync(at("file"), "utf8")).toBe("mine");
 });
 
+test("createFiles says so where a file stands in place of a folder further up, and makes nothing", async () => {
+  writeFileSync(at("file"), "mine");
+  const [fault] = await createFiles(at("file", "x", "y"), two);
+  expect(fault?.message).toBe(
+    `${at("file", "x", "y")} was not written: a file stands where a folder should be`,
+  );
+  expect(readdirSync(folder)).toEqual(["file"]);
+});
+
+test("createFiles refuses a name that is too long and a link that leads nowhere, and leaves no folder", async () => {
+  const [long] = await createFiles(at("a", "b".repeat(300)), two);
+  expect(long?.message).toMatch(/the name is too long$/);
+  symlinkSync(at("nowhere"), at("link"));
+  const [link] = await createFiles(at("link"), two);
+  expect(link?.message).toMatch(/was not written/);
+  expect(readdirSync(folder)).toEqual(["link"]);
+});
+
+test.runIf(existsSync("/proc/self"))(
+  "createFiles gives up at once where the file system refuses any new folder",
+  async () => {
+    for (const path of ["/proc/none", "/proc/none/deeper"]) {
+      const [fault] = await createFiles(path, two);
+      expect(fault?.message).toMatch(`${path} was not written: `);
+    }
+  },
+  1000,
+);
+
 test("writeWhole replaces a file, follows a link to it, and leaves no other file", async () => {
   mkdirSync(at("real"));
   writeFileSync(at("real", "sheet.txt"), "old");

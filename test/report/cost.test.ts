@@ -105,7 +105,7 @@ describe("costReport", () => {
       /a fresh bath of coral costs \d+\.\d\d EUR before the first part, and each good part \d+\.\d\d EUR more; at \d+\.\d\d EUR before tax it pays from \d+ parts on\./,
     );
     expect(report).toMatch(
-      /sample 1, tray: on grey a good part costs \d+\.\d\d EUR; for equal profit white must be sold 0\.26 EUR above it/,
+      /sample 1, tray: on grey a good part costs \d+\.\d\d EUR; for equal profit the price on white before tax must lie 0\.26 EUR above that on grey\./,
     );
   });
 

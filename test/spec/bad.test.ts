@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { renderText } from "../../src/diagnostics/render-text.js";
+import { modelReader } from "../../src/spec/model-reader.js";
 import { type BatchInput, readBatch } from "../../src/spec/read-batch.js";
 import { reflectanceReader } from "../../src/spec/reflectance.js";
 
@@ -31,6 +32,7 @@ const beside: { readonly [file: string]: Partial<BatchInput> } = {
   },
 };
 
+const readBytes = (name: string): Uint8Array => readFileSync(join(root, name));
 const readFile = (name: string): string => readFileSync(join(root, name), "utf8");
 
 test("there are at least 60 broken batch files, each with what is said about it", () => {
@@ -47,6 +49,7 @@ test.each(files)("%s is refused with exactly the diagnostics that are recorded b
     text: readFile(name),
     readFile,
     ...(file === "colour-no-reader.yaml" ? {} : { reflectance: reflectanceReader(readFile) }),
+    ...(file === "part-mesh.yaml" ? {} : { measure: modelReader(readBytes) }),
     ...beside[file],
   });
   expect(read.batch).toBeUndefined();

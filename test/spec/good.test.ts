@@ -180,3 +180,25 @@ test("reflectance files are read beside the file that names them, with comma or 
     expect(value).toBeCloseTo(0.8 * first.reflectance[i]!, 4);
   });
 });
+
+test("readBatch carries the hex of a base over to the reading of each dye", async () => {
+  const { batch, diagnostics } = await readText(`batch: x
+bases: { white: { hex: "#e8e6e9" }, grey: { lab: [38, 0, -1] } }
+dyes:
+  rust: { dilution: 1:9, temperature: 80 °C, base: white }
+  moss: { dilution: 1:9, temperature: 80 °C, base: white, reading: D65/2 }
+  lagoon: { dilution: 1:9, temperature: 80 °C, base: grey, reading: A/10 }
+`);
+  expect(diagnostics).toEqual([]);
+  const [rust, moss, lagoon] = batch!.dyes;
+  const close = (lab: readonly number[] | undefined, wanted: readonly number[]): void => {
+    for (const [i, value] of wanted.entries()) expect(lab?.[i]).toBeCloseTo(value, 2);
+  };
+  // Worked out apart from this code from the sRGB and CIELAB formulas: #e8e6e9 under D65 and the 2° observer.
+  close(moss!.base?.lab, [91.52, 1.206, -1.218]);
+  // The same near-white under the 10° observer is close to it, and not the same.
+  expect(Math.hypot(...rust!.base!.lab!.map((v, i) => v - moss!.base!.lab![i]!))).toBeLessThan(0.5);
+  expect(rust!.base!.lab).not.toEqual(moss!.base!.lab);
+  expect(batch!.bases[0]!.lab).toEqual(rust!.base!.lab);
+  expect(lagoon!.base!.lab).toEqual([38, 0, -1]);
+});

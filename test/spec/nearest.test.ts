@@ -7,6 +7,9 @@ test.each([
   ["wall_area", "wallArea"],
   ["Volume", "volume"],
   ["wages", undefined],
+  ["yiedl", "yield"],
+  ["sternghth", "strength"],
+  ["heatre", "heater"],
   ["frothing", undefined],
   ["", undefined],
 ])("nearest to %j is %j", (written, expected) => {

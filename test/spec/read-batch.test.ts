@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
 import { done, error, failed } from "../../src/core/fault.js";
 import { toDiagnostic } from "../../src/diagnostics/to-diagnostic.js";
-import { readFile, readGood, readText } from "./read.js";
+import { modelReader } from "../../src/spec/model-reader.js";
+import { readBytes, readFile, readGood, readText } from "./read.js";
+
+const block = readBytes("fixtures/models/block.stl");
 
 test("locate leads from a path into the batch to the value in the file that it came from", async () => {
   const { locate } = await readGood("everything.yaml");
@@ -145,21 +148,6 @@ test("a chain of aliases cannot nest deeper than a file may", async () => {
   expect(diagnostics.map((d) => d.code)).toEqual(["alias"]);
 });
 
-test("a mesh gives mass, area and volume where a reader of meshes is given", async () => {
-  const text = "batch: x\nparts:\n  hook: { mesh: parts/hook.stl, mass: 7 g }\n";
-  const asked: string[] = [];
-  const { batch, diagnostics } = await readText(text, {
-    name: "work/batch.yaml",
-    measure: async (file) => {
-      asked.push(file);
-      return done({ massG: 6.5, areaDm2: 0.41, volumeCm3: 7 });
-    },
-  });
-  expect(diagnostics).toEqual([]);
-  expect(asked).toEqual(["work/parts/hook.stl"]);
-  expect(batch!.parts[0]).toEqual({ name: "hook", massG: 7, areaDm2: 0.41, volumeCm3: 7 });
-});
-
 test("a fault of a reader of meshes, logs or reflectance is placed at the key that asked", async () => {
   const text = `batch: x
 tanks: { six: { volume: 6 L, surface: 450 cm2 } }
@@ -182,7 +170,7 @@ baths:
     ["unreadable", 12, 37],
   ]);
   const good = await readText(text, {
-    measure: async () => done({ massG: 1, areaDm2: 1, volumeCm3: 1 }),
+    measure: modelReader(() => block),
     startFromLog: async (bath) => {
       expect(bath).toEqual({ index: 0, tank: "six", dye: "coral" });
       return done({ kind: "kept", volumeL: 5, strength: 0.9, ageDays: 3, areaDm2: 20 });

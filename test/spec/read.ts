@@ -6,6 +6,8 @@ import { reflectanceReader } from "../../src/spec/reflectance.js";
 const root = new URL("../../", import.meta.url).pathname;
 export const readFile = (name: string): string => readFileSync(join(root, name), "utf8");
 
+export const readBytes = (name: string): Uint8Array => readFileSync(join(root, name));
+
 /** Reads a file of fixtures/good. */
 export const readGood = (name: string, more: Partial<BatchInput> = {}): Promise<BatchRead> => {
   const path = `fixtures/good/${name}`;

@@ -1,9 +1,10 @@
 import type { Batch } from "../../core/batch/model.js";
-import type { Outcome } from "../../core/fault.js";
+import type { Fault, Outcome } from "../../core/fault.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { Report } from "../../report/report.js";
-import type { Need } from "../../spec/read-batch.js";
-import type { Request, Result } from "../command.js";
+import type { BatchRead, Need } from "../../spec/read-batch.js";
+import { type Request, type Result, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { readBatchFile } from "./read.js";
 
@@ -12,6 +13,10 @@ export interface Worked {
   readonly report: Report;
   readonly missed?: boolean;
 }
+
+/** A fault of the work, at its place in the file; one whose path begins with an option belongs to the command line. */
+export const placed = (fault: Fault, { locate }: Pick<BatchRead, "locate">): Diagnostic =>
+  String(fault.path[0]).startsWith("--") ? unplaced(fault) : toDiagnostic(fault, locate);
 
 /** Reads the batch of a command's first argument and works on it; faults of the work are placed in the file. */
 export async function onBatch(
@@ -23,9 +28,6 @@ export async function onBatch(
   const read = await readBatchFile(request.args[0] ?? "-", request, io, needs);
   if (read.batch === undefined) return { diagnostics: read.diagnostics };
   const worked = await work(read.batch);
-  const diagnostics = [
-    ...read.diagnostics,
-    ...worked.faults.map((fault) => toDiagnostic(fault, read.locate)),
-  ];
+  const diagnostics = [...read.diagnostics, ...worked.faults.map((fault) => placed(fault, read))];
   return worked.ok ? { ...worked.value, diagnostics } : { diagnostics };
 }

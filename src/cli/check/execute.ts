@@ -1,8 +1,22 @@
-import { error } from "../../core/fault.js";
+import type { Batch } from "../../core/batch/model.js";
+import { planBatch } from "../../core/batch/plan.js";
+import { error, type Fault } from "../../core/fault.js";
+import { dyeModel } from "../../core/uptake/aim.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { checkReport } from "../../report/check/report.js";
+import { placed } from "../batch/on-batch.js";
 import { readBatchFile } from "../batch/read.js";
 import { type Execute, refused } from "../command.js";
+
+/** What working a batch would say of it: a plan where there is one to make, and every dye's swatches. */
+function trial(batch: Batch): readonly Fault[] {
+  const plan =
+    batch.baths.length > 0 && batch.orders.length > 0 ? planBatch(batch, { lives: "own" }) : undefined;
+  const planned = [...(plan?.faults ?? []), ...(plan?.ok ? plan.value.exceeded : [])];
+  const used = new Set(batch.orders.map((order) => order.shade.dye));
+  const unused = batch.dyes.filter((dye) => !used.has(dye) && dye.swatches.length > 0);
+  return [...planned, ...unused.flatMap((dye) => dyeModel(dye, batch.handling).faults)];
+}
 
 /** All faults of all files named: on stderr with text, in the report itself with any other format. */
 export const execute: Execute = async (request, io) => {
@@ -11,7 +25,12 @@ export const execute: Execute = async (request, io) => {
     return refused(error("usage", [], "stdin can be read once only", "write - once"));
   const files = [];
   for (const name of names) {
-    const { diagnostics, batch } = await readBatchFile(name, request, io);
+    const read = await readBatchFile(name, request, io);
+    const { batch } = read;
+    const diagnostics = [
+      ...read.diagnostics,
+      ...(batch ? trial(batch) : []).map((fault) => placed(fault, read)),
+    ];
     files.push({ name, diagnostics, ...(batch === undefined ? {} : { batch }) });
   }
   const diagnostics = files.flatMap((file) => file.diagnostics);

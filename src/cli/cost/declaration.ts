@@ -7,9 +7,24 @@ export const cost: CommandDeclaration = {
   group: "With a batch file",
   arguments: "<SPEC...>",
   summary: "what each good part costs, one row an order",
-  details: "A bad file is reported and the others go on; the exit status is then 2.",
-  options: [],
-  examples: ["dipwright cost batch.yaml", "dipwright cost spring.yaml summer.yaml --format csv"],
-  formats: tableFormats,
+  details:
+    "SPEC is a file, a folder, a pattern in quotes, or -. A bad file is reported and the others go on; the exit status is then 2. In folders and patterns, files that hold no batch of their own are left out.",
+  options: [
+    { flags: "--spread", description: "draw all that is uncertain: P10, P50, P90 and what moves the cost" },
+    { flags: "--draws <count>", description: "of --spread; default 1000" },
+    { flags: "--seed <number>", description: "of --spread; default 1" },
+    { flags: "--against <file>", description: "what changed since an earlier cost report in JSON" },
+    { flags: "--since <date>", description: "only batches of this day or later" },
+    { flags: "--until <date>", description: "only batches of this day or earlier" },
+    { flags: "--columns <a,b,c>", description: "only these columns, in this order" },
+    { flags: "--fail-fast", description: "stop at the first bad file" },
+  ],
+  examples: [
+    "dipwright cost batch.yaml",
+    "dipwright cost batches --format csv --out costs.csv",
+    "dipwright cost 'batches/2027-*.yaml' --since 2027-04-01 --format ndjson",
+    "dipwright cost batches --against last.json",
+  ],
+  formats: [...tableFormats, "ndjson"],
   load: async () => (await import("./execute.js")).execute,
 };

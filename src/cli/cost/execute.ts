@@ -1,45 +1,65 @@
-import { planBatch } from "../../core/batch/plan.js";
-import type { Plan } from "../../core/batch/plan-model.js";
-import { error } from "../../core/fault.js";
-import type { Diagnostic } from "../../diagnostics/diagnostic.js";
-import { hasErrors } from "../../diagnostics/diagnostic.js";
-import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
-import { costReport } from "../../report/cost/report.js";
-import { readBatchFile } from "../batch/read.js";
-import { type Execute, refused, unplaced } from "../command.js";
+import type { CostSnapshot } from "../../core/cost/snapshot.js";
+import { costColumns } from "../../report/cost/columns.js";
+import { readCostSnapshot } from "../../report/cost/read-snapshot.js";
+import { columnPositions } from "../../report/select-columns.js";
+import { type Execute, type Result, refused, unplaced } from "../command.js";
+import { readNamed } from "../read-text.js";
+import { batchFiles } from "./batch-files.js";
+import { type Costed, costed } from "./costed.js";
+import { type Counts, noCounts } from "./counts.js";
+import { gathered } from "./gathered.js";
+import { progressOf } from "./progress.js";
+import { streamed } from "./streamed.js";
+import { readTask } from "./task.js";
+
+/** An earlier report, or why it cannot be read. */
+async function earlier(
+  path: string,
+  io: Parameters<Execute>[1],
+): Promise<{ readonly before: CostSnapshot } | Result> {
+  const text = await readNamed(path, io);
+  if (!text.ok) return refused(...text.faults.map((fault) => ({ ...fault, path: ["--against"] })));
+  const read = readCostSnapshot(text.value);
+  return read.ok
+    ? { before: read.value }
+    : refused(...read.faults.map((fault) => ({ ...fault, path: ["--against", path] })));
+}
 
 /** What each order of one or many batches costs. */
 export const execute: Execute = async (request, io) => {
-  const names = request.args;
-  if (names.filter((name) => name === "-").length > 1)
-    return refused(error("usage", [], "stdin can be read once only", "write - once"));
-  const diagnostics: Diagnostic[] = [];
-  const plans: Plan[] = [];
-  let missed = false;
-  for (const name of names) {
-    const read = await readBatchFile(name, request, io, ["baths", "orders"]);
-    diagnostics.push(...read.diagnostics);
-    if (read.batch === undefined) continue;
-    const plan = planBatch(read.batch);
-    const faults = plan.ok ? [...plan.faults, ...plan.value.exceeded] : plan.faults;
-    diagnostics.push(...faults.map((fault) => toDiagnostic(fault, read.locate)));
-    if (!plan.ok) continue;
-    plans.push(plan.value);
-    missed ||= plan.value.exceeded.length > 0;
+  const read = readTask(request);
+  if (!read.ok) return refused(...read.faults);
+  const task = read.value;
+  const { output } = request;
+  if (task.columns !== undefined && task.against === undefined) {
+    const bare = task.columns.map((name) => name.replace(/_[A-Z]{3}$/, ""));
+    const known = columnPositions(costColumns(null, task.spread !== undefined), bare);
+    if (!known.ok) return refused(...known.faults);
   }
-  const currencies = [...new Set(plans.flatMap(({ currency }) => currency ?? []))];
-  if (currencies.length > 1)
-    diagnostics.push(
-      unplaced(
-        error(
-          "mixed-currencies",
-          [],
-          `the batches are in ${currencies.join(", ")}: amounts of unlike currencies do not go into one table`,
-          "run cost once for each currency",
-        ),
-      ),
-    );
-  const bad = hasErrors(diagnostics);
-  if (plans.length === 0 || currencies.length > 1) return { diagnostics };
-  return { diagnostics, report: costReport(plans), missed, ...(bad ? { status: 2 } : {}) };
+  let before: CostSnapshot | undefined;
+  if (task.against !== undefined) {
+    const found = await earlier(task.against, io);
+    if (!("before" in found)) return found;
+    before = found.before;
+  }
+  const { files, faults } = await batchFiles(task.names, io);
+  const early = faults.map(unplaced);
+  const counts: Counts = noCounts();
+  const progress = progressOf(files.length, output, io);
+  async function* watched(): AsyncGenerator<Costed> {
+    try {
+      for await (const one of costed(files, task, request, io, counts)) {
+        if (one.diagnostics.length > 0 || one.exceeded.length > 0) progress.clear();
+        if (!output.quiet) for (const line of one.exceeded) io.err(`${line}\n`);
+        yield one;
+        progress.at(counts.costed + counts.bad);
+      }
+    } finally {
+      progress.clear();
+    }
+  }
+  const { format } = output;
+  if (before === undefined && format !== "text" && format !== "markdown")
+    return { diagnostics: [], stream: streamed(watched(), task, output, counts, early, io.now) };
+  return gathered(watched(), task, output, counts, early, before);
 };

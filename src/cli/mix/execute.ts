@@ -7,6 +7,7 @@ import { topping } from "../../core/bath/topping.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
 import { percent, pour, volumeSaid } from "../../report/amounts.js";
+import { assumedWarmth } from "../../report/mix/assumed.js";
 import { makeUpReport } from "../../report/mix/make-up.js";
 import { onWeightReport } from "../../report/mix/on-weight.js";
 import { thinningReport } from "../../report/mix/thinning.js";
@@ -16,8 +17,23 @@ import { type Execute, refused, unplaced } from "../command.js";
 import { readTask } from "./read-task.js";
 import type { MixTask, TaskOf, Warmth } from "./task.js";
 
-const heed = ({ celsius, roomCelsius }: Warmth, powder: boolean): Caution[] =>
+const heed = ({ celsius, roomCelsius }: Omit<Warmth, "celsiusAssumed">, powder: boolean): Caution[] =>
   cautions({ celsius, roomCelsius, agitation: false, drying: false, powder });
+
+/** What to take out of a bath that is too strong, so that water alone brings it to the strength asked for. */
+function thinnedAfterTakingOut({
+  fromVolumeL,
+  fromStrength,
+  volumeL,
+  strength,
+  ...warmth
+}: TaskOf<"top-up">) {
+  const keptL = dilutedVolume(strength, volumeL, fromStrength);
+  return {
+    takeOutHotL: fromVolumeL - keptL,
+    waterMl: (volumeL - keptL) * coldPerHot(warmth.celsius, warmth.roomCelsius) * 1000,
+  };
+}
 
 function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
   if (task.dilution.kind === "liquid" && task.fromStrength * task.dilution.fraction > 1)
@@ -48,27 +64,39 @@ function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
         "ask for less",
       ),
     );
+  const reached = found.tooStrong ? thinnedAfterTakingOut(task) : undefined;
   const warnings = [
     ...(found.takeOutHotL * 1000 >= 0.05
       ? [warning("too-full", [], `the bath is too full: take out ${pour(found.takeOutHotL * 1000)} first`)]
       : []),
-    ...(found.tooStrong
+    ...(reached !== undefined
       ? [
           warning(
             "too-strong",
             [],
-            `the bath is too strong: water alone leaves ${percent(found.strength)} strength in ${volumeSaid(task.volumeL)}`,
+            `the bath is too strong: water alone leaves ${percent(found.strength)} strength in ${volumeSaid(task.volumeL)}; for ${percent(task.strength)} take out ${pour(reached.takeOutHotL * 1000)} first, then fill up with ${pour(reached.waterMl)} of water`,
           ),
         ]
       : []),
   ];
   const dilution = dilutionInWords(task.dilution);
   const caution = heed(task, task.dilution.kind === "powder");
-  return done(topUpReport({ asked, topping: found, dilution, cautions: caution, warnings }), warnings);
+  return done(
+    topUpReport({
+      asked,
+      topping: found,
+      ...(reached === undefined ? {} : { reached }),
+      dilution,
+      cautions: caution,
+      warnings,
+      assumptions: assumedWarmth(task.celsiusAssumed, task.roomCelsius),
+    }),
+    warnings,
+  );
 }
 
 function thinned(task: TaskOf<"thinning">): Outcome<Report> {
-  const { kind: _, ...facts } = task;
+  const { kind: _, celsiusAssumed, ...facts } = task;
   if (task.strength > task.fromStrength)
     return failed(
       error(
@@ -80,7 +108,15 @@ function thinned(task: TaskOf<"thinning">): Outcome<Report> {
     );
   const volumeL = dilutedVolume(task.fromStrength, task.fromVolumeL, task.strength);
   const waterMl = (volumeL - task.fromVolumeL) * coldPerHot(task.celsius, task.roomCelsius) * 1000;
-  return done(thinningReport({ ...facts, volumeL, waterMl, cautions: heed(task, false) }));
+  return done(
+    thinningReport({
+      ...facts,
+      volumeL,
+      waterMl,
+      cautions: heed(task, false),
+      assumptions: assumedWarmth(celsiusAssumed, task.roomCelsius),
+    }),
+  );
 }
 
 function onWeight(task: TaskOf<"on-weight">): Outcome<Report> {
@@ -123,7 +159,14 @@ function work(task: MixTask): Outcome<Report> {
       const made = makeUp({ volumeHotL: task.volumeL, celsius, roomCelsius, dilution });
       const caution = heed(task, dilution.kind === "powder");
       return done(
-        makeUpReport({ made, celsius, roomCelsius, dilution: dilutionInWords(dilution), cautions: caution }),
+        makeUpReport({
+          made,
+          celsius,
+          roomCelsius,
+          dilution: dilutionInWords(dilution),
+          cautions: caution,
+          assumptions: assumedWarmth(task.celsiusAssumed, roomCelsius),
+        }),
       );
     }
     case "top-up":

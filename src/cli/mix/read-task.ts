@@ -35,8 +35,9 @@ const positive = (what: string) => ({ ...some, must: `${what} must be more than 
 
 function warmth(read: OptionReader): Warmth {
   const liquid = { from: 0, to: 100, must: "water is liquid from 0 to 100 °C" };
-  const roomCelsius = read.quantity("room", "temperature", liquid) ?? 20;
-  return { roomCelsius, celsius: read.quantity("temperature", "temperature", liquid) ?? roomCelsius };
+  const roomCelsius = read.quantity("room", "temperature", liquid, { most: 50 }) ?? 20;
+  const celsius = read.quantity("temperature", "temperature", liquid);
+  return { roomCelsius, celsius: celsius ?? roomCelsius, celsiusAssumed: celsius === undefined };
 }
 
 /** The options of `mix` as a task: which of the four it is follows from what was given. */

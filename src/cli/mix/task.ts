@@ -4,6 +4,8 @@ import type { Dilution } from "../../core/batch/model.js";
 export interface Warmth {
   readonly celsius: number;
   readonly roomCelsius: number;
+  /** No temperature was given: the room's is taken. */
+  readonly celsiusAssumed: boolean;
 }
 
 /** What `mix` was asked for, checked. Strengths and shares are fractions. */

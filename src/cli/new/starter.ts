@@ -33,6 +33,7 @@ dyes:
     temperature: 80 °C
     rate: 0.015 /s           # how fast parts take up dye; swatches say it better
     law: first-order
+    shelfLife: 60 d          # of a made-up bath
 
 parts:
   clip:

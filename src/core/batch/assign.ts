@@ -1,3 +1,4 @@
+import { partsAgain, yieldWithRework } from "../cost/rework.js";
 import type { Fault } from "../fault.js";
 import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
 import type { Batch, Bath, Order } from "./model.js";
@@ -20,14 +21,16 @@ export interface Assignment {
 
 /**
  * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
- * hold one dye, each load goes to the one with the smaller dyed area per litre so far.
+ * hold one dye, each load goes to the one with the smaller dyed area per litre so far. Parts that a second dip is
+ * to save are among the loads twice.
  */
 export function assignLoads(batch: Batch, depthOf: (order: Order) => number): Assignment {
   const loads = new Map<Bath, LoadPlan[]>(batch.baths.map((bath) => [bath, []]));
   const dyed = new Map<Bath, number>(
     batch.baths.map((bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
   );
-  const started = batch.orders.map((order) => partsToStart(order.quantity, batch.yield));
+  const shares = { firstPass: batch.yield, rework: batch.rework ?? 0, secondPass: 1 };
+  const started = batch.orders.map((order) => partsToStart(order.quantity, yieldWithRework(shares)));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
   for (const order of sorted) {
@@ -39,7 +42,8 @@ export function assignLoads(batch: Batch, depthOf: (order: Order) => number): As
       faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));
       continue;
     }
-    let left = started[order.index]!;
+    // A part that is dyed again is dipped like any other.
+    let left = started[order.index]! + partsAgain(started[order.index]!, shares);
     while (left > 0) {
       const load = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
       const { bath, size } = fitting.reduce((least, next) =>

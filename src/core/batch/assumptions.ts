@@ -1,3 +1,4 @@
+import { shortNumber } from "../quantity/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { Batch, Dye, Found } from "./model.js";
 import type { Assumption } from "./plan-model.js";
@@ -37,6 +38,12 @@ export function assumptionsOf(
         ["dyes", dye.name, "uptake"],
         `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± 100 %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
       );
+    if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
+      add(
+        "screen-colour",
+        ["dyes", dye.name, "swatches"],
+        `dye "${dye.name}": swatches given as hex are taken for exact sRGB and carried over to D65/10 by their smoothest curve; a phone or screen is off by 0.5 to 2 CIEDE2000 and more`,
+      );
     const model = models.get(dye)?.uptake;
     if (model && dye.swatches.length === 0)
       add(
@@ -74,6 +81,15 @@ export function assumptionsOf(
         ["orders", order.index],
         `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
       );
+  const unweighed = [...new Set(batch.orders.map(({ part }) => part))].filter(
+    ({ massAssumed }) => massAssumed === true,
+  );
+  if (unweighed.length > 0)
+    add(
+      "assumed-density",
+      unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
+      `the mass of ${unweighed.map(({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+    );
   const { dragOutFound } = batch.handling;
   if (dragOutFound)
     add(
@@ -88,11 +104,24 @@ export function assumptionsOf(
       `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± 60 %, is assumed: weigh ten parts wet and dry for your own figure`,
     );
   for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
+    if (tank.heaterW === undefined)
+      add(
+        "unknown-heater",
+        ["tanks", tank.name],
+        `tank "${tank.name}" has no heater power: heating up is left out of the day, the energy and the costs`,
+      );
+  for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
     if (tank.surfaceAssumed)
       add(
         "assumed-surface",
         ["tanks", tank.name, "surface"],
         `tank "${tank.name}": a liquor surface of ${Math.round(tank.surfaceCm2)} cm2 (as deep as wide) is assumed: heat and evaporation rest on it`,
       );
+  if (batch.rework !== undefined && batch.rework > 0 && batch.yield < 1)
+    add(
+      "second-dip",
+      ["rework"],
+      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: each is among the loads twice, in a full dip each time`,
+    );
   return found;
 }

@@ -1,9 +1,10 @@
 import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "../bath/heating.js";
 import { dyeOf, type MakeUp, makeUp } from "../bath/make-up.js";
-import { type BathSetting, type LoadResult, strengthOf, workLoad } from "../bath/run.js";
+import { type BathSetting, type LoadResult, strengthOf, topUpBelow, workLoad } from "../bath/run.js";
 import type { BathState } from "../bath/step.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
+import { shortNumber } from "../quantity/short-number.js";
 import type { DyeModel } from "../uptake/aim.js";
 import { dipTimer } from "../uptake/depth.js";
 import { madeUpStrength } from "../uptake/measured-at.js";
@@ -44,7 +45,7 @@ function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: re
     const fault = error(
       "heater-too-weak",
       path,
-      `the ${heaterW} W heater of tank "${tank.name}" cannot bring it to ${dye.celsius} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
+      `the ${shortNumber(heaterW)} W heater of tank "${tank.name}" cannot bring it to ${shortNumber(dye.celsius)} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
       heaterHelp(up, dye.celsius),
     );
     return { heating: unheated, faults: [fault] };
@@ -56,7 +57,7 @@ function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: re
           warning(
             "heater-struggles",
             path,
-            `with the lid off, tank "${tank.name}" loses ${Math.round(holdingW * tank.heaterEfficiency)} W at ${dye.celsius} °C, more than its ${heaterW} W heater gives to the liquor: the bath cools while dipping`,
+            `with the lid off, tank "${tank.name}" loses ${Math.round(holdingW * tank.heaterEfficiency)} W at ${shortNumber(dye.celsius)} °C, more than its ${shortNumber(heaterW)} W heater gives to the liquor: the bath cools while dipping`,
             "put a lid on between loads and read the temperature before each dip",
           ),
         ];
@@ -67,7 +68,7 @@ function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: 
   const stronger = `a heater of more than ${Math.ceil(neededW)} W`;
   if (withLid === undefined) return `take ${stronger} or insulate the tank`;
   return withLid.reached
-    ? `with a lid (cover: lid) it reaches ${celsius} °C in ${Math.ceil(withLid.minutes)} min; without, take ${stronger}`
+    ? `with a lid (cover: lid) it reaches ${shortNumber(celsius)} °C in ${Math.ceil(withLid.minutes)} min; without, take ${stronger}`
     : `even with a lid (cover: lid) it stops at ${withLid.celsius.toFixed(0)} °C; as it is, take ${stronger}`;
 }
 
@@ -151,6 +152,19 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     const number = loads.length + 1;
     const { part, shade } = plan.order;
     const result = workLoad(setting, state, plan);
+    if (result === undefined && !(state.volumeL > 1e-6)) {
+      faults.push(
+        error(
+          "bath-dry",
+          path,
+          `${where} is empty before load ${number} of ${plans.length}: what leaves with the parts and as vapour is not topped up`,
+          bath.topUp === "none"
+            ? "write topUp: level or topUp: strength"
+            : "split the order over several batches",
+        ),
+      );
+      break;
+    }
     if (result === undefined) {
       faults.push(
         error(
@@ -166,12 +180,15 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     }
     loads.push({ plan, result });
     const least = (handling.liquorRatioLPerKg * plan.parts * part.massG) / 1000;
-    if (state.volumeL < least * (1 - 1e-9))
+    // A bath is topped up once it is 2 % low, and loads were sized for the full one.
+    if (state.volumeL < least * topUpBelow * (1 - 1e-9))
       warnings.add(
         "too-little-liquor",
         number,
         `${where}: ${state.volumeL.toFixed(2)} L are left, and ${handling.liquorRatioLPerKg} L/kg asks for ${least.toFixed(2)} L`,
-        "write topUp: level or topUp: strength, or dip fewer parts a load",
+        bath.topUp === "none"
+          ? "write topUp: level or topUp: strength, or dip fewer parts a load"
+          : "dip fewer parts a load: perLoad under the part",
       );
     if (result.takenUp > 0.1 * state.dye)
       warnings.add(

@@ -1,5 +1,6 @@
 import type { LoadResult } from "../bath/run.js";
 import { type Fault, warning } from "../fault.js";
+import { shortNumber } from "../quantity/short-number.js";
 import type { UptakeModel } from "../uptake/depth.js";
 import { madeUpStrength, measuredDilution } from "../uptake/measured-at.js";
 import { bringTo } from "../uptake/way-out.js";
@@ -14,9 +15,9 @@ export function secondsInWords(seconds: number): string {
 }
 
 function dilutionOf(dilution: Dilution, strength: number): string {
-  if (dilution.kind === "powder") return `${(dilution.gramsPerL * strength).toPrecision(2)} g/L`;
+  if (dilution.kind === "powder") return `${shortNumber(dilution.gramsPerL * strength, 2)} g/L`;
   const fraction = dilution.fraction * strength;
-  return `1:${((1 - fraction) / fraction).toPrecision(2)} (${(100 * fraction).toPrecision(2)} % by volume)`;
+  return `1:${shortNumber((1 - fraction) / fraction, 2)} (${shortNumber(100 * fraction, 2)} % by volume)`;
 }
 
 /** What dilution, and what temperature, would bring a quick dip to a minute. */
@@ -27,7 +28,8 @@ export function slowerDip(
 ): string {
   const out = bringTo(model, dip);
   const ways: string[] = [];
-  if (out.strength !== undefined && out.strength < dip.strength)
+  // Under a fiftieth of the strength it is another dye bath, and no figure helps.
+  if (out.strength !== undefined && out.strength < dip.strength && out.strength > 0.02)
     ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
   if (out.celsius !== undefined && out.celsius > 30 && out.celsius < dip.celsius)
     ways.push(`work at ${out.celsius.toFixed(0)} °C`);

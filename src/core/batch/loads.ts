@@ -1,4 +1,5 @@
 import { done, error, type Outcome } from "../fault.js";
+import { shortNumber } from "../quantity/short-number.js";
 import type { Handling, Part, Tank } from "./model.js";
 
 /** What keeps a load from being larger. */
@@ -61,8 +62,8 @@ export function checkedLoadSize(part: Part, tank: Tank, handling: Handling): Out
   const kg = part.massG / 1000;
   const why =
     size.boundBy === "liquorRatio"
-      ? `one part of ${part.massG} g needs ${handling.liquorRatioLPerKg * kg} L of liquor at ${handling.liquorRatioLPerKg} L/kg, and tank "${tank.name}" works with ${tank.volumeL} L`
-      : `one part displaces ${part.volumeCm3} cm3, and tank "${tank.name}" has ${Math.max(0, Math.round(1000 * (tank.capacityL * (1 - handling.freeboard) - tank.volumeL)))} cm3 between its ${tank.volumeL} L of liquor and the freeboard`;
+      ? `one part of ${shortNumber(part.massG)} g needs ${shortNumber(handling.liquorRatioLPerKg * kg)} L of liquor at ${shortNumber(handling.liquorRatioLPerKg)} L/kg, and tank "${tank.name}" works with ${shortNumber(tank.volumeL)} L`
+      : `one part displaces ${shortNumber(part.volumeCm3)} cm3, and tank "${tank.name}" has ${Math.max(0, Math.round(1000 * (tank.capacityL * (1 - handling.freeboard) - tank.volumeL)))} cm3 between its ${shortNumber(tank.volumeL)} L of liquor and the freeboard`;
   return {
     ok: false,
     faults: [

@@ -116,6 +116,10 @@ export interface Part {
   /** All wetted surface. */
   readonly areaDm2: number;
   readonly volumeCm3: number;
+  /** True where the mass is that of the model's volume at a density that nobody gave. */
+  readonly massAssumed?: boolean;
+  /** Box around the model file that the part was measured from. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
   /** Cost of the undyed part: one number, or one per base name. */
   readonly blank?: number | ReadonlyMap<string, number>;
   readonly perLoad?: number;
@@ -217,6 +221,8 @@ export interface Batch {
   readonly consumables: { readonly perBath: number; readonly perLoad: number; readonly perPart: number };
   /** Good parts of those started, 0..1. */
   readonly yield: number;
+  /** Parts that a second dip makes good, of those that missed their shade, 0..1; none where absent. */
+  readonly rework?: number;
   readonly pricing?: Pricing;
   readonly limits: { readonly costPerPart?: number };
 }

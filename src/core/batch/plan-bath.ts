@@ -46,7 +46,8 @@ export function windowOf(
 ): readonly [number, number | null] | null {
   if (!aim.window) return null;
   const from = timer(aim.window.from, strength);
-  return from === undefined ? null : [from, timer(aim.window.to, strength) ?? null];
+  const to = aim.window.to === null ? undefined : timer(aim.window.to, strength);
+  return from === undefined ? null : [from, to ?? null];
 }
 
 /** CIEDE2000 per second at a dip: that of a fresh bath, slowed as the dip itself is. */
@@ -103,6 +104,7 @@ export function planBath(
         boundBy: plan.boundBy,
         areaDm2: plan.areaDm2,
         depth: plan.depth,
+        reachable: aim.reachable,
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
         windowSeconds: windowOf(setting, aim, result.strengthDuring),

@@ -8,9 +8,10 @@ import type { ColourCosts } from "../cost/colours.js";
 import type { OtherBase } from "../cost/other-bases.js";
 import type { PlanPrices } from "../cost/prices.js";
 import type { Fault } from "../fault.js";
+import type { Advice } from "./advice.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";
-import type { BathStart, Cover, Lab, TopUpRule } from "./model.js";
+import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "./model.js";
 import type { RestsOn } from "./rests-on-assumed.js";
 import type { TimelineEntry } from "./timeline.js";
 
@@ -60,6 +61,8 @@ export interface PlanLoad {
   readonly boundBy: LoadLimit;
   readonly areaDm2: number;
   readonly depth: number;
+  /** False where the dye does not reach the shade: the dip gives its nearest colour. */
+  readonly reachable: boolean;
   readonly dipSeconds: number;
   readonly cycleSeconds: number;
   /** Times within tolerance, without a far end (null) in a bath too weak to leave it; null where no colour is known. */
@@ -171,6 +174,8 @@ export interface PlanOrder {
   readonly part: string;
   readonly shade: string;
   readonly base: string | null;
+  /** False where the dye does not reach the shade: then no price is given. */
+  readonly reachable: boolean;
   readonly quantity: number;
   readonly started: number;
   readonly costPerPart: number | null;
@@ -197,6 +202,14 @@ export interface Plan {
   readonly currency: string | null;
   readonly startAtMinute: number | null;
   readonly baths: readonly PlanBath[];
+  /** What is done with every load after its dip. */
+  readonly rinsing: {
+    readonly drainSeconds: number;
+    readonly rinseSeconds: number;
+    readonly rinseWaterL: number;
+  };
+  /** The dryer that is used, or null. */
+  readonly dryer: Pick<Dryer, "name" | "capacity" | "celsius" | "minutes"> | null;
   readonly timeline: readonly TimelineEntry[];
   readonly orders: readonly PlanOrder[];
   readonly totals: {
@@ -224,6 +237,7 @@ export interface Plan {
   /** Limits of the batch that are exceeded: exit status 1. */
   readonly exceeded: readonly Fault[];
   readonly assumptions: readonly Assumption[];
+  readonly advice: readonly Advice[];
   readonly cautions: readonly Caution[];
   readonly warnings: readonly Fault[];
 }

@@ -7,7 +7,8 @@ import { pricesOf } from "../cost/prices.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
-import type { ModelOf } from "../uptake/dye-memory.js";
+import type { AimOf, ModelOf } from "../uptake/dye-memory.js";
+import { adviceFor } from "./advice.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
@@ -20,13 +21,18 @@ import type { Batch, Dye, Order } from "./model.js";
 import { planBath, windowOf } from "./plan-bath.js";
 import { planLives, topUpRules } from "./plan-lives.js";
 import type { Plan, PlanOrder } from "./plan-model.js";
+import { implausible } from "./plausible.js";
 import { bathRestsOn, restsOnAny } from "./rests-on-assumed.js";
 import { timeline } from "./timeline.js";
 
 const isError = (fault: Fault): boolean => fault.severity === "error";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */
-function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
+function aims(
+  batch: Batch,
+  modelOf: ModelOf,
+  aimOf: AimOf,
+): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
   const models = new Map<Dye, DyeModel>();
   const found: ShadeAim[] = [];
   const faults: Fault[] = [];
@@ -47,16 +53,34 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     if (!models.has(dye) && !failedDyes.has(dye)) {
       const model = modelOf(dye, batch.handling);
       faults.push(...model.faults);
-      if (model.ok) models.set(dye, model.value);
-      else failedDyes.add(dye);
+      if (model.ok) {
+        models.set(dye, model.value);
+        faults.push(...doubtfulSwatches(model.value));
+      } else failedDyes.add(dye);
     }
     const model = models.get(dye);
     if (!model) continue;
-    const aim = aimAt(model, order.shade, order.base);
+    const aim = aimOf(model, order.shade, order.base);
     faults.push(...aim.faults);
     if (aim.ok) found[order.index] = aim.value;
   }
   return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+}
+
+/** Leave-one-out error over which a curve says little [CIEDE2000]: a usual tolerance. */
+const foretellsBadly = 1.5;
+
+function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
+  const own = chosen?.tried.find(({ law }) => law === chosen.curve.law);
+  if (own === undefined || own.median <= foretellsBadly) return [];
+  return [
+    warning(
+      "swatches-doubtful",
+      ["dyes", dye.name, "swatches"],
+      `the swatches of dye "${dye.name}" do not fit together: from the others each is foretold to ${own.median.toFixed(1)} CIEDE2000 only, so its times are rough`,
+      "read them again under one light, or dip new ones; a phone is off by 0.5 to 2 and more",
+    ),
+  ];
 }
 
 function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
@@ -100,6 +124,8 @@ const addedDye = (run: BathRun): number =>
 export interface PlanWork {
   /** A `dyeMemory` where many batches hold the same dyes. */
   readonly modelOf?: ModelOf;
+  /** An `aimMemory` likewise. */
+  readonly aimOf?: AimOf;
   /** Bath lives under all top-up rules with advice on them, or under each bath's own only, which is all that costs need. */
   readonly lives?: "all" | "own";
 }
@@ -110,9 +136,9 @@ export interface PlanWork {
  */
 export function planBatch(
   batch: Batch,
-  { modelOf = dyeModel, lives: which = "all" }: PlanWork = {},
+  { modelOf = dyeModel, aimOf: findAim = aimAt, lives: which = "all" }: PlanWork = {},
 ): Outcome<Plan> {
-  const aimed = aims(batch, modelOf);
+  const aimed = aims(batch, modelOf, findAim);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
   const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);
@@ -136,6 +162,7 @@ export function planBatch(
     ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, models.get(run.bath.dye)!, aimOf)]),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
+    ...implausible(batch),
   ];
   if (faults.some(isError)) return failed(...faults);
 
@@ -157,7 +184,7 @@ export function planBatch(
   const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const orders = batch.orders.map((order) =>
-    planOrder(batch, order, assigned.started[order.index]!, sheets?.[order.index]),
+    planOrder(batch, order, aimOf[order.index]!, assigned.started[order.index]!, sheets?.[order.index]),
   );
   const exceeded = [
     ...shades.flatMap(({ missed }) => missed),
@@ -179,6 +206,14 @@ export function planBatch(
     baths: runs.map((run, i) =>
       planBath(run, lives[i]!, aimOf, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
     ),
+    rinsing: {
+      drainSeconds: batch.handling.drainSeconds,
+      rinseSeconds: batch.handling.rinseSeconds,
+      rinseWaterL: batch.handling.rinseWaterL,
+    },
+    dryer: dryer
+      ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }
+      : null,
     timeline: day.entries,
     orders: orders.map((order) => order.value),
     totals: {
@@ -208,6 +243,13 @@ export function planBatch(
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models, aimOf),
+    advice: runs.flatMap(({ bath, loads }, i) =>
+      adviceFor(
+        i + 1,
+        bath.dye.celsius,
+        loads.map(({ plan }) => plan.order.part),
+      ),
+    ),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   };
@@ -235,6 +277,7 @@ function workingKwh({ bath, heating, loads }: BathRun): number {
 function planOrder(
   batch: Batch,
   order: Order,
+  aim: ShadeAim,
   started: number,
   lines: PlanOrder["lines"] | undefined,
 ): { value: PlanOrder; faults: readonly Fault[] } {
@@ -245,6 +288,7 @@ function planOrder(
     part: order.part.name,
     shade: order.shade.name,
     base: order.base?.name ?? null,
+    reachable: aim.reachable,
     quantity: order.quantity,
     started,
     costPerPart,
@@ -253,7 +297,8 @@ function planOrder(
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
     restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
   };
-  if (!batch.pricing || costPerPart === null) return { value, faults: [] };
+  // What does not come out as ordered has no price.
+  if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
   return price.ok
     ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }

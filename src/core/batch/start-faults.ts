@@ -1,4 +1,5 @@
 import { type Fault, warning } from "../fault.js";
+import { shortNumber } from "../quantity/short-number.js";
 import type { LoadPlan } from "./assign.js";
 import type { Bath, Handling } from "./model.js";
 
@@ -19,7 +20,7 @@ export function startFaults(
       warning(
         "bath-too-full",
         path,
-        `${where} starts with ${start.volumeL} L, and its largest load displaces ${displaced.toFixed(2)} L: that is over its freeboard at ${room.toFixed(2)} L`,
+        `${where} starts with ${shortNumber(start.volumeL)} L, and its largest load displaces ${displaced.toFixed(2)} L: that is over its freeboard at ${room.toFixed(2)} L`,
         `take out ${(start.volumeL + displaced - room).toFixed(2)} L first`,
       ),
     );
@@ -28,7 +29,7 @@ export function startFaults(
       warning(
         "bath-starts-low",
         path,
-        `${where} starts ${(tank.volumeL - start.volumeL).toFixed(2)} L below its mark of ${tank.volumeL} L`,
+        `${where} starts ${(tank.volumeL - start.volumeL).toFixed(2)} L below its mark of ${shortNumber(tank.volumeL)} L`,
         topUp === "none"
           ? "write topUp: level or topUp: strength to have it filled"
           : "it is topped up after load 1; dipwright mix --from-volume gives the amounts to fill it before",

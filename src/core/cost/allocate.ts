@@ -6,8 +6,12 @@ export type CostSheet = Record<CostLine, number>;
 const amountsByLine = (): Record<CostLine, number[]> =>
   Object.fromEntries(costLines.map((line) => [line, [] as number[]])) as Record<CostLine, number[]>;
 
+/** Two numbers add up as exactly as can be without help. */
+const sumOf = (amounts: readonly number[]): number =>
+  amounts.length <= 2 ? (amounts[0] ?? 0) + (amounts[1] ?? 0) : exactSum(amounts);
+
 const summed = (amounts: Record<CostLine, number[]>): CostSheet =>
-  Object.fromEntries(costLines.map((line) => [line, exactSum(amounts[line])])) as CostSheet;
+  Object.fromEntries(costLines.map((line) => [line, sumOf(amounts[line])])) as CostSheet;
 
 /**
  * Splits every item over its orders by weight; returns one sheet per order index. An item without weight is
@@ -15,10 +19,13 @@ const summed = (amounts: Record<CostLine, number[]>): CostSheet =>
  */
 export function allocate(items: readonly CostItem[], orders: number): CostSheet[] {
   const sheets = Array.from({ length: orders }, amountsByLine);
+  // Items of one bath hold the same list of shares: its sum is formed once.
+  const totals = new Map<CostItem["shares"], number>();
   for (const { line, amount, shares } of items) {
-    const total = exactSum(shares.map((share) => share.weight));
+    const total = totals.get(shares) ?? sumOf(shares.map((share) => share.weight));
+    totals.set(shares, total);
     for (const { order, weight } of shares)
-      sheets[order]![line].push(total > 0 ? (amount * weight) / total : amount / shares.length);
+      sheets[order]![line].push(total > 0 ? amount * (weight / total) : amount / shares.length);
   }
   return sheets.map(summed);
 }

@@ -79,15 +79,11 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   });
 }
 
-/** An item of a bath, shared by dyed area. */
-const sharedByArea =
-  ({ loads }: BathUse) =>
-  (line: CostLine, what: string, amount: number): CostItem => ({
-    line,
-    what,
-    amount,
-    shares: loads.map((load) => ({ order: load.order, weight: load.areaDm2 })),
-  });
+/** Makes items of a bath, which its orders share by dyed area. */
+function sharedByArea({ loads }: BathUse): (line: CostLine, what: string, amount: number) => CostItem {
+  const shares = loads.map((load) => ({ order: load.order, weight: load.areaDm2 }));
+  return (line, what, amount) => ({ line, what, amount, shares });
+}
 
 const cyclesOf = ({ loads }: BathUse): number => exactSum(loads.map((load) => load.cycleSeconds));
 

@@ -11,20 +11,25 @@
 export function exactSum(values: Iterable<number>): number {
   const partials: number[] = [];
   let plain = 0;
+  let count = 0;
   for (const value of values) {
     plain += value;
     let x = value;
     let kept = 0;
-    for (const partial of partials) {
-      const [large, small] = Math.abs(x) < Math.abs(partial) ? [partial, x] : [x, partial];
+    for (let i = 0; i < count; i++) {
+      const partial = partials[i]!;
+      const swap = Math.abs(x) < Math.abs(partial);
+      const large = swap ? partial : x;
+      const small = swap ? x : partial;
       const high = large + small;
       const low = small - (high - large);
       if (low !== 0) partials[kept++] = low;
       x = high;
     }
-    partials.length = kept;
-    partials.push(x);
+    partials[kept++] = x;
+    count = kept;
   }
+  partials.length = count;
   return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
 }
 

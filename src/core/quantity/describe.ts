@@ -1,5 +1,6 @@
 import { type KindName, kindOf } from "./kinds.js";
 import type { Quantity } from "./quantity.js";
+import { shortNumber } from "./short-number.js";
 
 /**
  * A quantity for a message, to four digits; one that was read in a US measure is named in it too.
@@ -8,6 +9,6 @@ import type { Quantity } from "./quantity.js";
  * describeQuantity("temperature", {value: 80}) // => "80 °C"
  */
 export function describeQuantity(kind: KindName, quantity: Quantity, unit?: string): string {
-  const own = `${Number(quantity.value.toPrecision(4))} ${unit ?? kindOf(kind).canonical}`;
+  const own = `${shortNumber(quantity.value)} ${unit ?? kindOf(kind).canonical}`;
   return quantity.customary === undefined ? own : `${quantity.customary} (${own})`;
 }

@@ -9,6 +9,7 @@ export type ParsedDilution =
 
 const ratio = new RegExp(`^\\s*(${numberPattern})\\s*:\\s*(${numberPattern})\\s*$`);
 const stroke = new RegExp(`^\\s*(${numberPattern})\\s*(?:/|in|to)\\s*(${numberPattern})\\s*$`);
+const dashed = new RegExp(`^\\s*(${numberPattern})\\s*[-–—]\\s*(${numberPattern})\\s*$`);
 const bare = new RegExp(`^\\s*${numberPattern}\\s*$`);
 const forms = "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder";
 
@@ -58,6 +59,16 @@ export function parseDilution(
       ),
     );
   }
+  const dash = dashed.exec(valueText);
+  if (dash !== null)
+    return failed(
+      error(
+        "dilution-form",
+        path,
+        "a dash stands in the dilution",
+        `a colon parts dye and water: write ${dash[1]}:${dash[2]} (${dash[1]} of dye + ${dash[2]} of water)`,
+      ),
+    );
   if (bare.test(valueText))
     return failed(error("unit-missing", path, "a dilution needs a unit", dilutionHelp(Number(valueText))));
   if (/[a-z]\s*\/\s*[a-z]/i.test(valueText)) {

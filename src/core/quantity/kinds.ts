@@ -115,6 +115,14 @@ export const kinds = {
     suggest: ["g/L"],
     example: 20,
   },
+  density: {
+    what: "a density",
+    units: u.masses,
+    per: u.volumes,
+    canonical: "g/cm3",
+    suggest: ["g/cm3", "kg/m3"],
+    example: 0.93,
+  },
   amount: { what: "an amount of money", units: u.money, canonical: "", suggest: [""], example: 1.84 },
   pricePerVolume: {
     what: "a price per volume",

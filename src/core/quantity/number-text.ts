@@ -10,13 +10,33 @@ const rangePattern = new RegExp(
 /** At most 12 significant digits: a number for a message, free of the last bits of arithmetic. */
 export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
 
+/**
+ * A number whose thousands are parted, written without the parting; undefined for any other text.
+ * @example
+ * ungrouped("1,000") // => "1000"
+ * ungrouped("12 500.5") // => "12500.5"
+ * ungrouped("0,125") // => undefined
+ */
+export function ungrouped(text: string): string | undefined {
+  const grouped = /^\s*([1-9]\d{0,2})([,'’_ \u00a0\u202f])(\d{3}(?:\2\d{3})*(?:\.\d+)?)\s*$/.exec(text);
+  return grouped === null ? undefined : `${grouped[1]}${grouped[3]!.replace(/[^\d.]/g, "")}`;
+}
+
 /** What is wrong with the way the numbers in a text are written; undefined if nothing is. */
 export function numberFault(text: string, path: readonly (string | number)[]): Fault | undefined {
   const comma = /\d,\d/.exec(text);
   if (comma !== null) {
     const point = text.replace(/(\d),(?=\d)/g, "$1.");
     const joined = text.replace(/(\d),(?=\d)/g, "$1");
-    const thousands = /(^|[^\d])\d{1,3}(,\d{3})+(?!\d)/.test(text);
+    const thousands = /(^|[^\d.,])[1-9]\d{0,2}(,\d{3})+(?![\d,])/.test(text);
+    const plain = ungrouped(text);
+    if (plain !== undefined)
+      return error(
+        "decimal-comma",
+        path,
+        "a comma stands in the number",
+        `thousands are not parted: write ${plain}`,
+      );
     return error(
       "decimal-comma",
       path,

@@ -3,7 +3,7 @@ import { convert, convertDifference } from "./convert.js";
 import { findUnit } from "./find-unit.js";
 import { type Kind, kindOf } from "./kinds.js";
 import { numberPattern } from "./number-text.js";
-import { proposal } from "./proposal.js";
+import type { Propose } from "./proposal.js";
 import { textFault } from "./text-fault.js";
 import { unitFault } from "./unit-fault.js";
 import type { Unit } from "./units.js";
@@ -21,15 +21,10 @@ const term = new RegExp(
 const signed = (text: string): number => Number(text.replace("−", "-"));
 
 /** Reads "6 L", "1 min 30 s", "-4 °C": one or more numbers with units of one kind. */
-export function parseMeasure(
-  kind: Kind,
-  text: string,
-  path: Path,
-  suggest: readonly string[],
-): Outcome<Measure> {
-  const fault = textFault(kind, text, path, suggest);
+export function parseMeasure(kind: Kind, text: string, path: Path, propose: Propose): Outcome<Measure> {
+  const fault = textFault(kind, text, path, propose);
   if (fault !== undefined) return failed(fault);
-  const example = proposal(kind, kind.example, suggest);
+  const example = propose(kind.example);
   const terms: { number: number; unit: Unit }[] = [];
   let rest = text.replace(/(\d\s+)1\s*\//, "$1/");
   while (rest.trim() !== "" || terms.length === 0) {
@@ -58,10 +53,10 @@ export function parseMeasure(
           "unit-missing",
           path,
           `${kind.what} needs ${kind === kindOf("percent") ? "a % sign" : "a unit"}`,
-          `write ${proposal(kind, number, suggest)}`,
+          `write ${propose(number)}`,
         ),
       );
-    if (unit === undefined) return failed(unitFault(kind, number, unitText, path, suggest));
+    if (unit === undefined) return failed(unitFault(kind, number, unitText, path, propose));
     if (number < 0 && kind.negative !== true)
       return failed(
         error("negative", path, `${kind.what} cannot be negative`, `write ${kind.what} such as ${example}`),

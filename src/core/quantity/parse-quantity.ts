@@ -11,6 +11,8 @@ export interface ParseOptions {
   readonly unit?: string;
   /** Units that a message proposes; the kind's own where absent. */
   readonly suggest?: readonly string[];
+  /** Largest value that is likely, in the unit of the result: what a message proposes stays below it. */
+  readonly most?: number;
   readonly path?: readonly (string | number)[];
 }
 
@@ -45,7 +47,8 @@ export function splitPlusMinus(text: string): readonly [value: string, halfWidth
 export function parseQuantity(name: KindName, text: string, options: ParseOptions = {}): Outcome<Quantity> {
   const kind = kindOf(name);
   const path = options.path ?? [];
-  const suggest = options.suggest ?? kind.suggest;
+  const propose = (number: number): string =>
+    proposal(kind, number, options.suggest ?? kind.suggest, options.most);
   const unit = ownUnit(kind, options.unit ?? kind.canonical);
   const [valueText, halfText] = splitPlusMinus(text);
 
@@ -57,7 +60,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
     !bareNumber.test(halfText)
       ? halfText.replace(leadingNumber, "")
       : "";
-  const measure = parseMeasure(kind, `${valueText}${shared === "" ? "" : ` ${shared}`}`, path, suggest);
+  const measure = parseMeasure(kind, `${valueText}${shared === "" ? "" : ` ${shared}`}`, path, propose);
   if (!measure.ok) return measure;
   const value = measureIn(measure.value, unit);
   const read = { value, ...customary(measure.value) };
@@ -86,7 +89,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
         `write ${valueText.trim()} ± ${halfText.trim()} ${written}${name === "percent" ? "" : ` or ± ${halfText.trim()} %`}`,
       ),
     );
-  const half = parseMeasure(kind, halfText, path, [written]);
+  const half = parseMeasure(kind, halfText, path, (number) => proposal(kind, number, [written]));
   if (!half.ok) return half;
   const plusMinus = half.value.terms.reduce((sum, t) => sum + convertDifference(t.number, t.unit, unit), 0);
   return done({ ...read, plusMinus: Math.abs(plusMinus) });

@@ -1,4 +1,5 @@
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
+import { tidyNumber } from "./number-text.js";
 import { parseQuantity, splitPlusMinus } from "./parse-quantity.js";
 import type { Quantity } from "./quantity.js";
 
@@ -68,6 +69,17 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
         })
       : failed(error("not-positive", path, "a surface must be more than nothing", forms));
   }
+  const length = parseQuantity("length", text);
+  const one = /^\s*([\d.]+)\s*(\S+)\s*$/.exec(text);
+  if (length.ok && length.value.value > 0 && one !== null)
+    return failed(
+      error(
+        "unit-wrong",
+        path,
+        `${text.trim()} is a length, where a surface is wanted`,
+        `write diameter ${one[1]} ${one[2]} of a round tank, or both sides such as ${one[1]} ${one[2]} x ${tidyNumber(Math.ceil((Number(one[1]) * 2) / 3))} ${one[2]}`,
+      ),
+    );
   const area = parseQuantity("area", text, { path, unit: "cm2", suggest: ["cm2", "dm2"] });
   if (!area.ok)
     return failed(

@@ -1,7 +1,7 @@
 import { error, type Fault } from "../fault.js";
 import { type Kind, kindOf } from "./kinds.js";
 import { numberFault, numberPattern } from "./number-text.js";
-import { proposal } from "./proposal.js";
+import type { Propose } from "./proposal.js";
 import { isMoney } from "./unit-fault.js";
 
 type Path = readonly (string | number)[];
@@ -14,13 +14,8 @@ const curly = /[“”„‘’«»]/;
 const longest = 100;
 
 /** Why a text cannot be a quantity even before its unit is looked at; undefined if it can. */
-export function textFault(
-  kind: Kind,
-  text: string,
-  path: Path,
-  suggest: readonly string[],
-): Fault | undefined {
-  const example = proposal(kind, kind.example, suggest);
+export function textFault(kind: Kind, text: string, path: Path, propose: Propose): Fault | undefined {
+  const example = propose(kind.example);
   if (text.length > longest)
     return error(
       "quantity-form",
@@ -43,7 +38,7 @@ export function textFault(
       "currency-in-price",
       path,
       "a currency sign stands before the number",
-      `the currency is given once, under currency: write ${proposal(kind, Number(sign[1]), suggest)}`,
+      `the currency is given once, under currency: write ${propose(Number(sign[1]))}`,
     );
   const time = clock.exec(text);
   if (time !== null && kind === kindOf("time"))

@@ -2,7 +2,7 @@ import { error, type Fault } from "../fault.js";
 import { findUnitAnyCase, kindsOfUnit, tidyUnit } from "./find-unit.js";
 import { type Kind, kindOf } from "./kinds.js";
 import { tidyNumber } from "./number-text.js";
-import { proposal } from "./proposal.js";
+import type { Propose } from "./proposal.js";
 
 type Path = readonly (string | number)[];
 
@@ -12,14 +12,8 @@ const isPrice = (kind: Kind): boolean => kind.what.startsWith("a price");
 export const isMoney = (kind: Kind): boolean => isPrice(kind) || kind === kindOf("amount");
 
 /** Why a text names no unit of the kind, and what to write. */
-export function unitFault(
-  kind: Kind,
-  number: number,
-  text: string,
-  path: Path,
-  suggest: readonly string[],
-): Fault {
-  const example = proposal(kind, number, suggest);
+export function unitFault(kind: Kind, number: number, text: string, path: Path, propose: Propose): Fault {
+  const example = propose(number);
   const name = tidyUnit(text);
   const candidates = kindsOfUnit(text)
     .map(kindOf)

@@ -2,7 +2,7 @@ import type { Base, Dye, Handling, Lab, Shade } from "../batch/model.js";
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { type ChosenCurve, chooseCurve } from "./choose-law.js";
 import { depthAt, type UptakeModel } from "./depth.js";
-import { colourPerSecond, nearestTime, windowAround } from "./find-time.js";
+import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
 import { measuredCelsius } from "./measured-at.js";
 import { assumedProgress, labAfter } from "./shade-curve.js";
 import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
@@ -26,8 +26,8 @@ export interface ShadeAim {
   readonly lab: Lab | null;
   /** Difference between that colour and the shade. */
   readonly deltaE00: number | null;
-  /** Depths within the shade's tolerance; null where there are none, or no colour is known. */
-  readonly window: { readonly from: number; readonly to: number } | null;
+  /** Depths within the shade's tolerance, `to` null where there is no far end; null where there are none, or no colour is known. */
+  readonly window: { readonly from: number; readonly to: number | null } | null;
   /** CIEDE2000 per second in a fresh bath at the dye's temperature. */
   readonly slopePerFreshSecond: number | null;
   readonly reachable: boolean;
@@ -157,15 +157,18 @@ export function aimAt(model: DyeModel, shade: Shade, base: Base | undefined): Ou
   const other = otherBase(model, base);
   if (!other.ok) return other;
   const ks = other.value;
-  const aim = (seconds: number, deltaE00: number, window: readonly [number, number] | null): ShadeAim => ({
+  const aim = (seconds: number, deltaE00: number, window: TimeWindow | null): ShadeAim => ({
     depth: depthAfter(seconds),
     freshSeconds: seconds,
     lab: labAfter(curve, seconds, ks),
     deltaE00,
-    window: window && { from: depthAfter(window[0]), to: depthAfter(window[1]) },
+    window: window && {
+      from: depthAfter(window[0]),
+      to: window[1] === null ? null : depthAfter(window[1]),
+    },
     slopePerFreshSecond: colourPerSecond(curve, seconds, ks),
     reachable: window !== null,
-    extrapolated: seconds > curve.referenceSeconds,
+    extrapolated: seconds > curve.referenceSeconds * (1 + 1e-9),
     estimated: ks !== undefined,
   });
   if (target.kind !== "colour")

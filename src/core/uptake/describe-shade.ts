@@ -50,6 +50,8 @@ export interface ShadeTime {
   readonly slopePerSecond: number | null;
   /** Null for a shade that is given as a time: nothing was read. */
   readonly interval95: readonly [number, number | null] | null;
+  /** Noise per CIELAB axis that the interval stands for; null without one. */
+  readonly noise: number | null;
   readonly reachable: boolean;
   readonly tooWeak: boolean;
   readonly extrapolated: boolean;
@@ -176,14 +178,19 @@ function timeFor(
   const depthAfterFresh = (t: number): number =>
     depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
   const window =
-    aim.window && at(aim.window.from) !== null ? ([at(aim.window.from)!, at(aim.window.to)] as const) : null;
-  const interval = wish.target.kind === "time" ? null : doubtful();
-  function doubtful(): readonly [number, number | null] | null {
+    aim.window && at(aim.window.from) !== null
+      ? ([at(aim.window.from)!, aim.window.to === null ? null : at(aim.window.to)] as const)
+      : null;
+  const doubt = wish.target.kind === "time" ? null : doubtful();
+  function doubtful(): {
+    readonly interval: readonly [number, number | null];
+    readonly noise: number;
+  } | null {
     const other = otherBase(model, bath.base);
     const baseKs = other.ok ? other.value : undefined;
-    const { interval95 } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
+    const { interval95, noise } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
     const low = at(depthAfterFresh(interval95[0]));
-    return low === null ? null : [low, at(depthAfterFresh(interval95[1]))];
+    return low === null ? null : { interval: [low, at(depthAfterFresh(interval95[1]))] as const, noise };
   }
   function wayOutOf(): WayOut {
     const madeUp = madeUpStrength(dye);
@@ -224,7 +231,8 @@ function timeFor(
     deltaE00: aim.deltaE00!,
     windowSeconds: window,
     slopePerSecond: slope,
-    interval95: interval,
+    interval95: doubt?.interval ?? null,
+    noise: doubt?.noise ?? null,
     reachable: aim.reachable,
     tooWeak: seconds === null,
     extrapolated: aim.extrapolated,

@@ -4,21 +4,27 @@ import { findMinimum } from "../maths/minimum.js";
 import { findRoot } from "../maths/root.js";
 import { labAfter, type ShadeCurve } from "./shade-curve.js";
 
+/** Times within a tolerance; the far end is null where the curve, extrapolated to twice its length, stays within. */
+export type TimeWindow = readonly [from: number, to: number | null];
+
 /** Where along a shade curve a colour is met best; times in a fresh bath at the dye's temperature. */
 export interface NearestTime {
   readonly seconds: number;
   readonly lab: Lab;
   readonly deltaE00: number;
   /** Times between which the difference stays within the tolerance; null where it never does. */
-  readonly window: readonly [number, number] | null;
+  readonly window: TimeWindow | null;
 }
 
 /** The search runs over ln(1 + t), on which swatches of 15 to 300 s lie about evenly. */
 const steps = 64;
 const toTime = (u: number): number => Math.expm1(u);
 
-/** The far ends of the stretch around `start` on which `excess` is not positive, within [0, last]. */
-function stretch(excess: (u: number) => number, start: number, last: number, step: number): [number, number] {
+/** How many times its length a curve is extrapolated to look for the far end of a window. */
+const beyond = 2;
+
+/** The times around `start` between which `excess` is not positive; places are ln(1 + t). */
+function stretch(excess: (u: number) => number, start: number, last: number, step: number): TimeWindow {
   const reach = (sign: 1 | -1, limit: number): number => {
     let inside = start;
     while (inside !== limit) {
@@ -31,7 +37,8 @@ function stretch(excess: (u: number) => number, start: number, last: number, ste
     }
     return limit;
   };
-  return [reach(-1, 0), reach(1, last)];
+  const far = reach(1, last);
+  return [toTime(reach(-1, 0)), far === last ? null : toTime(far)];
 }
 
 /**
@@ -58,8 +65,9 @@ export function nearestTime(
   if (refined.value < least) [best, least] = [refined.x, refined.value];
   const lab = labAfter(curve, toTime(best), baseKs);
   if (least > tolerance) return { seconds: toTime(best), lab, deltaE00: least, window: null };
-  const [from, to] = stretch((u) => difference(u) - tolerance, best, last, step / 2);
-  return { seconds: toTime(best), lab, deltaE00: least, window: [toTime(from), toTime(to)] };
+  const far = Math.log1p(beyond * curve.referenceSeconds);
+  const window = stretch((u) => difference(u) - tolerance, best, far, step / 2);
+  return { seconds: toTime(best), lab, deltaE00: least, window };
 }
 
 /** The times around a time whose colours stay within a tolerance of that time's colour. */
@@ -68,13 +76,12 @@ export function windowAround(
   seconds: number,
   tolerance: number,
   baseKs?: Float64Array,
-): readonly [number, number] {
+): TimeWindow {
   const target = labAfter(curve, seconds, baseKs);
   const at = Math.log1p(seconds);
-  const last = Math.log1p(Math.max(seconds, curve.referenceSeconds));
+  const far = Math.log1p(beyond * Math.max(seconds, curve.referenceSeconds));
   const excess = (u: number): number => ciede2000(labAfter(curve, toTime(u), baseKs), target) - tolerance;
-  const [from, to] = stretch(excess, at, last, last / steps / 2);
-  return [toTime(from), toTime(to)];
+  return stretch(excess, at, far, far / steps / 2);
 }
 
 /** CIEDE2000 by which the colour moves per second of fresh-bath time, by a central difference. */

@@ -19,7 +19,7 @@ function offers({ batch, colours, orders }: CostEntry, currency: string | null):
         surcharge === null
           ? []
           : [
-              `${batch} ${order}, ${part}: on ${other} a good part costs ${amount(costPerPart)}; for equal profit ${base} must be sold ${amount(Math.abs(surcharge))} ${surcharge < 0 ? "below" : "above"} it, before tax.`,
+              `${batch} ${order}, ${part}: on ${other} a good part costs ${amount(costPerPart)}; for equal profit the price on ${base} before tax must lie ${amount(Math.abs(surcharge))} ${surcharge < 0 ? "below" : "above"} that on ${other}.`,
             ],
       ),
     ),

@@ -14,6 +14,7 @@ import {
 } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 
 /** What a fresh bath was worked out from and what came out. */
@@ -24,10 +25,18 @@ export interface MakeUpFacts {
   /** The dilution in words. */
   readonly dilution: string;
   readonly cautions: readonly Caution[];
+  readonly assumptions: readonly string[];
 }
 
 /** A fresh bath as a report. */
-export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }: MakeUpFacts): Report {
+export function makeUpReport({
+  made,
+  celsius,
+  roomCelsius,
+  dilution,
+  cautions,
+  assumptions,
+}: MakeUpFacts): Report {
   const fields = [
     textField("kind", "make-up"),
     textField("dilution", dilution),
@@ -38,11 +47,21 @@ export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }:
     litresField("volume_cold", made.volumeColdL),
     dyeField(made),
     mlField("water", made.waterMl),
+    textField("assumed", assumptions.join(" ") || null),
   ];
   const heated = celsius !== roomCelsius;
   return {
     name: "mix",
-    data: { kind: "make-up", dilution, celsius, roomCelsius, makeUp: made, cautions, warnings: [] },
+    data: {
+      kind: "make-up",
+      dilution,
+      celsius,
+      roomCelsius,
+      makeUp: made,
+      assumptions,
+      cautions,
+      warnings: [],
+    },
     rows: withCautions(rowTable(fields), cautions),
     blocks: [
       {
@@ -64,6 +83,7 @@ export function makeUpReport({ made, celsius, roomCelsius, dilution, cautions }:
           ? `The cold fill is ${volumeSaid(made.volumeColdL)}; it grows to ${volumeSaid(made.volumeHotL)} at ${degrees(celsius)}.`
           : `The fill is ${volumeSaid(made.volumeColdL)}.`,
       },
+      ...assumedBlocks(assumptions),
       ...cautionBlocks(cautions),
     ],
   };

@@ -1,3 +1,4 @@
+import { isNothing } from "../amounts.js";
 import type { Block } from "../report.js";
 
 /** One thing to do at the tank: a word and an amount with its unit. */
@@ -6,7 +7,7 @@ export interface Pour {
   readonly amount: string;
 }
 
-/** Things to pour, numbered in the order in which they go in. */
+/** Things to pour, numbered in the order in which they go in; what comes to nothing is left out. */
 export const pourTable = (pours: readonly Pour[], title: string): Block => ({
   kind: "table",
   table: {
@@ -15,6 +16,8 @@ export const pourTable = (pours: readonly Pour[], title: string): Block => ({
       { key: "what", title },
       { key: "amount", title: "amount", align: "right", tone: "strong" },
     ],
-    rows: pours.map(({ what, amount }, i) => [i + 1, what, amount]),
+    rows: pours
+      .filter(({ amount }) => !isNothing(amount))
+      .map(({ what, amount }, i) => [i + 1, what, amount]),
   },
 });

@@ -1,9 +1,10 @@
 import type { Caution } from "../../core/batch/cautions.js";
-import { degrees, percent, pour, volumeSaid } from "../amounts.js";
+import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { celsiusField, litresField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 
 /** Water that brings a bath down to a strength. Volumes hot, water measured cold. */
@@ -16,14 +17,15 @@ export interface ThinningFacts {
   readonly celsius: number;
   readonly roomCelsius: number;
   readonly cautions: readonly Caution[];
+  readonly assumptions: readonly string[];
 }
 
 /** Thinning as a report. */
-export function thinningReport({ cautions, ...facts }: ThinningFacts): Report {
+export function thinningReport({ cautions, assumptions, ...facts }: ThinningFacts): Report {
   const { fromVolumeL, fromStrength, strength, volumeL, waterMl, celsius, roomCelsius } = facts;
   return {
     name: "mix",
-    data: { kind: "thinning", ...facts, cautions, warnings: [] },
+    data: { kind: "thinning", ...facts, assumptions, cautions, warnings: [] },
     rows: withCautions(
       rowTable([
         textField("kind", "thinning"),
@@ -34,6 +36,7 @@ export function thinningReport({ cautions, ...facts }: ThinningFacts): Report {
         litresField("volume_hot", volumeL),
         mlField("water", waterMl),
         percentField("strength", strength),
+        textField("assumed", assumptions.join(" ") || null),
       ]),
       cautions,
     ),
@@ -43,11 +46,17 @@ export function thinningReport({ cautions, ...facts }: ThinningFacts): Report {
         level: 1,
         text: `Thinning of ${volumeSaid(fromVolumeL)} from ${percent(fromStrength)} to ${percent(strength)} strength`,
       },
-      pourTable([{ what: "water", amount: pour(waterMl) }], `pour in, measured at ${degrees(roomCelsius)}`),
+      isNothing(pour(waterMl))
+        ? { kind: "paragraph", text: "Nothing to add: the bath is as asked for." }
+        : pourTable(
+            [{ what: "water", amount: pour(waterMl) }],
+            `pour in, measured at ${degrees(roomCelsius)}`,
+          ),
       {
         kind: "paragraph",
         text: `Then there are ${volumeSaid(volumeL)} at ${degrees(celsius)}; see that the tank holds them.`,
       },
+      ...assumedBlocks(assumptions),
       ...cautionBlocks(cautions),
     ],
   };

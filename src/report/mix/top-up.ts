@@ -1,38 +1,41 @@
 import type { Caution } from "../../core/batch/cautions.js";
 import type { Topping, ToppingAsked } from "../../core/bath/topping.js";
 import type { Fault } from "../../core/fault.js";
-import { degrees, percent, pour, volumeSaid } from "../amounts.js";
+import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { dyeAmount, dyeName } from "../dye.js";
 import { celsiusField, dyeField, litresField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 
 /** What a top-up was worked out from and what came out. */
 export interface TopUpFacts {
   readonly asked: ToppingAsked;
   readonly topping: Topping;
+  /** Where the bath is too strong: what would bring it to the strength asked for. */
+  readonly reached?: { readonly takeOutHotL: number; readonly waterMl: number };
   /** The dilution in words. */
   readonly dilution: string;
   readonly cautions: readonly Caution[];
+  readonly assumptions: readonly string[];
   readonly warnings: readonly Fault[];
 }
 
-const nothing = (amount: string): boolean => /^0(\.0*)? /.test(amount);
-
 /** A top-up as a report. */
-export function topUpReport({ asked, topping, dilution, cautions, warnings }: TopUpFacts): Report {
+export function topUpReport({ asked, topping, reached, dilution, ...said }: TopUpFacts): Report {
+  const { cautions, warnings, assumptions } = said;
   const { celsius, roomCelsius } = asked;
   const takeOut = pour(topping.takeOutHotL * 1000);
   const dye = dyeAmount(topping);
   const water = pour(topping.waterMl);
   const steps = [
-    ...(nothing(takeOut) ? [] : [{ what: `take out, measured at ${degrees(celsius)}`, amount: takeOut }]),
-    ...(nothing(dye)
+    ...(isNothing(takeOut) ? [] : [{ what: `take out, measured at ${degrees(celsius)}`, amount: takeOut }]),
+    ...(isNothing(dye)
       ? []
       : [{ what: `${dyeName(topping)}, measured at ${degrees(roomCelsius)}`, amount: dye }]),
-    ...(nothing(water) ? [] : [{ what: `water, measured at ${degrees(roomCelsius)}`, amount: water }]),
+    ...(isNothing(water) ? [] : [{ what: `water, measured at ${degrees(roomCelsius)}`, amount: water }]),
   ];
   return {
     name: "mix",
@@ -46,6 +49,8 @@ export function topUpReport({ asked, topping, dilution, cautions, warnings }: To
       volumeL: asked.toVolumeL,
       strengthAsked: asked.toStrength,
       topUp: topping,
+      ...(reached === undefined ? {} : { toReachStrength: reached }),
+      assumptions,
       cautions,
       warnings: warnings.map(({ code, message }) => ({ code, message })),
     },
@@ -62,6 +67,7 @@ export function topUpReport({ asked, topping, dilution, cautions, warnings }: To
         dyeField(topping),
         mlField("water", topping.waterMl),
         percentField("strength", topping.strength),
+        textField("assumed", assumptions.join(" ") || null),
         textField("warnings", warnings.map(({ message }) => message).join(" ") || null),
       ]),
       cautions,
@@ -81,6 +87,7 @@ export function topUpReport({ asked, topping, dilution, cautions, warnings }: To
         text: `Then the bath holds ${volumeSaid(asked.toVolumeL)} at ${degrees(celsius)} and ${percent(topping.strength)} strength (a fresh bath has 100 %).`,
       },
       ...warnings.map(({ message }) => ({ kind: "paragraph", text: `Note: ${message}.` }) as const),
+      ...assumedBlocks(assumptions),
       ...cautionBlocks(cautions),
     ],
   };

@@ -5,6 +5,7 @@ import { clock, duration, stretch } from "../times.js";
 import { drainText, heatText } from "./advice.js";
 import { footnote, mark } from "./assumed.js";
 import { lifeBlocks } from "./life-blocks.js";
+import { partAdvice } from "./part-advice.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
@@ -55,17 +56,24 @@ function loadTable(bath: PlanBath): Block {
         ...(windows ? [{ key: "window", title: `good min:s${m}` }] : []),
         ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
         { key: "strength", title: `bath${m}`, show: (value: number) => percent(value) },
-        { key: "level", title: `level${m}`, show: (value: number) => litres(value) },
+        ...(bath.loads.some((load) => load.topUp) ? [{ key: "then", title: "then" }] : []),
       ],
       rows: bath.loads.map((load) => [
         duration(load.dipSeconds),
         load.load,
         load.parts,
-        [load.part, load.shade, load.base === null ? "" : `on ${load.base}`].filter(Boolean).join(" "),
+        [
+          load.reachable ? "" : "NOT REACHED, nearest:",
+          load.part,
+          load.shade,
+          load.base === null ? "" : `on ${load.base}`,
+        ]
+          .filter(Boolean)
+          .join(" "),
         ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
         ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
-        load.volumeBeforeL,
+        ...(bath.loads.some((other) => other.topUp) ? [load.topUp ? "top up" : ""] : []),
       ]),
     },
   };
@@ -103,12 +111,16 @@ function whereTheDyeGoes({ dyeBalance: b, dyeFate }: PlanBath): string {
   return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts${share("onParts")}, ${say(dragged)} rinsed away${share("rinsedAway")}, ${say(left)} left${share("left")}.${mark(b.restsOnAssumed)}`;
 }
 
+const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>
+  `After each dip: drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${litres(rinseWaterL)} of clear water.`;
+
 /** One bath, in the order in which it is worked. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   const after =
     bath.after === "keep"
-      ? "Afterwards pour the bath back into its jug, label it, keep it from light."
+      ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
       : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
+  const handling = partAdvice(plan, index);
   return [
     {
       kind: "heading",
@@ -117,7 +129,9 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     },
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
+    ...(handling.length === 0 ? [] : [{ kind: "list" as const, items: handling }]),
     loadTable(bath),
+    { kind: "paragraph", text: afterDip(plan) },
     ...topUps(bath),
     { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
     ...lifeBlocks(plan, bath),

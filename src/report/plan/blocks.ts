@@ -1,6 +1,7 @@
 import type { Plan } from "../../core/batch/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
+import { degrees } from "../amounts.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import { clock, duration } from "../times.js";
@@ -19,13 +20,23 @@ function summary(plan: Plan): string {
     totals.started === totals.good
       ? `${totals.good} parts`
       : `${totals.started} parts started for ${totals.good} good ones`;
-  return `${started}, ${totals.loads} loads, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
+  return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
 }
 
 function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
+  const { dryer } = plan;
+  const runs = `${plan.totals.dryerRuns} ${plan.totals.dryerRuns === 1 ? "run" : "runs"}`;
   return [
     { kind: "heading", level: 1, text: `The clock${mark(plan.restsOnAssumed)}` },
+    ...(dryer
+      ? [
+          {
+            kind: "paragraph" as const,
+            text: `Dry in ${dryer.name} at ${degrees(dryer.celsius)} for ${minutes(dryer.minutes)}, at most ${dryer.capacity} parts a run: ${runs}.`,
+          },
+        ]
+      : []),
     {
       kind: "table",
       table: {

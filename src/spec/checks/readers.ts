@@ -12,7 +12,7 @@ export const checkReaders =
         report(
           "mesh",
           ["parts", name, "mesh"],
-          "mesh files are not read yet, a later version will",
+          "model files are not read here",
           `give ${lacking.map((key) => (key === "mass" ? "mass: 6.4 g" : "area: 41 cm2")).join(" and ")}`,
         );
       }

@@ -1,5 +1,7 @@
+import { convertTo } from "../../core/quantity/convert.js";
 import { describeQuantity } from "../../core/quantity/describe.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { listed } from "../nearest.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
@@ -11,12 +13,15 @@ export function checkValues(batch: PartlyRead, report: Report): void {
   for (const [name, dye] of entries(batch.dyes)) {
     const celsius = dye.temperature?.value;
     if (celsius === undefined) continue;
+    const fahrenheit = convertTo("temperature", celsius, "°F", "°C");
     if (celsius >= 100)
       report(
         "temperature",
         ["dyes", name, "temperature"],
         `${degrees(celsius)} is not below the boiling point of water`,
-        "write a temperature below 100 °C; °F and K are read too",
+        fahrenheit > room && fahrenheit < 100
+          ? `write ${shortNumber(celsius)} °F if °F is meant: that is ${degrees(fahrenheit)}`
+          : "write a temperature below 100 °C; °F and K are read too",
       );
     else if (celsius <= room)
       report(
@@ -38,10 +43,13 @@ export function checkValues(batch: PartlyRead, report: Report): void {
     report(
       "swatch-missing",
       ["shades", name, "swatch"],
-      `the dye ${shade.dye} has no swatch of ${seconds} s`,
+      `the dye ${shade.dye} has no swatch of ${shortNumber(seconds)} s`,
       times.length === 0
-        ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${seconds} s`
-        : `its swatches are of ${listed(times.map(String), "and")} s; for a time between them write time: ${seconds} s`,
+        ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${shortNumber(seconds)} s`
+        : `its swatches are of ${listed(
+            times.map((time) => shortNumber(time)),
+            "and",
+          )} s; for a time between them write time: ${shortNumber(seconds)} s`,
     );
   }
   for (const [i, bath] of items(batch.baths)) {

@@ -8,6 +8,7 @@ import { leaf } from "./leaf.js";
 import { part } from "./part.js";
 import { date, text, timeOfDay } from "./plain-values.js";
 import { money, share } from "./quantities.js";
+import { remembered } from "./remembered.js";
 import { shade } from "./shade.js";
 import { dryer, tank } from "./tank.js";
 import { base, consumables, handling, pricing, rates, room } from "./workshop.js";
@@ -35,7 +36,7 @@ const currency = () =>
 
 const build = () => {
   const names = <T extends z.ZodType>(of: T, description: string) =>
-    z.record(z.string(), of).meta({ description }).optional();
+    z.record(z.string(), remembered(of)).meta({ description }).optional();
   return z.strictObject({
     batch: text({ description: "name of the batch", examples: ["spring-restock"] }),
     date: date({ description: "day of the batch, ISO 8601", examples: ["2027-04-16"] }).optional(),
@@ -52,8 +53,8 @@ const build = () => {
         examples: [["workshop.yaml", "dyes.yaml"]],
       })
       .optional(),
-    rates: rates().meta({ description: "what the workshop pays" }).optional(),
-    room: room().meta({ description: "the room's air" }).optional(),
+    rates: remembered(rates().meta({ description: "what the workshop pays" })).optional(),
+    room: remembered(room().meta({ description: "the room's air" })).optional(),
     tanks: names(tank(), "tanks by name"),
     dryers: names(dryer(), "dryers by name; the first one is used"),
     bases: names(base(), "undyed materials by name"),
@@ -62,13 +63,18 @@ const build = () => {
     shades: names(shade(), "colours that can be ordered, by name"),
     baths: z.array(bath()).meta({ description: "which tank holds which dye" }).optional(),
     orders: z.array(order()).meta({ description: "what is wanted" }).optional(),
-    handling: handling().meta({ description: "times and amounts of handling" }).optional(),
-    consumables: consumables().meta({ description: "small things that are used up" }).optional(),
+    handling: remembered(handling().meta({ description: "times and amounts of handling" })).optional(),
+    consumables: remembered(consumables().meta({ description: "small things that are used up" })).optional(),
     yield: share(
       { description: "good parts of those started", examples: ["97 %"], default: "100 %" },
       { positive: true, limits: "above 0 % and up to 100 %" },
     ).optional(),
-    pricing: pricing().meta({ description: "from cost to price" }).optional(),
+    rework: share({
+      description: "share of the parts that miss their shade that a second dip saves",
+      examples: ["60 %"],
+      default: "0 %",
+    }).optional(),
+    pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
     limits: z
       .strictObject({
         costPerPart: money({ description: "most that a good part may cost", examples: [3.2] }).optional(),

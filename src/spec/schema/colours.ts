@@ -1,5 +1,6 @@
 import type { IlluminantName, Lab, ObserverName } from "../../core/batch/model.js";
-import { done, error, failed } from "../../core/fault.js";
+import { resolveLab } from "../../core/colour/resolve-colour.js";
+import { done, error, failed, type Outcome } from "../../core/fault.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
@@ -28,29 +29,38 @@ export const lab = (meaning: Meaning) =>
       : failed(error("out-of-range", [], "this is no colour of a surface", labForm));
   });
 
+const hexForm = { type: "string", pattern: "^#?([0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$" } as const;
+
+function readHex(input: unknown): Outcome<string> {
+  if (input === null)
+    return failed(
+      error("hex-form", [], "nothing is given: a # begins a comment", 'put the colour in quotes: "#d9603b"'),
+    );
+  const digits = /^#?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(String(input).trim())?.[1]?.toLowerCase();
+  if (digits === undefined || typeof input !== "string")
+    return failed(
+      error(
+        "hex-form",
+        [],
+        "this is no colour of three or six hexadecimal digits",
+        'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
+      ),
+    );
+  return done(`#${digits.length === 3 ? digits.replace(/./g, "$&$&") : digits}`);
+}
+
 /** A colour as a screen shows it, handed on as "#rrggbb". */
-export const hex = (meaning: Meaning) =>
-  leaf<string>({ type: "string", pattern: "^#?([0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$" }, meaning, (input) => {
-    if (input === null)
-      return failed(
-        error(
-          "hex-form",
-          [],
-          "nothing is given: a # begins a comment",
-          'put the colour in quotes: "#d9603b"',
-        ),
-      );
-    const digits = /^#?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(String(input).trim())?.[1]?.toLowerCase();
-    if (digits === undefined || typeof input !== "string")
-      return failed(
-        error(
-          "hex-form",
-          [],
-          "this is no colour of three or six hexadecimal digits",
-          'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
-        ),
-      );
-    return done(`#${digits.length === 3 ? digits.replace(/./g, "$&$&") : digits}`);
+export const hex = (meaning: Meaning) => leaf<string>(hexForm, meaning, readHex);
+
+/** The same of a surface: a colour that some reflectance curve has. */
+export const surfaceHex = (meaning: Meaning) =>
+  leaf<string>(hexForm, meaning, (input) => {
+    const read = readHex(input);
+    if (!read.ok) return read;
+    const colour = resolveLab({ kind: "hex", hex: read.value }, { illuminant: "D65", observer: 10 });
+    return colour.ok
+      ? read
+      : failed(...colour.faults.map((f) => error(f.code, [], f.message, f.help ?? "read the colour again")));
   });
 
 const illuminants: readonly IlluminantName[] = ["A", "D50", "D65", "F2", "F11", "LED-B3"];

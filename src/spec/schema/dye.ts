@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
 import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/dilution.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
@@ -223,7 +224,7 @@ export const dye = () =>
             report(
               "swatch-twice",
               ["swatches", i, "time"],
-              `two swatches have the dip time of ${seconds} s`,
+              `two swatches have the dip time of ${shortNumber(seconds)} s`,
               "keep one, or give their mean",
             );
         });

@@ -1,4 +1,5 @@
 import { done, error, failed } from "../../core/fault.js";
+import { numberFault, ungrouped } from "../../core/quantity/number-text.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
 /** A text or a number that stands for a name. */
@@ -21,11 +22,23 @@ const example = (meaning: Meaning): string => `write a text such as ${meaning.ex
 /** A number without a unit, between limits. */
 export const number = (meaning: Meaning, accept: (value: number) => boolean, limits: string) =>
   leaf<number>({ type: "number" }, meaning, (input) => {
+    const comma = typeof input === "string" ? numberFault(input, []) : undefined;
+    if (comma?.code === "decimal-comma") return failed(comma);
     const help = `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`;
     if (typeof input !== "number" || !Number.isFinite(input))
       return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
     return accept(input) ? done(input) : failed(error("out-of-range", [], `${input} is out of range`, help));
   });
+
+/** What to write in place of a text that begins with a whole number; thousands may be parted in it. */
+function countHelp(input: unknown): string | undefined {
+  const number =
+    typeof input === "string" ? /^\s*\d[\d.,'’_ \u00a0\u202f]*/.exec(input)?.[0].trim() : undefined;
+  if (number === undefined) return undefined;
+  const whole = ungrouped(number) ?? ungrouped(number.replaceAll(".", ","));
+  if (whole !== undefined) return `thousands are not parted: write ${whole}`;
+  return /^\d+$/.test(number) ? `write the number alone: ${Number(number)}` : undefined;
+}
 
 /** A count of things: a whole number from 1. */
 export const count = (meaning: Meaning) =>
@@ -37,9 +50,7 @@ export const count = (meaning: Meaning) =>
             typeof input === "number" ? "out-of-range" : "wrong-type",
             [],
             `a whole number from 1 is wanted, ${typeof input === "number" ? input : thing(input)} is given`,
-            typeof input === "string" && /^\s*\d/.test(input)
-              ? `write the number alone: ${Number.parseInt(input, 10)}`
-              : `write a whole number such as ${meaning.examples?.[0] ?? 12}`,
+            countHelp(input) ?? `write a whole number such as ${meaning.examples?.[0] ?? 12}`,
           ),
         ),
   );

@@ -1,6 +1,7 @@
 import * as z from "zod";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
-import { lab } from "./colours.js";
+import { lab, surfaceHex } from "./colours.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
 import { number } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
@@ -43,9 +44,23 @@ export const room = () =>
 
 /** An undyed material. */
 export const base = () =>
-  z.strictObject({
-    lab: lab({ description: "its colour, CIELAB", examples: [[92.1, -0.6, -2.3]] }).optional(),
-  });
+  z
+    .strictObject({
+      lab: lab({
+        description: "its colour as read, CIELAB, under the reading of the dyes that are used on it",
+        examples: [[92.1, -0.6, -2.3]],
+      }).optional(),
+      hex: surfaceHex({
+        description: "its colour as a screen shows it, sRGB, D65/2; carried over to each dye's reading",
+        examples: ["#e8e6e9"],
+      }).optional(),
+    })
+    .check(
+      check((base, report) => {
+        if ("lab" in base && "hex" in base)
+          report("base-colour", ["hex"], "the base has two colours", "keep one of lab and hex", "key");
+      }),
+    );
 
 const seconds = (description: string, fallback: string) =>
   quantity("time", { description, examples: [fallback], default: fallback }).optional();
@@ -101,7 +116,7 @@ export const handling = () =>
           report(
             "dip-limits",
             ["longest"],
-            `the longest dip of ${longest.value} s is not longer than the shortest of ${shortest.value} s`,
+            `the longest dip of ${shortNumber(longest.value)} s is not longer than the shortest of ${shortNumber(shortest.value)} s`,
             "give longest a longer time than shortest",
           );
       }),

@@ -96,6 +96,16 @@ test.each<[KindName, string, string]>([
   ["volume", "6", "unit-missing: a volume needs a unit; write 6 L or 6000 mL"],
   ["area", "41", "unit-missing: an area needs a unit; write 41 cm2 or 0.41 dm2"],
   ["temperature", "80", "unit-missing: a temperature needs a unit; write 80 °C or 176 °F"],
+  ["temperature", "175", "unit-missing: a temperature needs a unit; write 175 °F"],
+  ["temperature", "353.15", "unit-missing: a temperature needs a unit; write 353.15 K"],
+  ["temperature", "500", "unit-missing: a temperature needs a unit; write 80 °C or 176 °F"],
+  ["time", "50", "unit-missing: a time needs a unit; write 50 s"],
+  ["amount", "1,000", "decimal-comma: a comma stands in the number; thousands are not parted: write 1000"],
+  [
+    "volume",
+    "0,250 L",
+    "decimal-comma: a comma stands in the number; the decimal mark is a point: write 0.250 L",
+  ],
   ["percent", "0.97", "unit-missing: a share needs a % sign; write 97 %"],
   ["percent", "97", "unit-missing: a share needs a % sign; write 97 %"],
   ["pricePerEnergy", "0.31", "unit-missing: a price per energy needs a unit; write 0.31 /kWh"],
@@ -174,4 +184,12 @@ test.each<[KindName, string, string]>([
   ["volume", "1e999 L", "number-form: the number is too large; write a volume such as 6 L or 6000 mL"],
 ])("a %s of %j is refused with what to write instead", (kind, text, expected) => {
   expect(read(kind, text)).toEqual([expected]);
+});
+
+test("parseQuantity proposes a temperature in °F where one in °C would be above the highest that is likely", () => {
+  const help = (text: string, most: number): string | undefined =>
+    parseQuantity("temperature", text, { most }).faults[0]?.help;
+  expect(help("68", 50)).toBe("write 68 °F");
+  expect(help("158", 200)).toBe("write 158 °C or 158 °F");
+  expect(help("700", 200)).toBe("write 80 °C or 176 °F");
 });

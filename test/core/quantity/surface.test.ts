@@ -22,7 +22,8 @@ test.each([
 
 test.each([
   ["450", "write 450 cm2 or 4.5 dm2"],
-  ["30 cm", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
+  ["30 cm", "write diameter 30 cm of a round tank, or both sides such as 30 cm x 20 cm"],
+  ["9 in", "write diameter 9 in of a round tank, or both sides such as 9 in x 6 in"],
   ["30 x 15", "write 30 cm x 15 cm"],
   ["diameter 32", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],
   ["0 cm x 4 cm", "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm"],

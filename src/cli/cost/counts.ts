@@ -1,0 +1,45 @@
+/** What came of the files of one run. */
+export interface Counts {
+  /** Batches that have rows. */
+  costed: number;
+  /** Files that could not be costed. */
+  bad: number;
+  /** Found, and no batch. */
+  passedOver: number;
+  undated: number;
+  outside: number;
+  /** Orders over a limit, and other limits that are missed. */
+  missed: number;
+  /** Warnings that were not shown, by code. */
+  readonly warnings: Map<string, number>;
+}
+
+export const noCounts = (): Counts => ({
+  costed: 0,
+  bad: 0,
+  passedOver: 0,
+  undated: 0,
+  outside: 0,
+  missed: 0,
+  warnings: new Map(),
+});
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** What a person should know of a run over many files; nothing where there is nothing to tell. */
+export function countsSaid({ bad, passedOver, undated, outside, warnings }: Counts): string | undefined {
+  const codes = [...warnings].sort(([a], [b]) => (a < b ? -1 : 1));
+  const all = codes.reduce((sum, [, count]) => sum + count, 0);
+  const lines = [
+    ...(bad > 0 ? [`${counted(bad, "file", "files")} could not be costed and left out`] : []),
+    ...(passedOver > 0 ? [`${counted(passedOver, "file", "files")} without a batch passed over`] : []),
+    ...(undated > 0 ? [`${counted(undated, "batch", "batches")} without a date left out`] : []),
+    ...(outside > 0 ? [`${counted(outside, "batch", "batches")} of other days left out`] : []),
+    ...(all > 0
+      ? [
+          `${counted(all, "warning", "warnings")} not shown (${codes.map(([code, count]) => `${code} ${count}`).join(", ")}); dipwright plan FILE shows them`,
+        ]
+      : []),
+  ];
+  return lines.length === 0 ? undefined : lines.join("\n");
+}

@@ -1,0 +1,36 @@
+import { resolve } from "node:path";
+import { error, type Fault } from "../core/fault.js";
+import type { Request } from "./command.js";
+import type { Io } from "./io.js";
+
+/** An Io that remembers which files were read through it. */
+export function watched(io: Io): { readonly io: Io; readonly reads: ReadonlySet<string> } {
+  const reads = new Set<string>();
+  const note = (path: string): string => {
+    reads.add(resolve(io.cwd, path));
+    return path;
+  };
+  return {
+    reads,
+    io: { ...io, readFile: (path) => io.readFile(note(path)), read: (path) => io.read(note(path)) },
+  };
+}
+
+/** The fault of writing a result over a file that it is made from: one named on the command line, or read since. */
+export function ownInput(request: Request, io: Io, reads: ReadonlySet<string>): Fault | undefined {
+  const { out } = request.output;
+  if (out === undefined) return undefined;
+  const target = resolve(io.cwd, out);
+  const named = [...request.args, ...Object.values(request.options).flat()]
+    .filter((value) => typeof value === "string" && value !== "-" && value !== out)
+    .map((value) => resolve(io.cwd, value as string));
+  const given = request.args.includes(out) || named.includes(target) || reads.has(target);
+  return given
+    ? error(
+        "usage",
+        ["--out"],
+        `"${out}" is read to make this result: it would be written over`,
+        "name another file",
+      )
+    : undefined;
+}

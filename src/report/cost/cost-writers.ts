@@ -1,0 +1,76 @@
+import { done, type Outcome } from "../../core/fault.js";
+import { type CsvStyle, csv } from "../csv.js";
+import { ndjsonLine } from "../ndjson.js";
+import { columnPositions } from "../select-columns.js";
+import type { Cell, Table } from "../table.js";
+import { costColumns, costRow } from "./columns.js";
+import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
+
+/** Writes costs batch by batch, so that their number takes no memory. */
+export interface CostWriter {
+  /** What comes before the first batch. */
+  readonly head: () => string;
+  readonly entry: (entry: CostEntry) => string;
+  readonly tail: () => string;
+}
+
+/** JSON that holds a number that is none is a defect of ours. */
+const checked = (key: string, value: unknown): unknown => {
+  if (typeof value === "number" && !Number.isFinite(value))
+    throw new Error(`cost: ${key} is ${value}, which JSON cannot hold`);
+  return value;
+};
+const line = (record: unknown): string => JSON.stringify(record, checked);
+
+/** One JSON value a line, one line an order. */
+export const ndjsonCosts = (): CostWriter => ({
+  head: () => "",
+  entry: (entry) =>
+    orderRecords(entry)
+      .map((record) => ndjsonLine("cost-order", { currency: entry.currency, ...record }))
+      .join(""),
+  tail: () => "",
+});
+
+/** One JSON object with a line an order; what is known of the batches as such comes at its end. */
+export function jsonCosts(currency: string | null): CostWriter {
+  const batches: string[] = [];
+  let orders = 0;
+  const list = (items: readonly string[]): string =>
+    items.length === 0 ? "[]" : `[\n${items.map((item) => `    ${item}`).join(",\n")}\n  ]`;
+  return {
+    head: () =>
+      `{\n  "schema": "dipwright/cost@1",\n  "currency": ${JSON.stringify(currency)},\n  "orders": [`,
+    entry: (entry) => {
+      batches.push(line(batchRecord(entry)));
+      return orderRecords(entry)
+        .map((record) => `${orders++ === 0 ? "\n" : ",\n"}    ${line(record)}`)
+        .join("");
+    },
+    tail: () => `${orders === 0 ? "" : "\n  "}],\n  "batches": ${list(batches)}\n}\n`,
+  };
+}
+
+/** CSV or TSV; an unknown name among the columns asked for is a fault. */
+export function csvCosts(
+  style: CsvStyle,
+  currency: string | null,
+  spread: boolean,
+  names: readonly string[] | undefined,
+): Outcome<CostWriter> {
+  const columns = costColumns(currency, spread);
+  const positions = columnPositions(columns, names ?? columns.map(({ key }) => key));
+  if (!positions.ok) return positions;
+  const kept = positions.value;
+  const table = (rows: readonly (readonly Cell[])[]): Table => ({
+    columns: kept.map((i) => columns[i]!),
+    rows: rows.map((row) => kept.map((i) => row[i]!)),
+  });
+  const rowsOf = ({ orders, spread: drawn }: CostEntry): Cell[][] =>
+    orders.map((order, i) => costRow(order, spread ? (drawn?.outputs.costPerPart?.[i] ?? null) : undefined));
+  return done({
+    head: () => csv(table([]), style),
+    entry: (entry) => (entry.orders.length === 0 ? "" : csv(table(rowsOf(entry)), style, false)),
+    tail: () => "",
+  });
+}
