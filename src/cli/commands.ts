@@ -10,12 +10,14 @@ import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
+import { sweep } from "./sweep/declaration.js";
 
 /** Every command, in the order of the help. */
 export const commands: readonly CommandDeclaration[] = [
   plan,
   cost,
   shade,
+  sweep,
   check,
   newBatch,
   mix,

@@ -1,7 +1,6 @@
 import type { Colour } from "../core/batch/model.js";
-import { resolveLab } from "../core/colour/resolve-colour.js";
-import { type Lab, type Reading, sameReading } from "../core/colour/types.js";
 import type { MeshUnit } from "../core/mesh/units.js";
+import { standardReading } from "./base-under.js";
 import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
@@ -39,16 +38,13 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
-/** The reading of colours for which none is given. */
-export const standardReading: Reading = { illuminant: "D65", observer: 10 };
-
 const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
-  uptake: dye.uptake ?? assumedUptake(dye.dilution),
+  uptake: dye.uptake ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
 }));
 
 const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
@@ -134,32 +130,6 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
       }
     : { kind: start ?? "fresh" };
 
-/** The readings under which bases are wanted: that of every dye, and the standard one. */
-const readingsOf = (raw: RawSpec): Reading[] =>
-  [standardReading, ...Object.values(raw.dyes ?? {}).flatMap((dye) => dye.reading ?? [])].filter(
-    (reading, i, all) => all.findIndex((other) => sameReading(other, reading)) === i,
-  );
-
-/** A colour on a screen under each of the readings; the schema has seen that it can be carried over. */
-function carriedTo(hex: string, readings: readonly Reading[]): { reading: Reading; lab: Lab }[] {
-  return readings.flatMap((reading) => {
-    const found = resolveLab({ kind: "hex", hex }, reading);
-    return found.ok ? [{ reading, lab: found.value }] : [];
-  });
-}
-
-/** A base's colour: as read, or one from a screen carried to every reading that the batch has. */
-interface CompleteBase {
-  readonly lab: Lab | undefined;
-  readonly carried: ReturnType<typeof carriedTo>;
-}
-
-const completeBase = rememberBy(({ lab }: Raw<"bases">[string]): CompleteBase => ({ lab, carried: [] }));
-const screenBase = (hex: string, raw: RawSpec): CompleteBase => ({
-  lab: undefined,
-  carried: carriedTo(hex, readingsOf(raw)),
-});
-
 /** The batch file with its defaults filled in. */
 export const complete = (raw: RawSpec) => ({
   ...raw,
@@ -167,7 +137,7 @@ export const complete = (raw: RawSpec) => ({
   room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
   tanks: map(raw.tanks, completeTank),
   dryers: map(raw.dryers, completeDryer),
-  bases: map(raw.bases, (base) => (base.hex === undefined ? completeBase(base) : screenBase(base.hex, raw))),
+  bases: raw.bases ?? {},
   dyes: map(raw.dyes, completeDye),
   parts: map(raw.parts, completePart),
   shades: map(raw.shades, completeShade),

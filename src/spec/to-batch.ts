@@ -1,8 +1,8 @@
 import type * as model from "../core/batch/model.js";
-import { type Reading, sameReading } from "../core/colour/types.js";
 import { blankCost } from "../core/cost/blank.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
-import { type Spec, standardReading } from "./complete.js";
+import { baseUnder, standardReading } from "./base-under.js";
+import type { Spec } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
 import { isBuild } from "./schema/blank.js";
 import type { Amount } from "./schema/quantities.js";
@@ -59,35 +59,22 @@ const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   return of;
 };
 
-const base = rememberBy(
-  ({ lab, carried }: Spec["bases"][string], name: string, reading: Reading): model.Base =>
-    present({ name, lab: lab ?? carried.find((c) => sameReading(c.reading, reading))?.lab }),
-);
-
-/** The base of a name, its colour under a reading; one object where the reading makes no difference. */
-type Bases = (name: string, reading: Reading) => model.Base;
-
-function basesOf(spec: Spec): { readonly all: readonly model.Base[]; readonly under: Bases } {
-  const all = named(spec.bases, (of, name) => base(of, name, standardReading));
-  const under: Bases = (name, reading) => {
-    const of = spec.bases[name]!;
-    return of.lab !== undefined || sameReading(reading, standardReading)
-      ? all.get(name)!
-      : base(of, name, reading);
-  };
-  return { all: [...all.values()], under };
-}
+const dilution = (of: Of<"dyes">["dilution"]): model.Dilution =>
+  of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
 
 const dye = rememberBy(
   (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
     present({
       name,
       price: of.price?.value,
-      dilution:
-        of.dilution.kind === "liquid"
-          ? { kind: "liquid" as const, fraction: of.dilution.value }
-          : { kind: "powder" as const, gramsPerL: of.dilution.value },
+      dilution: dilution(of.dilution),
       celsius: of.temperature.value,
+      measuredAt:
+        of.measuredAt &&
+        present({
+          dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
+          celsius: of.measuredAt.temperature?.value,
+        }),
       base: ownBase,
       reading: of.reading,
       swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
@@ -200,7 +187,9 @@ const named = <T, U>(
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
   const tanks = named(spec.tanks, tank);
-  const { all: bases, under } = basesOf(spec);
+  const bases = named(spec.bases, (of, name) => baseUnder(of, name, standardReading));
+  const under = (name: string, reading: model.Dye["reading"]): model.Base =>
+    baseUnder(spec.bases[name]!, name, reading);
   const dyes = named(spec.dyes, (of, name) =>
     dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
   );
@@ -220,7 +209,7 @@ export function toBatch(spec: Spec): model.Batch {
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
     dryers: [...named(spec.dryers, dryer).values()],
-    bases,
+    bases: [...bases.values()],
     dyes: [...dyes.values()],
     parts: [...parts.values()],
     shades: [...shades.values()],

@@ -117,12 +117,12 @@ test("measure says parts a load, which limit binds, and what one part carries ou
     boundBy: "liquorRatio",
     carriedOutMl: expect.closeTo(0.8 * 0.22, 12),
     dragOutMlPerDm2: 0.8,
-    dragOutAssumed: true,
+    restsOnAssumed: ["dragOut"],
   });
   // 6.4 L less 5 % leave 80 mL over 6 L: 13 parts of 6 cm3.
   expect(
     await inTank("--spec", "restock.yaml", "--tank", "six", "--set", "tanks.six.capacity=6.4 L"),
-  ).toMatchObject({ partsPerLoad: 13, boundBy: "freeboard", dragOutAssumed: false, dragOutMlPerDm2: 0.9 });
+  ).toMatchObject({ partsPerLoad: 13, boundBy: "freeboard", restsOnAssumed: [], dragOutMlPerDm2: 0.9 });
 });
 
 test("measure counts a closed cavity as dry and as displaced where a tank is asked for", async () => {

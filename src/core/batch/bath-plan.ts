@@ -7,6 +7,7 @@ import { error, type Fault, warning } from "../fault.js";
 import { shortNumber } from "../quantity/short-number.js";
 import type { DyeModel } from "../uptake/aim.js";
 import { dipTimer } from "../uptake/depth.js";
+import { madeUpStrength } from "../uptake/measured-at.js";
 import type { LoadPlan } from "./assign.js";
 import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
@@ -83,12 +84,14 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
   });
   const { heating, faults: heatingFaults } = heatingOf(bath, batch);
   const density = waterDensityKgM3(dye.celsius);
+  const timer = dipTimer(model.uptake, dye.celsius);
+  const madeUp = madeUpStrength(dye);
   const setting: BathSetting = {
     dye,
     handling,
     rule,
     model: model.uptake,
-    timer: dipTimer(model.uptake, dye.celsius),
+    timer: (depth, strength) => timer(depth, strength * madeUp),
     fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
     evaporationLPerSecond: (1000 * heating.evaporationKgPerH) / density / 3600,
     coldPerHot: coldPerHot(dye.celsius, room.celsius),

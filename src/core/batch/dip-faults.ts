@@ -1,8 +1,8 @@
 import type { LoadResult } from "../bath/run.js";
 import { type Fault, warning } from "../fault.js";
 import { shortNumber } from "../quantity/short-number.js";
-import type { ShadeAim } from "../uptake/aim.js";
 import type { UptakeModel } from "../uptake/depth.js";
+import { madeUpStrength, measuredDilution } from "../uptake/measured-at.js";
 import { bringTo } from "../uptake/way-out.js";
 import type { LoadPlan } from "./assign.js";
 import type { Bath, Dilution, Handling } from "./model.js";
@@ -49,17 +49,18 @@ export function dipFaults(
   loads: readonly {
     readonly plan: LoadPlan;
     readonly result: LoadResult;
-    readonly aim: ShadeAim;
     readonly window: readonly [number, number | null] | null;
+    /** In this bath when fresh; undefined where it is too weak even then. */
+    readonly freshSeconds: number | undefined;
   }[],
 ): Fault[] {
   const path = ["baths", bath.index];
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const faults: Fault[] = [];
   const slower = ({ plan, result }: (typeof loads)[number]): string =>
-    slowerDip(model, bath.dye.dilution, {
+    slowerDip(model, measuredDilution(bath.dye), {
       depth: plan.depth,
-      strength: result.strengthDuring,
+      strength: result.strengthDuring * madeUpStrength(bath.dye),
       celsius: bath.dye.celsius,
     });
   const quick = loads.findIndex(({ result }) => result.seconds < handling.shortestSeconds - 1e-9);
@@ -96,14 +97,16 @@ export function dipFaults(
         "strengthen the bath or make it up fresh",
       ),
     );
-  const worn = loads.findIndex(({ result, aim }) => result.seconds > wornFactor * aim.freshSeconds);
+  const worn = loads.findIndex(
+    ({ result, freshSeconds }) => freshSeconds !== undefined && result.seconds > wornFactor * freshSeconds,
+  );
   if (worn >= 0 && long < 0) {
-    const { result, aim } = loads[worn]!;
+    const { result, freshSeconds } = loads[worn]!;
     faults.push(
       warning(
         "bath-nearly-spent",
         path,
-        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(aim.freshSeconds)} in a fresh bath: the bath is nearly spent`,
+        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
         bath.topUp === "strength"
           ? "make it up fresh next time"
           : "write topUp: strength to bring it back, or make it up fresh next time",

@@ -81,6 +81,8 @@ export interface Dye {
   readonly price?: number;
   readonly dilution: Dilution;
   readonly celsius: number;
+  /** The bath that swatches, rate and times of shades belong to, where baths are made up otherwise. */
+  readonly measuredAt?: { readonly dilution?: Dilution; readonly celsius?: number };
   /** What the swatches were dyed on. */
   readonly base?: Base;
   readonly reading: { readonly illuminant: IlluminantName; readonly observer: ObserverName };

@@ -1,5 +1,6 @@
 import { type LoadLimit, loadSize } from "./loads.js";
 import type { Handling, Part, Tank } from "./model.js";
+import type { RestsOn } from "./rests-on-assumed.js";
 
 /** What one kind of part means for a tank. */
 export interface PartInTank {
@@ -10,7 +11,7 @@ export interface PartInTank {
   /** Liquor that one part carries out. */
   readonly carriedOutMl: number;
   readonly dragOutMlPerDm2: number;
-  readonly dragOutAssumed: boolean;
+  readonly restsOnAssumed: RestsOn;
 }
 
 /**
@@ -31,6 +32,6 @@ export function partInTank(
     boundBy,
     carriedOutMl: dragOutMlPerDm2 * part.areaDm2,
     dragOutMlPerDm2,
-    dragOutAssumed,
+    restsOnAssumed: dragOutAssumed ? ["dragOut"] : [],
   };
 }

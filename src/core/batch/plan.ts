@@ -108,7 +108,12 @@ const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly
     model.uptake,
     run.loads.map(({ plan, result }) => {
       const aim = aimOf[plan.order.index]!;
-      return { plan, result, aim, window: windowOf(run.setting, aim, result.strengthDuring) };
+      return {
+        plan,
+        result,
+        window: windowOf(run.setting, aim, result.strengthDuring),
+        freshSeconds: run.setting.timer(plan.depth, 1),
+      };
     }),
   );
 

@@ -1,6 +1,6 @@
 import { type KindName, kindOf } from "./kinds.js";
-import { shortNumber } from "./number-text.js";
 import type { Quantity } from "./quantity.js";
+import { shortNumber } from "./short-number.js";
 
 /**
  * A quantity for a message, to four digits; one that was read in a US measure is named in it too.

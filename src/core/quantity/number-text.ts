@@ -11,16 +11,6 @@ const rangePattern = new RegExp(
 export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
 
 /**
- * At most 4 significant digits, and never fewer than stand before the point: a converted number for a message.
- * @example
- * shortNumber(82.22222222222223) // => "82.22"
- * shortNumber(11.356235352) // => "11.36"
- * shortNumber(21600) // => "21600"
- */
-export const shortNumber = (value: number): string =>
-  tidyNumber(Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(4)));
-
-/**
  * A number whose thousands are parted, written without the parting; undefined for any other text.
  * @example
  * ungrouped("1,000") // => "1000"

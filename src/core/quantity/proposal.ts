@@ -1,6 +1,7 @@
 import { convert, ownUnit } from "./convert.js";
 import { type Kind, kindOf } from "./kinds.js";
-import { shortNumber, tidyNumber } from "./number-text.js";
+import { tidyNumber } from "./number-text.js";
+import { shortNumber } from "./short-number.js";
 
 /** What a message proposes to write in place of a number that stands alone. */
 export type Propose = (number: number) => string;

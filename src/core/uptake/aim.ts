@@ -3,6 +3,7 @@ import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { type ChosenCurve, chooseCurve } from "./choose-law.js";
 import { depthAt, type UptakeModel } from "./depth.js";
 import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
+import { measuredCelsius } from "./measured-at.js";
 import { assumedProgress, labAfter } from "./shade-curve.js";
 import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
 
@@ -66,7 +67,7 @@ export function dyeModel(
 ): Outcome<DyeModel> {
   const common = {
     referenceSeconds: referenceSecondsOf(dye, handling),
-    referenceCelsius: dye.celsius,
+    referenceCelsius: measuredCelsius(dye),
     ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),
     activationEnergyJPerMol: dye.activationEnergyJPerMol,
   };

@@ -4,6 +4,7 @@ import { done, type Fault, type Outcome } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
 import type { LeaveOneOut } from "./choose-law.js";
 import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
+import { madeUpStrength } from "./measured-at.js";
 import { labAfter } from "./shade-curve.js";
 import { dyedColour } from "./swatch-curves.js";
 import { timeDoubt } from "./time-doubt.js";
@@ -109,11 +110,12 @@ export function describeShade(
   const other = otherBase(model.value, bath.base);
   if (!other.ok) return other;
   const { curve, tried } = chosen;
+  const madeUp = madeUpStrength(dye);
   const { set } = curve;
   const hex = (lab: Lab): string => screenColour(lab, set.reading).hex;
   const swatches = set.swatches.map(({ seconds, lab }) => ({ seconds, lab, hex: hex(lab) }));
   const pointAt = (seconds: number): ShadePoint[] => {
-    const depth = depthAt(uptake, { seconds, strength: bath.strength, celsius: bath.celsius });
+    const depth = depthAt(uptake, { seconds, strength: bath.strength * madeUp, celsius: bath.celsius });
     const fresh = equivalentSeconds(uptake, depth);
     if (fresh === undefined) return [];
     const lab = labAfter(curve, fresh, other.value);
@@ -139,7 +141,7 @@ export function describeShade(
       referenceSeconds: uptake.referenceSeconds,
       strength: bath.strength,
       celsius: bath.celsius,
-      ownTemperature: bath.celsius === uptake.referenceCelsius,
+      ownTemperature: bath.celsius === uptake.referenceCelsius && madeUp === 1,
       base: (bath.base ?? dye.base)?.name ?? null,
       estimated: other.value !== undefined,
       swatches,
@@ -171,7 +173,7 @@ function timeFor(
   if (wanted && !wanted.ok) return wanted;
   const wantedLab = wanted?.value.lab ?? aim.lab!;
   const timer = dipTimer(uptake, bath.celsius);
-  const at = (depth: number): number | null => timer(depth, bath.strength) ?? null;
+  const at = (depth: number): number | null => timer(depth, bath.strength * madeUpStrength(dye)) ?? null;
   const seconds = at(aim.depth);
   const depthAfterFresh = (t: number): number =>
     depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
@@ -189,6 +191,15 @@ function timeFor(
     const { interval95, noise } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
     const low = at(depthAfterFresh(interval95[0]));
     return low === null ? null : { interval: [low, at(depthAfterFresh(interval95[1]))] as const, noise };
+  }
+  function wayOutOf(): WayOut {
+    const madeUp = madeUpStrength(dye);
+    const out = bringTo(uptake, {
+      depth: aim.depth,
+      strength: bath.strength * madeUp,
+      celsius: bath.celsius,
+    });
+    return { ...out, strength: out.strength === undefined ? undefined : out.strength / madeUp };
   }
   const step = 1e-4;
   const moved = seconds === null ? null : at(aim.depth * (1 + step));
@@ -228,8 +239,6 @@ function timeFor(
     tooQuick,
     tooNarrow,
     tooLong: seconds !== null && seconds > handling.longestSeconds,
-    wayOut: slower
-      ? bringTo(uptake, { depth: aim.depth, strength: bath.strength, celsius: bath.celsius })
-      : null,
+    wayOut: slower ? wayOutOf() : null,
   });
 }

@@ -1,5 +1,6 @@
 import type { Fault } from "../../core/fault.js";
 import { trimmed } from "../digits.js";
+import { mark } from "../plan/assumed.js";
 import type { Block, Report } from "../report.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { measureRows } from "./rows.js";
@@ -23,13 +24,16 @@ const massNote = ({ densityGPerCm3, densityAssumed }: Material): Block =>
 function tankBlocks(files: readonly MeasuredFile[]): Block[] {
   const inTank = files[0]?.inTank;
   if (inTank === undefined) return [];
-  const assumed = inTank.dragOutAssumed
-    ? ", ± 60 %, assumed: weigh ten parts wet and dry for your own figure"
-    : "";
+  const assumed = inTank.restsOnAssumed.length > 0;
+  const dragOut = `${trimmed(inTank.dragOutMlPerDm2, 3)} mL/dm2`;
   return [
     { kind: "heading", level: 1, text: `In tank ${inTank.tank}` },
     { kind: "table", table: tankTable(files) },
-    paragraph(`Drag-out ${trimmed(inTank.dragOutMlPerDm2, 3)} mL/dm2${assumed}.`),
+    paragraph(
+      assumed
+        ? `${mark(inTank.restsOnAssumed)} rests on an assumed drag-out of ${dragOut}, ± 60 %: weigh ten parts wet and dry for your own figure.`
+        : `Drag-out ${dragOut}.`,
+    ),
   ];
 }
 

@@ -37,7 +37,9 @@ const tankColumns: readonly FileColumn[] = [
   number("parts_per_load", ({ inTank }) => inTank?.partsPerLoad ?? null),
   text("bound_by", ({ inTank }) => inTank?.boundBy ?? null),
   size("carried_out_mL", ({ inTank }) => inTank?.carriedOutMl ?? null),
-  text("drag_out_assumed", ({ inTank }) => (inTank && (inTank.dragOutAssumed ? "yes" : "no")) ?? null),
+  text("rests_on_assumed", ({ inTank }) =>
+    inTank === undefined ? null : inTank.restsOnAssumed.length > 0 ? "drag_out" : "",
+  ),
 ];
 
 /** One row a model file, for spreadsheets. */

@@ -1,5 +1,6 @@
 import type { LoadLimit } from "../../core/batch/loads.js";
 import { significant, trimmed } from "../digits.js";
+import { mark } from "../plan/assumed.js";
 import type { Cell, Column, Table } from "../table.js";
 import type { MeasuredFile } from "./measured-file.js";
 
@@ -56,7 +57,12 @@ export const tankTable = (files: readonly MeasuredFile[]): Table => ({
     file,
     { key: "load", title: "parts a load", align: "right" },
     { key: "bound", title: "bound by" },
-    { key: "carried", title: "carries out", unit: "mL", digits: short },
+    {
+      key: "carried",
+      title: `carries out${mark(files[0]?.inTank?.restsOnAssumed ?? [])}`,
+      unit: "mL",
+      digits: short,
+    },
   ],
   rows: files.flatMap((one) =>
     one.inTank === undefined

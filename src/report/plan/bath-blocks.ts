@@ -1,4 +1,3 @@
-import type { Advice } from "../../core/batch/advice.js";
 import type { DyeAmount, Plan, PlanBath } from "../../core/batch/plan-model.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
 import type { Block } from "../report.js";
@@ -6,6 +5,7 @@ import { clock, duration, stretch } from "../times.js";
 import { drainText, heatText } from "./advice.js";
 import { footnote, mark } from "./assumed.js";
 import { lifeBlocks } from "./life-blocks.js";
+import { partAdvice } from "./part-advice.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
@@ -38,25 +38,6 @@ function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
     `Shake the dye, then stir in ${dyeText(makeUp)}: ${bath.dilution}.`,
     heat,
     `Hot, it must stand at the ${litres(makeUp.volumeHotL)} mark (${litres(makeUp.volumeColdL)} cold).`,
-  ];
-}
-
-/** A line a kind of advice, with the parts that it is for. */
-function adviceLines(plan: Plan, index: number): string[] {
-  const names = (code: Advice["code"], say: (advice: Advice) => string): string =>
-    plan.advice
-      .filter((advice) => advice.bath === index + 1 && advice.code === code)
-      .map(say)
-      .join(", ");
-  const light = names("floats", ({ part }) => part);
-  const thin = names("thin-walls", ({ part, meanWallMm: mm }) => `${part} (about ${mm.toFixed(1)} mm)`);
-  return [
-    ...(light === ""
-      ? []
-      : [`Lighter than the liquor, so they float until wetted: ${light}. Use a basket or a weight.`]),
-    ...(thin === ""
-      ? []
-      : [`Thin walls, soft when hot: ${thin}. Support them, and let them cool lying flat.`]),
   ];
 }
 
@@ -139,7 +120,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     bath.after === "keep"
       ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
       : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
-  const advice = adviceLines(plan, index);
+  const handling = partAdvice(plan, index);
   return [
     {
       kind: "heading",
@@ -148,7 +129,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     },
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
-    ...(advice.length === 0 ? [] : [{ kind: "list" as const, items: advice }]),
+    ...(handling.length === 0 ? [] : [{ kind: "list" as const, items: handling }]),
     loadTable(bath),
     { kind: "paragraph", text: afterDip(plan) },
     ...topUps(bath),

@@ -1,7 +1,7 @@
 import { convertTo } from "../../core/quantity/convert.js";
 import { describeQuantity } from "../../core/quantity/describe.js";
-import { shortNumber } from "../../core/quantity/number-text.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { listed } from "../nearest.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
@@ -46,7 +46,10 @@ export function checkValues(batch: PartlyRead, report: Report): void {
       `the dye ${shade.dye} has no swatch of ${shortNumber(seconds)} s`,
       times.length === 0
         ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${shortNumber(seconds)} s`
-        : `its swatches are of ${listed(times.map(shortNumber), "and")} s; for a time between them write time: ${shortNumber(seconds)} s`,
+        : `its swatches are of ${listed(
+            times.map((time) => shortNumber(time)),
+            "and",
+          )} s; for a time between them write time: ${shortNumber(seconds)} s`,
     );
   }
   for (const [i, bath] of items(batch.baths)) {

@@ -53,7 +53,7 @@ const built = () =>
   chosen(
     z
       .union([money({ description: "cost of the undyed part of that base", examples: [1.84] }), blankBuild()])
-      .meta({ description: "of the undyed part of that base: its cost, or what it is printed from" }),
+      .meta({ description: "cost of the undyed part on that base: an amount, or what it is printed from" }),
     (value) => (isMap(value) ? 1 : 0),
   );
 

@@ -1,10 +1,10 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
 import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/dilution.js";
-import { shortNumber } from "../../core/quantity/number-text.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
-import { leaf, thing } from "./leaf.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
 import { number, text } from "./plain-values.js";
 import { liquidOrPowder, quantity } from "./quantities.js";
 
@@ -44,6 +44,22 @@ export const swatch = () =>
       }),
     );
 
+const dilution = (meaning: Meaning) =>
+  leaf<ParsedDilution>({ type: "string" }, meaning, (input) =>
+    typeof input === "string"
+      ? parseDilution(input)
+      : failed(
+          typeof input === "number"
+            ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
+            : error(
+                "wrong-type",
+                [],
+                `a dilution is wanted, ${thing(input)} is given`,
+                "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
+              ),
+        ),
+  );
+
 /** A dye, liquid or powder, with what is known of its bath. */
 export const dye = () =>
   z
@@ -57,27 +73,29 @@ export const dye = () =>
           examples: ["46.00 /L", "90.00 /kg"],
         },
       ).optional(),
-      dilution: leaf<ParsedDilution>(
-        { type: "string" },
-        {
-          description: "dye : water by volume, or the dye's share; g/L for a powder",
-          examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
-        },
-        (input) =>
-          typeof input === "string"
-            ? parseDilution(input)
-            : failed(
-                typeof input === "number"
-                  ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
-                  : error(
-                      "wrong-type",
-                      [],
-                      `a dilution is wanted, ${thing(input)} is given`,
-                      "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
-                    ),
-              ),
-      ),
+      dilution: dilution({
+        description: "dye : water by volume, or the dye's share; g/L for a powder",
+        examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
+      }),
       temperature: quantity("temperature", { description: "temperature of the bath", examples: ["80 °C"] }),
+      measuredAt: z
+        .strictObject({
+          dilution: dilution({
+            description: "dilution in which the swatches were dipped",
+            examples: ["1:9"],
+            default: "the bath's own",
+          }).optional(),
+          temperature: quantity("temperature", {
+            description: "temperature at which the swatches were dipped",
+            examples: ["80 °C"],
+            default: "the bath's own",
+          }).optional(),
+        })
+        .meta({
+          description:
+            "the bath that swatches, rate, and shades given as time or swatch belong to, where baths are made up otherwise",
+        })
+        .optional(),
       base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
       reading: reading({
         description: "illuminant and observer of the lab values",
@@ -164,6 +182,16 @@ export const dye = () =>
               : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
           );
         }
+        const measured = dye.measuredAt?.dilution;
+        if (of !== undefined && measured !== undefined && measured.kind !== of)
+          report(
+            "liquid-or-powder",
+            ["measuredAt", "dilution"],
+            of === "liquid"
+              ? "swatches of a powder are given for a dye that is diluted by volume"
+              : "swatches of a liquid are given for a dye that is weighed in",
+            of === "liquid" ? "write a dilution by volume, such as 1:9" : "write a dilution such as 20 g/L",
+          );
         const seen = new Map<number, number>();
         (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
           const seconds = swatch?.time?.value;

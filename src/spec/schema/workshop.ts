@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { shortNumber } from "../../core/quantity/number-text.js";
+import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { lab, surfaceHex } from "./colours.js";
 import { number } from "./plain-values.js";
