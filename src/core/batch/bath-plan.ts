@@ -9,6 +9,7 @@ import type { DyeModel } from "../uptake/aim.js";
 import { dipTimer } from "../uptake/depth.js";
 import { madeUpStrength } from "../uptake/measured-at.js";
 import type { LoadPlan } from "./assign.js";
+import { exactDip } from "./exact-dip.js";
 import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
 import { startFaults } from "./start-faults.js";
@@ -203,6 +204,16 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
         "large-load",
         number,
         `${where}: it takes ${percent(result.takenUp / state.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+        "dip fewer parts a load, or use a larger tank",
+      );
+    const exact = exactDip(setting, plan.depth, result, madeUpStrength(bath.dye));
+    if (exact)
+      warnings.add(
+        "finite-bath",
+        number,
+        exact.seconds === null
+          ? `${where}: its parts weaken it so far that no time gives the shade; the plan's ${result.seconds.toFixed(1)} s are for the mean strength of the dip`
+          : `${where}: its parts weaken it while they are dipped, so that it takes ${exact.seconds.toFixed(1)} s, not the plan's ${result.seconds.toFixed(1)} s for the mean strength of the dip`,
         "dip fewer parts a load, or use a larger tank",
       );
     if (result.topUpShort)
