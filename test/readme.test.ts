@@ -33,3 +33,17 @@ test("the README's table of commands names every command there is", () => {
 test("the README's table of keys is the schema's; else: npm run keys", () => {
   expect(readme).toContain(keyTableMarkdown());
 });
+
+test("the three lines of a part in the README are all that a part needs", async () => {
+  const [lines, ...others] = [...readme.matchAll(/```yaml\n(parts:\n[\s\S]*?)```/g)].map(
+    (block) => block[1]!,
+  );
+  expect([lines!.trim().split("\n").length, others]).toEqual([3, []]);
+  const minimal = readFileSync(`${root}examples/minimal.yaml`, "utf8");
+  const batch = minimal.replace(/parts:\n.*\n/, lines!).replace("part: clip", "part: tray");
+  expect(batch).not.toContain("clip");
+  const files = new Map([["batch.yaml", batch]]);
+  const { status, out, err } = await runFake(["plan", "batch.yaml"], folderIo(`${root}examples`, files));
+  expect([status, err]).toEqual([0, ""]);
+  expect(out).toContain("tray brick-light");
+});

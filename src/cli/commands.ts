@@ -4,20 +4,24 @@ import type { CommandDeclaration } from "./command.js";
 import { compare } from "./compare/declaration.js";
 import { cost } from "./cost/declaration.js";
 import { fit } from "./fit/declaration.js";
+import { measure } from "./measure/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
+import { sweep } from "./sweep/declaration.js";
 
 /** Every command, in the order of the help. */
 export const commands: readonly CommandDeclaration[] = [
   plan,
   cost,
   shade,
+  sweep,
   check,
   newBatch,
   mix,
+  measure,
   compare,
   fit,
   colour,

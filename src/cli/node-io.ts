@@ -26,7 +26,9 @@ export function nodeIo(): Io {
     read: async function* (path) {
       yield* path === "-" ? process.stdin : (await import("node:fs")).createReadStream(at(path));
     },
-    readFile: async (path, atMost) => drain((await import("node:fs")).createReadStream(at(path)), atMost),
+    readFile: async (path, atMost) =>
+      (await import("./read-whole.js")).readWhole(at(path), atMost) ??
+      drain((await import("node:fs")).createReadStream(at(path)), atMost),
     find: async (argument) => (await import("./find-files.js")).findFiles(argument, process.cwd()),
     writeFileAtomic: async (path, text) => (await import("./write-files.js")).writeWhole(at(path), text),
     replaceFile: async (path) => (await import("./replace-file.js")).replaceFile(at(path)),

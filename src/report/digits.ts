@@ -28,3 +28,9 @@ export const digitsPercent = (fraction: number): string => trimmed(fraction * 10
 
 /** Seconds as a watch is read: whole. */
 export const digitsSeconds = (seconds: number): string => decimals(seconds, 0);
+
+/** A number to so many significant digits, without an exponent; at most 9 decimals. */
+export const significant = (value: number, digits: number): string =>
+  value === 0
+    ? "0"
+    : decimals(value, Math.min(9, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value))))));

@@ -8,12 +8,30 @@ import { composeYaml } from "./yaml-compose.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
 
-const fault = (text: string, start: number, end: number, message: string, help: string): Diagnostic => ({
+/** An option that changes values of a batch: `--set key.path=value`. */
+export type OverrideOption = "--set" | "--vary";
+
+/** One change of the batch, read and ready to be carried out on any batch. */
+export interface Override {
+  readonly option: OverrideOption;
+  /** "tanks.six.volume=6 L" */
+  readonly text: string;
+  readonly steps: readonly string[];
+  readonly source: Source;
+}
+
+const fault = (
+  { option, text }: Pick<Override, "option" | "text">,
+  start: number,
+  end: number,
+  message: string,
+  help: string,
+): Diagnostic => ({
   code: "override",
   severity: "error",
   message,
   help,
-  spans: [linesOf("--set", text).span(start, end)],
+  spans: [linesOf(option, text).span(start, end)],
 });
 
 /** Maps whose keys are names of the user's: a name must be defined before a key below it is set. */
@@ -24,6 +42,7 @@ const isObject = (value: unknown): value is Record<string, unknown> | unknown[] 
 
 /** The value of an argument, with its places in the argument. */
 function argumentValue(
+  option: OverrideOption,
   text: string,
   lines: Lines & { whole: () => Span },
 ): { source?: Source; diagnostics: readonly Diagnostic[] } {
@@ -36,37 +55,45 @@ function argumentValue(
     const { key, value } = yamlRanges(doc, text, path);
     return lines.span(...((part === "key" ? key : value) ?? value ?? [0, 1]));
   };
-  return { source: { name: "--set", plain, locate }, diagnostics: [] };
+  return { source: { name: option, plain, locate }, diagnostics: [] };
 }
 
-/**
- * Carries out one `--set key.path=value`: the value is read as YAML, a list item is named by its number
- * from 0, and the path up to its last key must lead somewhere. Positions in the new value point at the argument.
- */
-export function override(merged: Merged, text: string): { merged: Merged; diagnostics: Diagnostic[] } {
+/** Reads one `key.path=value`: the value as YAML. Positions in it point at the argument. */
+export function readOverride(
+  text: string,
+  option: OverrideOption = "--set",
+): { read?: Override; diagnostics: readonly Diagnostic[] } {
   const equals = text.indexOf("=");
   if (equals < 1)
     return {
-      merged,
       diagnostics: [
         fault(
-          text,
+          { option, text },
           0,
           text.length,
           "no key or no value",
-          "write --set key.path=value, such as --set tanks.six.volume='6 L'",
+          `write ${option} key.path=value, such as ${option} tanks.six.volume='6 L'`,
         ),
       ],
     };
-  const steps = text.slice(0, equals).split(".");
-  const valueText = text.slice(equals + 1);
-  const lines = linesOf("--set", text);
-  const { source, diagnostics } = argumentValue(valueText, {
+  const lines = linesOf(option, text);
+  const { source, diagnostics } = argumentValue(option, text.slice(equals + 1), {
     whole: () => lines.span(0, equals),
     span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
   });
-  if (source === undefined) return { merged, diagnostics: [...diagnostics] };
+  if (source === undefined) return { diagnostics };
+  return { read: { option, text, steps: text.slice(0, equals).split("."), source }, diagnostics: [] };
+}
 
+/**
+ * Carries out one change: a list item is named by its number from 0, and the path up to its last key must lead
+ * somewhere.
+ */
+export function applyOverride(
+  merged: Merged,
+  change: Override,
+): { merged: Merged; diagnostics: Diagnostic[] } {
+  const { steps, source } = change;
   let start = 0;
   const set = (
     given: unknown,
@@ -82,7 +109,7 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
     const isList = Array.isArray(data);
     if (isList && !(/^\d+$/.test(step) && Number(step) < data.length))
       return fault(
-        text,
+        change,
         start,
         end,
         `${step === "" ? "nothing" : step} is no item of this list`,
@@ -101,7 +128,7 @@ export function override(merged: Merged, text: string): { merged: Merged; diagno
       const known = isObject(data) ? Object.keys(data) : [];
       const near = nearest(step, known);
       return fault(
-        text,
+        change,
         start,
         end,
         isObject(data)

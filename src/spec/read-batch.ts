@@ -1,5 +1,6 @@
 import type { Batch } from "../core/batch/model.js";
 import { error } from "../core/fault.js";
+import { remember } from "../core/maths/remember.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import { checkCurrency } from "./checks/currency.js";
@@ -14,7 +15,7 @@ import { besides, gather, type IncludeMemory, type ReadFile } from "./include.js
 import { issueFaults } from "./issues.js";
 import type { Merged } from "./merge.js";
 import { locateIn } from "./origin.js";
-import { override } from "./override.js";
+import { applyOverride, type Override, readOverride } from "./override.js";
 import type { PartFault } from "./part-fault.js";
 import { type Readers, withResources } from "./resources.js";
 import { batchSchema, type RawSpec } from "./schema/batch.js";
@@ -133,14 +134,55 @@ function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[]
     });
 }
 
-/** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
-export async function readBatch(input: BatchInput): Promise<BatchRead> {
+/** Meshes and curves that are remembered while a batch is open. */
+const mostFiles = 256;
+
+/** A batch file that has been read with all it includes and all overrides, before it is checked. */
+export interface OpenBatch {
+  /** Faults so far; where it could not be read at all, `settle` tells them again and nothing else. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Checks and completes it, with further changes that are not kept; every fault is reported in one go. */
+  readonly settle: (changes?: readonly Override[]) => Promise<BatchRead>;
+}
+
+/** Opens a batch file, to be settled once or, under changes, many times; files that it points at are read once. */
+export async function openBatch(given: BatchInput): Promise<OpenBatch> {
+  const { measure, reflectance } = given;
+  const input: BatchInput = {
+    ...given,
+    ...(measure && { measure: remember(measure, (file, unit) => `${unit} ${file}`, mostFiles) }),
+    ...(reflectance && { reflectance: remember(reflectance, String, mostFiles) }),
+  };
   const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile, input.memory);
-  const all: Diagnostic[] = [...diagnostics];
-  if (merged === undefined) return { diagnostics: inOrder(all, input.name), locate: () => undefined };
+  const first: Diagnostic[] = [...diagnostics];
+  if (merged === undefined)
+    return {
+      diagnostics: first,
+      settle: async () => ({ diagnostics: inOrder(first, input.name), locate: () => undefined }),
+    };
   let joined: Merged = merged;
   for (const argument of input.overrides ?? []) {
-    const set = override(joined, argument);
+    const { read, diagnostics: faults } = readOverride(argument);
+    const set = read === undefined ? { merged: joined, diagnostics: faults } : applyOverride(joined, read);
+    first.push(...set.diagnostics);
+    joined = set.merged;
+  }
+  const open = joined;
+  return {
+    diagnostics: first,
+    settle: (changes = []) => settle({ merged: open, whole, diagnostics: first }, changes, input),
+  };
+}
+
+async function settle(
+  open: { readonly merged: Merged; readonly whole: boolean; readonly diagnostics: readonly Diagnostic[] },
+  changes: readonly Override[],
+  input: BatchInput,
+): Promise<BatchRead> {
+  const all = [...open.diagnostics];
+  let joined = open.merged;
+  for (const change of changes) {
+    const set = applyOverride(joined, change);
     all.push(...set.diagnostics);
     joined = set.merged;
   }
@@ -152,13 +194,13 @@ export async function readBatch(input: BatchInput): Promise<BatchRead> {
     all.push(toDiagnostic(fault, (path) => place(path, part)));
   };
 
-  const { raw, faults } = checked(joined.data, whole, input);
+  const { raw, faults } = checked(joined.data, open.whole, input);
   faults.forEach(tell);
   if (raw === undefined || hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 
   const filled = await withResources(complete(raw), input, (path, name) => {
     const { file } = locate(path);
-    return besides(file === "--set" ? input.name : file, name);
+    return besides(file.startsWith("--") ? input.name : file, name);
   });
   for (const fault of filled.faults) tell({ fault, part: "value" });
   if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
@@ -166,3 +208,6 @@ export async function readBatch(input: BatchInput): Promise<BatchRead> {
   const batch = toBatch(filled.spec);
   return { batch, spec: filled.spec, diagnostics: inOrder(all, input.name), locate };
 }
+
+/** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
+export const readBatch = async (input: BatchInput): Promise<BatchRead> => (await openBatch(input)).settle();

@@ -1,4 +1,10 @@
-import { type BatchInput, type BatchRead, type Need, readBatch } from "../../spec/read-batch.js";
+import {
+  type BatchInput,
+  type BatchRead,
+  type Need,
+  type OpenBatch,
+  openBatch,
+} from "../../spec/read-batch.js";
 import { largest } from "../../spec/read-source.js";
 import { reflectanceReader } from "../../spec/reflectance.js";
 import type { Request } from "../command.js";
@@ -9,23 +15,27 @@ import { readNamed, readText } from "../read-text.js";
 /** One byte more than may be read, so that a file that is too large is seen to be. */
 const atMost = largest + 1;
 
-/**
- * Reads the batch that an argument names ("-" for stdin), with its includes and all `--set`. `many`: what is kept
- * and asked where it is one of many; a text that is passed over is not looked at.
- */
-export async function readBatchFile(
+/** What is kept and asked where a batch is one of many; a text that is passed over is not looked at. */
+type OneOfMany = Pick<BatchInput, "memory" | "wanted"> & { readonly passOver?: (text: string) => boolean };
+
+/** A batch that is no more than what is told of it. */
+const closed = (read: BatchRead): OpenBatch => ({ diagnostics: read.diagnostics, settle: async () => read });
+
+/** Opens the batch that an argument names ("-" for stdin), with its includes and all `--set`. */
+export async function openBatchFile(
   name: string,
   { output }: Pick<Request, "output">,
   io: Io,
   needs: readonly Need[] = [],
-  many: Pick<BatchInput, "memory" | "wanted"> & { readonly passOver?: (text: string) => boolean } = {},
-): Promise<BatchRead> {
+  many: OneOfMany = {},
+): Promise<OpenBatch> {
   const text = await readNamed(name, io, atMost);
-  if (!text.ok) return { diagnostics: text.faults.map(unplaced), locate: () => undefined };
+  if (!text.ok) return closed({ diagnostics: text.faults.map(unplaced), locate: () => undefined });
   const { passOver, ...more } = many;
-  if (passOver?.(text.value) === true) return { unwanted: true, diagnostics: [], locate: () => undefined };
+  if (passOver?.(text.value) === true)
+    return closed({ unwanted: true, diagnostics: [], locate: () => undefined });
   const readFile = (file: string): Promise<string> => readText(file, io, atMost);
-  return readBatch({
+  return openBatch({
     name,
     text: text.value,
     readFile,
@@ -36,3 +46,7 @@ export async function readBatchFile(
     ...more,
   });
 }
+
+/** Reads the same as it stands. */
+export const readBatchFile = async (...opened: Parameters<typeof openBatchFile>): Promise<BatchRead> =>
+  (await openBatchFile(...opened)).settle();

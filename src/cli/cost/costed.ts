@@ -1,7 +1,7 @@
 import { planBatch } from "../../core/batch/plan.js";
 import { costBatch } from "../../core/cost/snapshot.js";
 import { error, type Fault } from "../../core/fault.js";
-import { dyeMemory } from "../../core/uptake/dye-memory.js";
+import { planMemory } from "../../core/uptake/dye-memory.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { CostEntry } from "../../report/cost/entry.js";
@@ -38,7 +38,7 @@ export async function* costed(
   counts: Counts,
 ): AsyncGenerator<Costed> {
   const memory = includeMemory();
-  const modelOf = dyeMemory();
+  const planned = planMemory();
   const alone = files.length === 1;
   const saidBefore = new Set<string>();
   let money: { readonly currency: string; readonly file: string } | undefined;
@@ -77,10 +77,18 @@ export async function* costed(
       counts[left ?? "passedOver"]++;
       continue;
     }
-    const found = [...read.diagnostics];
+    const found: Diagnostic[] = [];
+    const count = (code: string): void =>
+      void counts.warnings.set(code, (counts.warnings.get(code) ?? 0) + 1);
+    // Warnings of one among many are counted only, and then need no place in the text.
     const add = (faults: readonly Fault[]): void => {
-      for (const fault of faults) found.push(toDiagnostic(fault, read.locate));
+      for (const fault of faults)
+        if (alone || fault.severity === "error") found.push(toDiagnostic(fault, read.locate));
+        else count(fault.code);
     };
+    for (const diagnostic of read.diagnostics)
+      if (alone || diagnostic.severity === "error") found.push(diagnostic);
+      else count(diagnostic.code);
     let entry: CostEntry | undefined;
     let exceeded: readonly Fault[] = [];
     const { batch, spec } = read;
@@ -98,7 +106,7 @@ export async function* costed(
           ),
         );
       else {
-        const plan = planBatch(batch, { modelOf, lives: "own" });
+        const plan = planBatch(batch, { ...planned, lives: "own" });
         add(plan.faults);
         if (plan.ok) {
           if (currency !== undefined) money ??= { currency, file: name };
@@ -106,7 +114,7 @@ export async function* costed(
           if (alone) add(exceeded);
           entry = {
             ...costBatch(plan.value),
-            ...(spread === undefined ? {} : { spread: spreadOf(spec, spread, modelOf) }),
+            ...(spread === undefined ? {} : { spread: spreadOf(spec, spread, planned) }),
           };
         }
       }
@@ -114,12 +122,9 @@ export async function* costed(
     const bad = hasErrors(found) || entry === undefined;
     counts.missed += exceeded.length;
     counts[bad ? "bad" : "costed"]++;
-    if (!alone)
-      for (const { code, severity } of found)
-        if (severity !== "error") counts.warnings.set(code, (counts.warnings.get(code) ?? 0) + 1);
     yield {
       ...(bad || entry === undefined ? {} : { entry }),
-      diagnostics: fresh(name, alone ? found : found.filter(({ severity }) => severity === "error")),
+      diagnostics: fresh(name, found),
       bad,
       exceeded: alone ? [] : exceeded.map(({ message, code }) => `${name}: ${message} (${code})`),
     };

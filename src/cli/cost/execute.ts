@@ -60,6 +60,6 @@ export const execute: Execute = async (request, io) => {
   }
   const { format } = output;
   if (before === undefined && format !== "text" && format !== "markdown")
-    return { diagnostics: [], stream: streamed(watched(), task, output, counts, early) };
+    return { diagnostics: [], stream: streamed(watched(), task, output, counts, early, io.now) };
   return gathered(watched(), task, output, counts, early, before);
 };

@@ -10,6 +10,9 @@ import type { CostTask } from "./task.js";
 
 /** Batches without any money that are held back until one says the currency of the table. */
 const mostHeld = 1000;
+/** Text that is written at once, and how long less may wait for more [ms]. */
+const mostWaiting = 1 << 15;
+const longestWait = 200;
 
 /** The writer of a format that rows stream out in. */
 function writerOf(
@@ -32,8 +35,20 @@ export async function* streamed(
   output: OutputOptions,
   counts: Counts,
   early: readonly Diagnostic[],
+  now: () => Date,
 ): Stream {
   let writer: CostWriter | undefined;
+  let waiting = "";
+  let flushed = now().getTime();
+  /** Whether what waits is worth a write, or has waited long enough. */
+  const due = (): boolean =>
+    waiting.length >= mostWaiting || (waiting !== "" && now().getTime() - flushed >= longestWait);
+  const flush = (): string => {
+    const text = waiting;
+    waiting = "";
+    flushed = now().getTime();
+    return text;
+  };
   let held: CostEntry[] = [];
   let broken: readonly Diagnostic[] = [];
   const begin = (currency: string | null): string => {
@@ -53,19 +68,20 @@ export async function* streamed(
     for await (const { entry, diagnostics, bad } of files) {
       if (diagnostics.length > 0) yield diagnostics;
       if (entry !== undefined) {
-        if (writer !== undefined) yield writer.entry(entry);
+        if (writer !== undefined) waiting += writer.entry(entry);
         else {
           held.push(entry);
-          if (entry.currency !== null || held.length > mostHeld) yield begin(entry.currency);
+          if (entry.currency !== null || held.length > mostHeld) waiting += begin(entry.currency);
         }
+        if (due()) yield flush();
       }
       stopped = bad && task.failFast;
       if (stopped || broken.length > 0) break;
     }
   const nothing = counts.costed === 0 && (counts.bad > 0 || early.length > 0);
-  if (broken.length === 0 && writer === undefined && !nothing) yield begin(null);
+  if (broken.length === 0 && writer === undefined && !nothing) waiting += begin(null);
   const wrong = counts.bad > 0 || early.length > 0;
-  if (writer !== undefined) yield writer.tail();
+  if (writer !== undefined) yield flush() + writer.tail();
   const note = countsSaid(counts);
   return {
     diagnostics: broken,

@@ -64,6 +64,15 @@ export function assumptionsOf(
         ["orders", order.index],
         `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
       );
+  const unweighed = [...new Set(batch.orders.map(({ part }) => part))].filter(
+    ({ massAssumed }) => massAssumed === true,
+  );
+  if (unweighed.length > 0)
+    add(
+      "assumed-density",
+      unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
+      `the mass of ${unweighed.map(({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+    );
   if (batch.handling.dragOutAssumed)
     add(
       "assumed-drag-out",

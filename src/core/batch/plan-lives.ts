@@ -31,6 +31,7 @@ export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[
   const { tank, dye } = bath;
   const mix = mixOf(run);
   const age = {
+    ...(rules.length === 1 ? { tracePoints: 0 } : {}),
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };

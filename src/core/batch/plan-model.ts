@@ -8,6 +8,7 @@ import type { ColourCosts } from "../cost/colours.js";
 import type { OtherBase } from "../cost/other-bases.js";
 import type { PlanPrices } from "../cost/prices.js";
 import type { Fault } from "../fault.js";
+import type { Advice } from "./advice.js";
 import type { Caution } from "./cautions.js";
 import type { LoadLimit } from "./loads.js";
 import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "./model.js";
@@ -236,6 +237,7 @@ export interface Plan {
   /** Limits of the batch that are exceeded: exit status 1. */
   readonly exceeded: readonly Fault[];
   readonly assumptions: readonly Assumption[];
+  readonly advice: readonly Advice[];
   readonly cautions: readonly Caution[];
   readonly warnings: readonly Fault[];
 }

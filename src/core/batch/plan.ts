@@ -7,7 +7,8 @@ import { pricesOf } from "../cost/prices.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
-import type { ModelOf } from "../uptake/dye-memory.js";
+import type { AimOf, ModelOf } from "../uptake/dye-memory.js";
+import { adviceFor } from "./advice.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
@@ -27,7 +28,11 @@ import { timeline } from "./timeline.js";
 const isError = (fault: Fault): boolean => fault.severity === "error";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */
-function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
+function aims(
+  batch: Batch,
+  modelOf: ModelOf,
+  aimOf: AimOf,
+): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
   const models = new Map<Dye, DyeModel>();
   const found: ShadeAim[] = [];
   const faults: Fault[] = [];
@@ -55,7 +60,7 @@ function aims(batch: Batch, modelOf: ModelOf): Outcome<{ models: Map<Dye, DyeMod
     }
     const model = models.get(dye);
     if (!model) continue;
-    const aim = aimAt(model, order.shade, order.base);
+    const aim = aimOf(model, order.shade, order.base);
     faults.push(...aim.faults);
     if (aim.ok) found[order.index] = aim.value;
   }
@@ -114,6 +119,8 @@ const addedDye = (run: BathRun): number =>
 export interface PlanWork {
   /** A `dyeMemory` where many batches hold the same dyes. */
   readonly modelOf?: ModelOf;
+  /** An `aimMemory` likewise. */
+  readonly aimOf?: AimOf;
   /** Bath lives under all top-up rules with advice on them, or under each bath's own only, which is all that costs need. */
   readonly lives?: "all" | "own";
 }
@@ -124,9 +131,9 @@ export interface PlanWork {
  */
 export function planBatch(
   batch: Batch,
-  { modelOf = dyeModel, lives: which = "all" }: PlanWork = {},
+  { modelOf = dyeModel, aimOf: findAim = aimAt, lives: which = "all" }: PlanWork = {},
 ): Outcome<Plan> {
-  const aimed = aims(batch, modelOf);
+  const aimed = aims(batch, modelOf, findAim);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
   const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);
@@ -231,6 +238,13 @@ export function planBatch(
     notCounted: items ? notCounted(batch) : [],
     exceeded,
     assumptions: assumptionsOf(batch, models, aimOf),
+    advice: runs.flatMap(({ bath, loads }, i) =>
+      adviceFor(
+        i + 1,
+        bath.dye.celsius,
+        loads.map(({ plan }) => plan.order.part),
+      ),
+    ),
     cautions: cautions(cautionFacts(batch)),
     warnings: faults,
   };

@@ -47,13 +47,14 @@ export function bathLife(
   age: {
     readonly everyDays?: number;
     readonly shelfLifeDays?: number;
-    /** About so many points of the trace are kept. */
+    /** About so many points of the trace are kept; none with 0. */
     readonly tracePoints?: number;
   },
 ): BathLife {
   const { handling, fresh, rule } = setting;
   const lastRepeats = repeatsInShelfLife(age.everyDays, age.shelfLifeDays);
   const records: LoadRecord[] = [];
+  const traced = age.tracePoints !== 0;
   const returned = periodFinder();
   let state = fresh;
   let period: Period | undefined;
@@ -100,7 +101,7 @@ export function bathLife(
       const result = workLoad(setting, state, load);
       if (result === undefined) return end("too-weak");
       if (result.seconds > handling.longestSeconds) return end("longest-dip");
-      if (period === undefined)
+      if (period === undefined && traced)
         records.push({
           strength: result.strengthBefore,
           volumeL: state.volumeL,

@@ -5,6 +5,7 @@ import { clock, duration, stretch } from "../times.js";
 import { drainText, heatText } from "./advice.js";
 import { footnote, mark } from "./assumed.js";
 import { lifeBlocks } from "./life-blocks.js";
+import { partAdvice } from "./part-advice.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
 export const dyeText = (amount: DyeAmount): string =>
@@ -119,6 +120,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     bath.after === "keep"
       ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
       : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
+  const handling = partAdvice(plan, index);
   return [
     {
       kind: "heading",
@@ -127,6 +129,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     },
     ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
     { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
+    ...(handling.length === 0 ? [] : [{ kind: "list" as const, items: handling }]),
     loadTable(bath),
     { kind: "paragraph", text: afterDip(plan) },
     ...topUps(bath),

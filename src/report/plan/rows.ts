@@ -16,6 +16,13 @@ const number = (key: string, places: number, of: LoadColumn["of"]): LoadColumn =
   of,
 });
 
+/** Codes of what to heed with the parts of a load. */
+const adviceOn: LoadColumn["of"] = ({ advice, baths }, bath, { part }) =>
+  advice
+    .filter((one) => baths[one.bath - 1] === bath && one.part === part)
+    .map(({ code }) => code)
+    .join(" ");
+
 const columns: readonly LoadColumn[] = [
   text("batch", (plan) => plan.batch),
   text("date", (plan) => plan.date),
@@ -44,6 +51,7 @@ const columns: readonly LoadColumn[] = [
   number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
   number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
   text("rests_on_assumed", (_p, _b, load) => load.restsOnAssumed.map((what) => columnWords[what]).join(" ")),
+  text("advice", adviceOn),
 ];
 
 const columnWords = { uptake: "uptake", dragOut: "drag_out" } as const;

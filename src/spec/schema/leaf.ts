@@ -37,8 +37,9 @@ export const thing = (value: unknown): string =>
  * One value of the file, read by a function that returns a value or faults. A fault does not stop the rest
  * from being checked: the value is then undefined.
  */
-export const leaf = <T>(form: JsonForm, meaning: Meaning, read: (input: unknown) => Outcome<T>) =>
-  z
+export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknown) => Outcome<T>) => {
+  const read = rememberWords(reader);
+  return z
     .unknown()
     .meta({ ...form, ...meaning } as Record<string, unknown>)
     .transform((input, ctx): T => {
@@ -58,3 +59,19 @@ export const leaf = <T>(form: JsonForm, meaning: Meaning, read: (input: unknown)
       for (const fault of outcome.faults) tell(fault.code, fault.message, fault.help);
       return undefined as T;
     });
+};
+
+/** Texts that a leaf remembers: a sweep reads the same ones a thousand times. */
+const mostWords = 64;
+
+function rememberWords<T>(reader: (input: unknown) => Outcome<T>): (input: unknown) => Outcome<T> {
+  const known = new Map<string, Outcome<T>>();
+  return (input) => {
+    if (typeof input !== "string") return reader(input);
+    const before = known.get(input);
+    if (before !== undefined) return before;
+    const outcome = reader(input);
+    if (known.size < mostWords) known.set(input, outcome);
+    return outcome;
+  };
+}

@@ -1,0 +1,26 @@
+import type { CommandDeclaration } from "../command.js";
+import { tableFormats } from "../format.js";
+
+/** `sweep` as help and completion know it. */
+export const sweep: CommandDeclaration = {
+  name: "sweep",
+  group: "With a batch file",
+  arguments: "<SPEC>",
+  summary: "the plan's results while numbers and choices vary",
+  details:
+    "One row a combination. A combination that cannot be worked has the code of its error instead of results; where none can, the errors are said and nothing is written.",
+  options: [
+    {
+      flags: "--vary <key.path=A,B,C>",
+      description: "values of one key, as --set writes it, or A..B/N at even steps; may be repeated",
+      repeat: true,
+    },
+    { flags: "--result <names>", description: "columns wanted, parted by commas: default all of them" },
+  ],
+  examples: [
+    "dipwright sweep batch.yaml --vary tanks.six.cover=none,lid,balls",
+    "dipwright sweep batch.yaml --vary dyes.brick.dilution=1:9,1:14,1:19 \\\n    --vary 'handling.drain=10 s..40 s/4' --result cost,longest_dip --format csv",
+  ],
+  formats: tableFormats,
+  load: async () => (await import("./execute.js")).execute,
+};

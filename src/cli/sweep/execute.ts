@@ -1,0 +1,107 @@
+import { planBatch } from "../../core/batch/plan.js";
+import { planResults } from "../../core/batch/plan-results.js";
+import { error } from "../../core/fault.js";
+import { combinations } from "../../core/maths/combinations.js";
+import { dyeMemory, type ModelOf } from "../../core/uptake/dye-memory.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { type SweepRow, sweepReport } from "../../report/sweep/report.js";
+import type { OpenBatch } from "../../spec/read-batch.js";
+import { openBatchFile } from "../batch/read.js";
+import { type Execute, refused, unplaced } from "../command.js";
+import { readVaried, type Varied } from "./vary.js";
+
+/** Rows that a table can be read or drawn from; more are a slip of the hand. */
+const mostCombinations = 100_000;
+
+type Tried = SweepRow & { readonly diagnostics: readonly Diagnostic[]; readonly currency: string | null };
+
+async function tryOne(
+  open: OpenBatch,
+  chosen: readonly Varied["values"][number][],
+  modelOf: ModelOf,
+): Promise<Tried> {
+  const values = chosen.map(({ text }) => text);
+  const fails = (diagnostics: readonly Diagnostic[]): Tried => {
+    const { code, message } = diagnostics.find(({ severity }) => severity === "error")!;
+    return { values, results: null, error: { code, message }, diagnostics, currency: null };
+  };
+  const read = await open.settle(chosen.map(({ change }) => change));
+  if (read.batch === undefined) return fails(read.diagnostics);
+  const plan = planBatch(read.batch, { modelOf, lives: "own" });
+  if (!plan.ok) return fails(plan.faults.map((fault) => toDiagnostic(fault, read.locate)));
+  return {
+    values,
+    results: planResults(plan.value),
+    error: null,
+    diagnostics: [],
+    currency: plan.value.currency,
+  };
+}
+
+/** One warning for each kind of error, with the first combination that has it. */
+function failures(tried: readonly Tried[], varied: readonly Varied[]): Diagnostic[] {
+  const codes = new Set(tried.flatMap((one) => one.error?.code ?? []));
+  return [...codes].map((code) => {
+    const all = tried.filter((one) => one.error?.code === code);
+    const first = all[0]!;
+    const where = varied.map(({ key }, i) => `${key}=${first.values[i]}`).join(", ");
+    return {
+      code: "combination-failed",
+      severity: "warning",
+      message: `${all.length} of ${tried.length} combinations cannot be worked (${code}); the first is ${where}: ${first.error!.message}`,
+      spans: [],
+    };
+  });
+}
+
+/** A plan's results over every combination of some values. */
+export const execute: Execute = async (request, io) => {
+  const given = (request.options.vary ?? []) as readonly string[];
+  if (given.length === 0)
+    return refused(
+      error("usage", [], "--vary is needed: nothing varies", "write --vary tanks.six.volume='6 L,8 L'"),
+    );
+  const read = given.map(readVaried);
+  const diagnostics = read.flatMap((one) => one.diagnostics);
+  const varied = read.flatMap((one) => one.varied ?? []);
+  const twice = varied.find(({ key }, i) => varied.findIndex((other) => other.key === key) < i);
+  if (twice)
+    diagnostics.push(
+      unplaced(
+        error("usage", [], `--vary ${twice.key} is given twice`, "write all its values in one --vary"),
+      ),
+    );
+  const count = varied.reduce((product, { values }) => product * values.length, 1);
+  if (count > mostCombinations)
+    diagnostics.push(
+      unplaced(
+        error(
+          "usage",
+          [],
+          `--vary: ${count} combinations are too many`,
+          `vary fewer values: at most ${mostCombinations}`,
+        ),
+      ),
+    );
+  if (diagnostics.length > 0) return { diagnostics };
+
+  const open = await openBatchFile(request.args[0] ?? "-", request, io, ["baths", "orders"]);
+  if (open.diagnostics.length > 0) return { diagnostics: (await open.settle()).diagnostics };
+  const modelOf = dyeMemory();
+  const tried: Tried[] = [];
+  for (const chosen of combinations(varied.map(({ values }) => values)))
+    tried.push(await tryOne(open, chosen, modelOf));
+  if (tried.every(({ results }) => results === null)) return { diagnostics: tried[0]!.diagnostics };
+  const wanted = request.options.result as string | undefined;
+  const report = sweepReport(
+    varied.map(({ key, values }) => ({ key, values: values.map(({ text }) => text) })),
+    tried.map(({ values, results, error: failed }) => ({ values, results, error: failed })),
+    {
+      currency: tried.find(({ results }) => results)!.currency,
+      wanted: wanted?.split(",").map((name) => name.trim()),
+    },
+  );
+  if (!report.ok) return refused(...report.faults);
+  return { report: report.value, diagnostics: failures(tried, varied) };
+};

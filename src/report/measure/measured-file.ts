@@ -1,0 +1,18 @@
+import type { PartInTank } from "../../core/batch/part-in-tank.js";
+import type { Fault } from "../../core/fault.js";
+import type { MeshMeasure } from "../../core/mesh/mesh-measure.js";
+
+/** A part in a tank; no load size where volume and mass are not to be trusted. */
+export type MeasuredInTank = Omit<PartInTank, "partsPerLoad" | "boundBy"> & {
+  readonly partsPerLoad: number | null;
+  readonly boundBy: PartInTank["boundBy"] | null;
+};
+
+/** A model file that was measured. */
+export interface MeasuredFile {
+  readonly file: string;
+  readonly model: MeshMeasure;
+  readonly volumeTrusted: boolean;
+  readonly warnings: readonly Fault[];
+  readonly inTank?: MeasuredInTank;
+}

@@ -1,0 +1,21 @@
+import type { Advice } from "../../core/batch/advice.js";
+import type { Plan } from "../../core/batch/plan-model.js";
+
+/** A line a kind of advice, with the parts that it is for. */
+export function partAdvice(plan: Plan, index: number): string[] {
+  const names = (code: Advice["code"], say: (advice: Advice) => string): string =>
+    plan.advice
+      .filter((advice) => advice.bath === index + 1 && advice.code === code)
+      .map(say)
+      .join(", ");
+  const light = names("floats", ({ part }) => part);
+  const thin = names("thin-walls", ({ part, meanWallMm: mm }) => `${part} (about ${mm.toFixed(1)} mm)`);
+  return [
+    ...(light === ""
+      ? []
+      : [`Lighter than the liquor, so they float until wetted: ${light}. Use a basket or a weight.`]),
+    ...(thin === ""
+      ? []
+      : [`Thin walls, soft when hot: ${thin}. Support them, and let them cool lying flat.`]),
+  ];
+}

@@ -1,0 +1,181 @@
+import { parse } from "csv-parse/sync";
+import { describe, expect, test } from "vitest";
+import { readVaried, splitValues, spreadRange } from "../../src/cli/sweep/vary.js";
+import { widthOf } from "../../src/report/wrap.js";
+import { folderIo } from "../tools/folder-io.js";
+import { runFake } from "./fake-io.js";
+
+const examples = new URL("../../examples", import.meta.url).pathname;
+const sweep = (...args: string[]) => runFake(["sweep", "restock.yaml", ...args], folderIo(examples));
+const vary = (...keys: string[]): string[] => keys.flatMap((key) => ["--vary", key]);
+const rowsOf = (csv: string): Record<string, string>[] => parse(csv, { columns: true });
+const json = async (...args: string[]) => JSON.parse((await sweep(...args, "--format", "json")).out);
+
+describe("sweep", () => {
+  test("has one row a combination, the last key varying first", async () => {
+    const { status, out } = await sweep(
+      ...vary("tanks.six.cover=lid,none", "handling.drain=10 s,20 s,30 s"),
+      "--format",
+      "csv",
+    );
+    expect(status).toBe(0);
+    expect(rowsOf(out).map((row) => [row["tanks.six.cover"], row["handling.drain"]])).toEqual([
+      ["lid", "10 s"],
+      ["lid", "20 s"],
+      ["lid", "30 s"],
+      ["none", "10 s"],
+      ["none", "20 s"],
+      ["none", "30 s"],
+    ]);
+  });
+
+  test("gives each combination the numbers that plan gives with --set", async () => {
+    const { combinations } = await json(
+      ...vary("tanks.six.volume=5.5 L,6 L", "dyes.brick.dilution=1:9,1:14", "baths.0.topUp=none,strength"),
+    );
+    expect(combinations).toHaveLength(8);
+    for (const { values, results } of combinations) {
+      const sets = Object.entries(values).flatMap(([key, value]) => ["--set", `${key}=${value}`]);
+      const { out } = await runFake(
+        ["plan", "restock.yaml", ...sets, "--format", "json"],
+        folderIo(examples),
+      );
+      const plan = JSON.parse(out);
+      const dips = plan.baths.flatMap((bath: { loads: { dipSeconds: number }[] }) =>
+        bath.loads.map(({ dipSeconds }) => dipSeconds),
+      );
+      expect(results).toMatchObject({
+        cost: plan.totals.cost,
+        costPerPart: plan.totals.cost / plan.totals.good,
+        orderCostPerPart: plan.orders.map((order: { costPerPart: number }) => order.costPerPart),
+        minutes: plan.totals.minutes,
+        operatorMinutes: plan.totals.operatorMinutes,
+        loads: plan.totals.loads,
+        kWh: plan.totals.kWh,
+        longestDipSeconds: Math.max(...dips),
+        shortestDipSeconds: Math.min(...dips),
+        warnings: plan.warnings.length + plan.exceeded.length,
+        restsOnAssumed: plan.restsOnAssumed,
+        baths: plan.baths.map(({ life }: { life: { loads: number; parts: number } }) => ({
+          lifeLoads: life.loads,
+          lifeParts: life.parts,
+        })),
+      });
+    }
+  });
+
+  test("gives a combination that cannot be worked its error's code, works the others, and warns once a kind", async () => {
+    const { status, out, err } = await sweep(
+      ...vary("tanks.six.heater=150 W,600 W", "parts.hook.mass=6.4 g,400 g"),
+      "--format",
+      "csv",
+    );
+    expect(status).toBe(0);
+    expect(rowsOf(out).map(({ error, cost_EUR }) => [error, cost_EUR === ""])).toEqual([
+      ["heater-too-weak", true],
+      ["part-too-large", true],
+      ["", false],
+      ["part-too-large", true],
+    ]);
+    expect(err.match(/warning\[combination-failed\]/g)).toHaveLength(2);
+    expect(err.replace(/\s+/g, " ")).toContain("2 of 4 combinations cannot be worked (part-too-large)");
+  });
+
+  test("counts a value that the schema refuses as a combination that cannot be worked", async () => {
+    const { combinations } = await json(...vary("tanks.six.volume=6 L,6,6 kg"));
+    expect(combinations.map((one: { error: { code: string } | null }) => one.error?.code ?? null)).toEqual([
+      null,
+      "unit-missing",
+      "unit-wrong",
+    ]);
+  });
+
+  test("says the errors and writes nothing where no combination can be worked", async () => {
+    const { status, out, err, files } = await sweep(...vary("tanks.six.volum=6 L,7 L"), "--out", "a.csv");
+    expect([status, out, files.size]).toEqual([2, "", 0]);
+    expect(err).toContain("did you mean volume?");
+    expect(err).toContain("--vary:1:1");
+  });
+
+  test("varies choices, lists and maps as --set writes them", async () => {
+    const { combinations } = await json(
+      ...vary(
+        "baths.0.start=fresh,{ volume: 5.9 L, strength: 60 % }",
+        "shades.brick-deep.lab=[44.0, 38.3, 13.5],[46.0, 38.0, 13.0]",
+      ),
+    );
+    const hands = combinations.map(
+      (one: { results: { operatorMinutes: number } }) => one.results.operatorMinutes,
+    );
+    expect(new Set(hands).size).toBe(4);
+    expect(hands[2]).toBeGreaterThan(hands[0]);
+  });
+
+  test("keeps --set for all combinations", async () => {
+    const one = await json(...vary("handling.drain=10 s,20 s"), "--set", "rates.labour=0 /h");
+    const other = await json(...vary("handling.drain=10 s,20 s"));
+    expect(one.combinations[0].results.cost).toBeLessThan(other.combinations[0].results.cost);
+  });
+
+  test("shows the columns asked for, with or without their unit, and refuses others by name", async () => {
+    const { out } = await sweep(
+      ...vary("handling.drain=10 s,20 s"),
+      "--result",
+      "longest_dip,cost,order_2_cost_per_part_EUR",
+      "--format",
+      "csv",
+    );
+    expect(Object.keys(rowsOf(out)[0]!)).toEqual([
+      "handling.drain",
+      "longest_dip_s",
+      "cost_EUR",
+      "order_2_cost_per_part_EUR",
+    ]);
+    const { status, err } = await sweep(...vary("handling.drain=10 s,20 s"), "--result", "profit");
+    expect([status, err]).toEqual([2, expect.stringContaining('there is no result "profit"')]);
+  });
+
+  for (const columns of [60, 80])
+    test(`keeps every line within ${columns} columns`, async () => {
+      const { out } = await runFake(
+        ["sweep", "restock.yaml", ...vary("tanks.six.cover=lid,none", "tanks.six.heater=150 W,600 W")],
+        { ...folderIo(examples), columns, outIsTerminal: true, env: { NO_COLOR: "1" } },
+      );
+      for (const line of out.split("\n")) expect(widthOf(line)).toBeLessThanOrEqual(columns);
+    });
+
+  const misuses: Readonly<Record<string, readonly string[]>> = {
+    "--vary is needed": [],
+    "no key or no values": vary("volume"),
+    "one of the values is empty": vary("handling.drain=10 s,,20 s"),
+    "is given twice": vary("handling.drain=10 s", "handling.drain=20 s"),
+    "combinations are too many": vary("handling.drain=1 s..9 s/400", "handling.rinse=1 s..9 s/400"),
+  };
+  for (const [said, args] of Object.entries(misuses))
+    test(`says "${said}" with status 2`, async () => {
+      const { status, err } = await sweep(...args);
+      expect([status, err.replace(/\s+/g, " ")]).toEqual([2, expect.stringContaining(said)]);
+    });
+});
+
+describe("readVaried", () => {
+  test("parts values at commas outside of brackets, braces and quotes", () => {
+    expect(splitValues(`a,"b,c",[1,2],{ x: [3,4], y: 5 }`)).toEqual([
+      "a",
+      `"b,c"`,
+      "[1,2]",
+      "{ x: [3,4], y: 5 }",
+    ]);
+  });
+
+  test("spreads a range at even steps with both ends, and leaves anything else", () => {
+    expect(spreadRange("80 °C..60 °C/3")).toEqual(["80 °C", "70 °C", "60 °C"]);
+    expect(spreadRange("0.1..0.3 mL/dm2/3")).toEqual(["0.1 mL/dm2", "0.2 mL/dm2", "0.3 mL/dm2"]);
+    for (const text of ["1..2", "10 s..60 min/6", "a..b/3", "1 s..2 s/1"])
+      expect(spreadRange(text)).toEqual([text]);
+  });
+
+  test("reads each value as YAML once", () => {
+    expect(readVaried("a.b=1,[2]").varied!.values.map(({ change }) => change.source.plain)).toEqual([1, [2]]);
+  });
+});
