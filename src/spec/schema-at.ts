@@ -13,27 +13,35 @@ interface Definition {
   readonly options?: readonly Schema[];
 }
 
-/** The part of the schema that a path leads to; wrappers are taken off. */
+/** A schema without its wrappers. */
+function bare(schema: Schema | undefined): Schema | undefined {
+  let inner = schema;
+  while (inner?._zod.def.innerType !== undefined) inner = inner._zod.def.innerType;
+  return inner?._zod.def.type === "pipe" ? inner._zod.def.in : inner;
+}
+
+/** The forms that a value can take, of unions in unions too. */
+const formsOf = (schema: Schema | undefined): Schema[] => {
+  const inner = bare(schema);
+  if (inner === undefined) return [];
+  return inner._zod.def.type === "union" ? (inner._zod.def.options ?? []).flatMap(formsOf) : [inner];
+};
+
+/** The part of the schema that a path leads to; wrappers are taken off, and of a union it is the map of fixed keys. */
 export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
   let here: Schema | undefined = schema as Schema;
-  const bare = (found: Schema | undefined): Schema | undefined => {
-    let inner = found;
-    while (inner?._zod.def.innerType !== undefined) inner = inner._zod.def.innerType;
-    if (inner?._zod.def.type === "pipe") return inner._zod.def.in;
-    if (inner?._zod.def.type === "union")
-      return (
-        inner._zod.def.options
-          ?.map(bare)
-          .find((o) => o?._zod.def.shape !== undefined || o?._zod.def.valueType !== undefined) ?? inner
-      );
-    return inner;
-  };
-  here = bare(here);
   for (const step of path) {
-    const def: Definition | undefined = here?._zod.def;
-    here = bare(def?.shape?.[String(step)] ?? def?.valueType ?? def?.element);
+    const defs: Definition[] = formsOf(here).map((form) => form._zod.def);
+    const own = defs.find(({ shape }) => shape?.[String(step)] !== undefined);
+    const any = defs.find(({ valueType, element }) => valueType !== undefined || element !== undefined);
+    here = own?.shape?.[String(step)] ?? any?.valueType ?? any?.element;
   }
-  return here;
+  const forms = formsOf(here);
+  return (
+    forms.find(({ _zod }) => _zod.def.shape !== undefined) ??
+    forms.find(({ _zod }) => _zod.def.valueType !== undefined) ??
+    bare(here)
+  );
 }
 
 /** Keys of the map that a path leads to; none where it is no map of fixed keys. */

@@ -1,8 +1,11 @@
 import type * as model from "../core/batch/model.js";
+import { blankCost } from "../core/cost/blank.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
 import { baseUnder, standardReading } from "./base-under.js";
 import type { Spec } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
+import { isBuild } from "./schema/blank.js";
+import type { Amount } from "./schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -51,21 +54,31 @@ const dryer = rememberBy(
     }),
 );
 
+/** How surely evidence tells an amount; undefined where it comes from none. */
+const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
+  assumedShare === undefined || interval95 === undefined ? undefined : { assumedShare, interval95 };
+
 const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   if (of.kind === "file") throw new Error(`the reflectance file ${of.file} was not read`);
   return of;
 };
+
+const dilution = (of: Of<"dyes">["dilution"]): model.Dilution =>
+  of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
 
 const dye = rememberBy(
   (of: Of<"dyes">, name: string, ownBase: model.Base | undefined): model.Dye =>
     present({
       name,
       price: of.price?.value,
-      dilution:
-        of.dilution.kind === "liquid"
-          ? { kind: "liquid" as const, fraction: of.dilution.value }
-          : { kind: "powder" as const, gramsPerL: of.dilution.value },
+      dilution: dilution(of.dilution),
       celsius: of.temperature.value,
+      measuredAt:
+        of.measuredAt &&
+        present({
+          dilution: of.measuredAt.dilution && dilution(of.measuredAt.dilution),
+          celsius: of.measuredAt.temperature?.value,
+        }),
       base: ownBase,
       reading: of.reading,
       swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
@@ -76,19 +89,37 @@ const dye = rememberBy(
       activationEnergyJPerMol: of.activationEnergy.value,
       uptakePerDm2: of.uptake.value,
       uptakeAssumed: of.uptake.assumed === true,
+      uptakeFound: found(of.uptake),
       shelfLifeDays: of.shelfLife?.value,
       notes: of.notes,
     }),
 );
 
-type Blank = Of<"parts">["blank"];
-const blank = (of: Blank): number | ReadonlyMap<string, number> | undefined => {
+type Blank = NonNullable<Of<"parts">["blank"]>;
+type Build = Extract<Blank, { powder: Amount }>;
+const isAmount = (of: Blank): of is Extract<Blank, { value: number }> =>
+  "value" in of && typeof of.value === "number";
+const isBuilt = (of: Blank): of is Build => isBuild(of);
+
+const oneBlank = (of: Amount | Build, massG: number): number =>
+  isBuilt(of)
+    ? blankCost({
+        massG,
+        powderPerKg: of.powder.value,
+        refresh: of.refresh.value,
+        packing: of.packing.value,
+        buildHours: of.build.value,
+        machinePerHour: of.machine.value,
+        partsPerBuild: of.partsPerBuild,
+        finishing: of.finishing?.value ?? 0,
+      }).total
+    : of.value;
+
+const blank = (of: Blank | undefined, massG: number): number | ReadonlyMap<string, number> | undefined => {
   if (of === undefined) return undefined;
-  if (isAmount(of)) return of.value;
-  return new Map(Object.entries(of).map(([base, amount]) => [base, amount.value]));
+  if (isAmount(of) || isBuilt(of)) return oneBlank(of, massG);
+  return new Map(Object.entries(of).map(([base, each]) => [base, oneBlank(each, massG)]));
 };
-const isAmount = (of: NonNullable<Blank>): of is Extract<Blank, { value: number }> =>
-  typeof of.value === "number";
 
 const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
   if (of.mass === undefined || of.area === undefined) throw new Error(`the part ${name} was not measured`);
@@ -99,7 +130,7 @@ const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
     volumeCm3: of.volume?.value ?? of.mass.value / of.density.value,
     massAssumed: of.mass.assumed,
     boxMm: of.boxMm,
-    blank: blank(of.blank),
+    blank: blank(of.blank, of.mass.value),
     perLoad: of.perLoad,
   });
 });
@@ -127,6 +158,7 @@ const handling = rememberBy(
     longestSeconds: h.longest.value,
     dragOutMlPerDm2: h.dragOut.value,
     dragOutAssumed: h.dragOut.assumed === true,
+    ...present({ dragOutFound: found(h.dragOut) }),
     rinseWaterL: h.rinseWater.value,
     liquorRatioLPerKg: h.liquorRatio.value,
     freeboard: h.freeboard.value,
@@ -213,6 +245,7 @@ export function toBatch(spec: Spec): model.Batch {
     handling: handling(spec.handling),
     consumables: { perBath: c.perBath.value, perLoad: c.perLoad.value, perPart: c.perPart.value },
     yield: spec.yield.value,
+    rework: spec.rework?.value,
     pricing:
       p &&
       present({

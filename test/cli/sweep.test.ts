@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
 import { readVaried, splitValues, spreadRange } from "../../src/cli/sweep/vary.js";
@@ -31,7 +32,7 @@ describe("sweep", () => {
 
   test("gives each combination the numbers that plan gives with --set", async () => {
     const { combinations } = await json(
-      ...vary("tanks.six.volume=5.5 L,6 L", "dyes.brick.dilution=1:9,1:14", "baths.0.topUp=none,strength"),
+      ...vary("tanks.six.volume=5.5 L,6 L", "dyes.brick.dilution=1:9,1:8", "baths.0.topUp=none,strength"),
     );
     expect(combinations).toHaveLength(8);
     for (const { values, results } of combinations) {
@@ -111,6 +112,16 @@ describe("sweep", () => {
     expect(hands[2]).toBeGreaterThan(hands[0]);
   });
 
+  test("leaves swatches where they were dipped, so that a thinner bath dips longer; warns where that is not said", async () => {
+    const light = ["--set", "shades.brick-deep={ dye: brick, time: 30 s }", "--format", "json"];
+    const kept = await sweep(...vary("dyes.brick.dilution=1:9,1:19"), ...light);
+    expect(kept.err).not.toContain("swatches-move");
+    const [fresh, thin] = JSON.parse(kept.out).combinations;
+    expect(thin.results.shortestDipSeconds).toBeGreaterThan(1.8 * fresh.results.shortestDipSeconds);
+    const moved = await sweep(...vary("dyes.teal.temperature=82 °C,78 °C"));
+    expect([moved.status, moved.err]).toEqual([0, expect.stringContaining("warning[swatches-move]")]);
+  });
+
   test("keeps --set for all combinations", async () => {
     const one = await json(...vary("handling.drain=10 s,20 s"), "--set", "rates.labour=0 /h");
     const other = await json(...vary("handling.drain=10 s,20 s"));
@@ -177,5 +188,42 @@ describe("readVaried", () => {
 
   test("reads each value as YAML once", () => {
     expect(readVaried("a.b=1,[2]").varied!.values.map(({ change }) => change.source.plain)).toEqual([1, [2]]);
+  });
+});
+
+describe("the README's three questions", () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const section = /## Three questions of an owner([\s\S]*?)\n## /.exec(readme)![1]!;
+  const commands = [...section.matchAll(/^dipwright (.*)$/gm)].map((match) =>
+    (match[1]!.match(/(?:[^\s']|'[^']*')+/g) ?? []).map((word) => word.replace(/'/g, "")),
+  );
+  const answers = () =>
+    Promise.all(
+      commands.map(async (args) =>
+        rowsOf((await runFake([...args, "--format", "csv"], folderIo(examples))).out),
+      ),
+    );
+
+  test("are answered with the numbers that the commands give", async () => {
+    const [tanks, covers, dilutions] = await answers();
+    for (const row of tanks!) expect(section).toContain(row.cost_EUR);
+    const at = (rows: Record<string, string>[], row: number, key: string): number => Number(rows[row]![key]);
+    const gain = (rows: Record<string, string>[], key: string, from: number, to: number): number =>
+      at(rows, from, key) - at(rows, to, key);
+    expect([gain(tanks!, "loads", 0, 1), Math.round(gain(tanks!, "operator_minutes", 0, 1))]).toEqual([3, 7]);
+    expect([gain(tanks!, "loads", 0, 2), Math.round(-gain(tanks!, "operator_minutes", 0, 2))]).toEqual([
+      0, 30,
+    ]);
+    expect(-gain(tanks!, "energy_kWh", 0, 1)).toBeCloseTo(0.6, 1);
+    expect(Math.round(gain(covers!, "minutes", 0, 1))).toBe(17);
+    expect(gain(covers!, "energy_kWh", 0, 1)).toBeCloseTo(0.17, 2);
+    expect(gain(covers!, "energy_kWh", 0, 2)).toBeCloseTo(0.28, 2);
+    expect(gain(covers!, "cost_EUR", 0, 1)).toBeCloseTo(0.09, 6);
+    expect(dilutions!.map(({ shortest_dip_s }) => Math.round(Number(shortest_dip_s)))).toEqual([
+      23, 30, 49, 74,
+    ]);
+    expect([at(dilutions!, 1, "dye_used_mL"), at(dilutions!, 3, "dye_used_mL")]).toEqual([17.5, 9.7]);
+    expect(Math.round(-gain(dilutions!, "operator_minutes", 1, 3))).toBe(14);
+    expect(Math.round(-gain(dilutions!, "cost_EUR", 1, 3))).toBe(7);
   });
 });

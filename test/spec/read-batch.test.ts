@@ -21,7 +21,7 @@ test("locate leads from a path into the batch to the value in the file that it c
     column: 51,
   });
   expect(locate(["dyes", "lagoon", "swatches", 2, "lab"])).toMatchObject({
-    line: 11,
+    line: 12,
     column: 29,
     length: 20,
   });

@@ -1,3 +1,4 @@
+import type { Dye } from "../../core/batch/model.js";
 import { planBatch } from "../../core/batch/plan.js";
 import { planResults } from "../../core/batch/plan-results.js";
 import { error } from "../../core/fault.js";
@@ -14,7 +15,11 @@ import { readVaried, type Varied } from "./vary.js";
 /** Rows that a table can be read or drawn from; more are a slip of the hand. */
 const mostCombinations = 100_000;
 
-type Tried = SweepRow & { readonly diagnostics: readonly Diagnostic[]; readonly currency: string | null };
+type Tried = SweepRow & {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly currency: string | null;
+  readonly dyes: readonly Dye[];
+};
 
 async function tryOne(
   open: OpenBatch,
@@ -24,7 +29,7 @@ async function tryOne(
   const values = chosen.map(({ text }) => text);
   const fails = (diagnostics: readonly Diagnostic[]): Tried => {
     const { code, message } = diagnostics.find(({ severity }) => severity === "error")!;
-    return { values, results: null, error: { code, message }, diagnostics, currency: null };
+    return { values, results: null, error: { code, message }, diagnostics, currency: null, dyes: [] };
   };
   const read = await open.settle(chosen.map(({ change }) => change));
   if (read.batch === undefined) return fails(read.diagnostics);
@@ -36,6 +41,7 @@ async function tryOne(
     error: null,
     diagnostics: [],
     currency: plan.value.currency,
+    dyes: read.batch.dyes,
   };
 }
 
@@ -50,6 +56,23 @@ function failures(tried: readonly Tried[], varied: readonly Varied[]): Diagnosti
       code: "combination-failed",
       severity: "warning",
       message: `${all.length} of ${tried.length} combinations cannot be worked (${code}); the first is ${where}: ${first.error!.message}`,
+      spans: [],
+    };
+  });
+}
+
+/** A dye that is varied in what its swatches belong to: they would move with it, and dip times stay. */
+function swatchesMove(varied: readonly Varied[], dyes: readonly Dye[]): Diagnostic[] {
+  return varied.flatMap(({ key }) => {
+    const [, name, what] = /^dyes\.(.+)\.(dilution|temperature)$/.exec(key) ?? [];
+    const dye = dyes.find((one) => one.name === name);
+    if (dye === undefined || dye.measuredAt?.[what === "dilution" ? "dilution" : "celsius"] !== undefined)
+      return [];
+    return {
+      code: "swatches-move",
+      severity: "warning",
+      message: `${key} varies, and dye "${name}" does not say what it was measured at: its swatches or rate are taken as those of each value in turn`,
+      help: `write measuredAt: { ${what}: ${what === "dilution" ? "1:9" : "80 °C"} } for the dye, so that they stay where they were dipped`,
       spans: [],
     };
   });
@@ -103,5 +126,9 @@ export const execute: Execute = async (request, io) => {
     },
   );
   if (!report.ok) return refused(...report.faults);
-  return { report: report.value, diagnostics: failures(tried, varied) };
+  const dyes = tried.find(({ results }) => results)!.dyes;
+  return {
+    report: report.value,
+    diagnostics: [...swatchesMove(varied, dyes), ...failures(tried, varied)],
+  };
 };

@@ -1,8 +1,8 @@
 import type { LoadResult } from "../bath/run.js";
 import { type Fault, warning } from "../fault.js";
 import { shortNumber } from "../quantity/short-number.js";
-import type { ShadeAim } from "../uptake/aim.js";
 import type { UptakeModel } from "../uptake/depth.js";
+import { madeUpStrength, measuredDilution } from "../uptake/measured-at.js";
 import { bringTo } from "../uptake/way-out.js";
 import type { LoadPlan } from "./assign.js";
 import type { Bath, Dilution, Handling } from "./model.js";
@@ -41,7 +41,7 @@ export function slowerDip(
 /** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
 const wornFactor = 2;
 
-/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long; the first of each kind. */
+/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long, worn; the first of each kind, or of each shade. */
 export function dipFaults(
   bath: Bath,
   handling: Handling,
@@ -49,42 +49,49 @@ export function dipFaults(
   loads: readonly {
     readonly plan: LoadPlan;
     readonly result: LoadResult;
-    readonly aim: ShadeAim;
     readonly window: readonly [number, number | null] | null;
+    /** In this bath when fresh; undefined where it is too weak even then. */
+    readonly freshSeconds: number | undefined;
   }[],
 ): Fault[] {
   const path = ["baths", bath.index];
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const faults: Fault[] = [];
   const slower = ({ plan, result }: (typeof loads)[number]): string =>
-    slowerDip(model, bath.dye.dilution, {
+    slowerDip(model, measuredDilution(bath.dye), {
       depth: plan.depth,
-      strength: result.strengthDuring,
+      strength: result.strengthDuring * madeUpStrength(bath.dye),
       celsius: bath.dye.celsius,
     });
-  const quick = loads.findIndex(({ result }) => result.seconds < handling.shortestSeconds - 1e-9);
-  if (quick >= 0)
-    faults.push(
-      warning(
-        "dip-too-short",
-        path,
-        `load ${quick + 1} of ${where} needs ${secondsInWords(loads[quick]!.result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
-        slower(loads[quick]!),
-      ),
-    );
   const width = ({ window }: (typeof loads)[number]): number =>
     window === null || window[1] === null ? Number.POSITIVE_INFINITY : window[1] - window[0];
-  const narrow = loads.findIndex((load) => width(load) < 2 * handling.timingSeconds);
-  if (narrow >= 0 && narrow !== quick) {
-    const { result, plan } = loads[narrow]!;
-    faults.push(
-      warning(
-        "window-too-narrow",
-        path,
-        `load ${narrow + 1} of ${where} (shade "${plan.order.shade.name}") stays within tolerance for ${width(loads[narrow]!).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
-        result.seconds < 60 ? slower(loads[narrow]!) : "allow a wider tolerance, or time the dip better",
-      ),
-    );
+  const told = new Set<string>();
+  for (const [i, load] of loads.entries()) {
+    const { result, plan } = load;
+    const { shade } = plan.order;
+    // Once a shade: its other loads are alike.
+    if (told.has(shade.name)) continue;
+    if (result.seconds < handling.shortestSeconds - 1e-9) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "dip-too-short",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${secondsInWords(result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
+          slower(load),
+        ),
+      );
+    } else if (width(load) < 2 * handling.timingSeconds) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "window-too-narrow",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") stays within tolerance for ${width(load).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
+          result.seconds < 60 ? slower(load) : "allow a wider tolerance, or time the dip better",
+        ),
+      );
+    }
   }
   const long = loads.findIndex(({ result }) => result.seconds > handling.longestSeconds);
   if (long >= 0)
@@ -96,14 +103,16 @@ export function dipFaults(
         "strengthen the bath or make it up fresh",
       ),
     );
-  const worn = loads.findIndex(({ result, aim }) => result.seconds > wornFactor * aim.freshSeconds);
+  const worn = loads.findIndex(
+    ({ result, freshSeconds }) => freshSeconds !== undefined && result.seconds > wornFactor * freshSeconds,
+  );
   if (worn >= 0 && long < 0) {
-    const { result, aim } = loads[worn]!;
+    const { result, freshSeconds } = loads[worn]!;
     faults.push(
       warning(
         "bath-nearly-spent",
         path,
-        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(aim.freshSeconds)} in a fresh bath: the bath is nearly spent`,
+        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
         bath.topUp === "strength"
           ? "make it up fresh next time"
           : "write topUp: strength to bring it back, or make it up fresh next time",

@@ -70,6 +70,13 @@ export interface Base {
   readonly lab?: Lab;
 }
 
+/** How surely a figure is known that evidence was found for. */
+export interface Found {
+  /** Variance left of the assumed figure's own: 1 where the evidence tells nothing. */
+  readonly assumedShare: number;
+  readonly interval95: readonly [number, number];
+}
+
 export interface Swatch {
   readonly seconds: number;
   readonly colour: Colour;
@@ -81,6 +88,8 @@ export interface Dye {
   readonly price?: number;
   readonly dilution: Dilution;
   readonly celsius: number;
+  /** The bath that swatches, rate and times of shades belong to, where baths are made up otherwise. */
+  readonly measuredAt?: { readonly dilution?: Dilution; readonly celsius?: number };
   /** What the swatches were dyed on. */
   readonly base?: Base;
   readonly reading: { readonly illuminant: IlluminantName; readonly observer: ObserverName };
@@ -94,7 +103,9 @@ export interface Dye {
   readonly activationEnergyJPerMol: number;
   /** κ: mL concentrate or g powder taken up per dm² at depth 1. */
   readonly uptakePerDm2: number;
+  /** Nobody gave it, or evidence leaves more than a tenth of the assumed figure's variance. */
   readonly uptakeAssumed: boolean;
+  readonly uptakeFound?: Found;
   readonly shelfLifeDays?: number;
   readonly notes?: string;
 }
@@ -173,6 +184,7 @@ export interface Handling {
   readonly longestSeconds: number;
   readonly dragOutMlPerDm2: number;
   readonly dragOutAssumed: boolean;
+  readonly dragOutFound?: Found;
   readonly rinseWaterL: number;
   readonly liquorRatioLPerKg: number;
   readonly freeboard: number;
@@ -209,6 +221,8 @@ export interface Batch {
   readonly consumables: { readonly perBath: number; readonly perLoad: number; readonly perPart: number };
   /** Good parts of those started, 0..1. */
   readonly yield: number;
+  /** Parts that a second dip makes good, of those that missed their shade, 0..1; none where absent. */
+  readonly rework?: number;
   readonly pricing?: Pricing;
   readonly limits: { readonly costPerPart?: number };
 }

@@ -27,6 +27,17 @@ export const yieldWithRework = ({ firstPass, rework, secondPass = firstPass }: R
 export const dipsPerStarted = ({ firstPass, rework }: ReworkYield): number => 1 + (1 - firstPass) * rework;
 
 /**
+ * Parts that are dipped again of those that were started: (1 - y) w, in whole parts.
+ *
+ * Rounded up, so that the good ones of both dips are never fewer than foretold. Common practice, no source.
+ * @example
+ * partsAgain(124, { firstPass: 0.97, rework: 0.6 }) // => 3
+ * partsAgain(124, { firstPass: 0.97, rework: 0 }) // => 0
+ */
+export const partsAgain = (started: number, { firstPass, rework }: ReworkYield): number =>
+  Math.max(0, Math.ceil(started * (1 - firstPass) * rework * (1 - 1e-12) - 1e-9));
+
+/**
  * Cost of one good part where bad ones may be dyed again: (blank + dyeing (1 + (1 - y) w))/(y + (1 - y) w y2).
  *
  * `dyeing` is the cost of one dip of one part; stripping or sorting between the two may be part of `again`.

@@ -3,6 +3,7 @@ import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { type ChosenCurve, chooseCurve } from "./choose-law.js";
 import { depthAt, type UptakeModel } from "./depth.js";
 import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
+import { measuredCelsius } from "./measured-at.js";
 import { assumedProgress, labAfter } from "./shade-curve.js";
 import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
 
@@ -10,6 +11,8 @@ import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
 export interface DyeModel {
   readonly dye: Dye;
   readonly uptake: UptakeModel;
+  /** The longest dip that is done: colours are sought up to it, extrapolated beyond the longest swatch. */
+  readonly longestSeconds: number;
   /** Null where the dye has no swatches to tell its colours. */
   readonly chosen: ChosenCurve | null;
   /** What the rate rests on. */
@@ -66,7 +69,7 @@ export function dyeModel(
 ): Outcome<DyeModel> {
   const common = {
     referenceSeconds: referenceSecondsOf(dye, handling),
-    referenceCelsius: dye.celsius,
+    referenceCelsius: measuredCelsius(dye),
     ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),
     activationEnergyJPerMol: dye.activationEnergyJPerMol,
   };
@@ -84,6 +87,7 @@ export function dyeModel(
     return done({
       dye,
       uptake: { law, ratePerSecond: dye.ratePerSecond, ...common },
+      longestSeconds: handling.longestSeconds,
       chosen: null,
       rate: "given",
     });
@@ -97,6 +101,7 @@ export function dyeModel(
     {
       dye,
       uptake: { law, ratePerSecond, ...common },
+      longestSeconds: handling.longestSeconds,
       chosen,
       rate: dye.ratePerSecond === undefined ? fitted : "given",
     },
@@ -174,7 +179,7 @@ export function aimAt(model: DyeModel, shade: Shade, base: Base | undefined): Ou
     return done(aim(target.seconds, 0, windowAround(curve, target.seconds, tolerance, ks)));
   const wanted = dyedColour(target.colour, model.dye.reading, path);
   if (!wanted.ok) return wanted;
-  const nearest = nearestTime(curve, wanted.value.lab, tolerance, ks);
+  const nearest = nearestTime(curve, wanted.value.lab, tolerance, ks, model.longestSeconds);
   return done(aim(nearest.seconds, nearest.deltaE00, nearest.window));
 }
 

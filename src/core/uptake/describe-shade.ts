@@ -4,6 +4,8 @@ import { done, type Fault, type Outcome } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
 import type { LeaveOneOut } from "./choose-law.js";
 import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
+import { madeUpStrength } from "./measured-at.js";
+import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
 import { labAfter } from "./shade-curve.js";
 import { dyedColour } from "./swatch-curves.js";
 import { timeDoubt } from "./time-doubt.js";
@@ -14,6 +16,18 @@ export interface ShadeBath {
   readonly strength: number;
   readonly celsius: number;
   readonly base?: Base;
+  /** Of a fresh one, mL of concentrate or g of powder, and its volume; where a tank of the spec holds the dye. */
+  readonly makeUp?: ShadeMakeUp;
+}
+
+export interface ShadeMakeUp {
+  readonly dye: number;
+  readonly volumeL: number;
+}
+
+/** What moves the shade, and what each must be held to. `makeUpDye` only where the bath's volume is known. */
+export interface ShadeSensitivity extends Omit<Sensitivity, "makeUpDye"> {
+  readonly makeUpDye: (Influence & { readonly unit: "mL" | "g"; readonly volumeL: number }) | null;
 }
 
 /** A colour that is wanted, and how near it must be met [CIEDE2000]. */
@@ -59,6 +73,8 @@ export interface ShadeTime {
   readonly tooLong: boolean;
   /** What would bring the dip to a minute, where it is too quick or too narrow for the hand. */
   readonly wayOut: WayOut | null;
+  /** Null where the shade is out of reach, or no time gives it. */
+  readonly sensitivity: ShadeSensitivity | null;
 }
 
 export interface ShadeDescription {
@@ -93,8 +109,8 @@ function printedTimes(swatches: readonly number[], longest: number): number[] {
 }
 
 /**
- * The shade curve of a dye in a bath as it is, and the time for a wish in it. Undefined value where the dye has no
- * swatches is a fault of `dyeModel`.
+ * The shade curve of a dye in a bath as it is, and the time for a wish in it; null for a dye that has a rate and
+ * no swatches.
  */
 export function describeShade(
   dye: Dye,
@@ -109,11 +125,12 @@ export function describeShade(
   const other = otherBase(model.value, bath.base);
   if (!other.ok) return other;
   const { curve, tried } = chosen;
+  const madeUp = madeUpStrength(dye);
   const { set } = curve;
   const hex = (lab: Lab): string => screenColour(lab, set.reading).hex;
   const swatches = set.swatches.map(({ seconds, lab }) => ({ seconds, lab, hex: hex(lab) }));
   const pointAt = (seconds: number): ShadePoint[] => {
-    const depth = depthAt(uptake, { seconds, strength: bath.strength, celsius: bath.celsius });
+    const depth = depthAt(uptake, { seconds, strength: bath.strength * madeUp, celsius: bath.celsius });
     const fresh = equivalentSeconds(uptake, depth);
     if (fresh === undefined) return [];
     const lab = labAfter(curve, fresh, other.value);
@@ -139,7 +156,7 @@ export function describeShade(
       referenceSeconds: uptake.referenceSeconds,
       strength: bath.strength,
       celsius: bath.celsius,
-      ownTemperature: bath.celsius === uptake.referenceCelsius,
+      ownTemperature: bath.celsius === uptake.referenceCelsius && madeUp === 1,
       base: (bath.base ?? dye.base)?.name ?? null,
       estimated: other.value !== undefined,
       swatches,
@@ -171,7 +188,7 @@ function timeFor(
   if (wanted && !wanted.ok) return wanted;
   const wantedLab = wanted?.value.lab ?? aim.lab!;
   const timer = dipTimer(uptake, bath.celsius);
-  const at = (depth: number): number | null => timer(depth, bath.strength) ?? null;
+  const at = (depth: number): number | null => timer(depth, bath.strength * madeUpStrength(dye)) ?? null;
   const seconds = at(aim.depth);
   const depthAfterFresh = (t: number): number =>
     depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
@@ -189,6 +206,15 @@ function timeFor(
     const { interval95, noise } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
     const low = at(depthAfterFresh(interval95[0]));
     return low === null ? null : { interval: [low, at(depthAfterFresh(interval95[1]))] as const, noise };
+  }
+  function wayOutOf(): WayOut {
+    const madeUp = madeUpStrength(dye);
+    const out = bringTo(uptake, {
+      depth: aim.depth,
+      strength: bath.strength * madeUp,
+      celsius: bath.celsius,
+    });
+    return { ...out, strength: out.strength === undefined ? undefined : out.strength / madeUp };
   }
   const step = 1e-4;
   const moved = seconds === null ? null : at(aim.depth * (1 + step));
@@ -228,8 +254,35 @@ function timeFor(
     tooQuick,
     tooNarrow,
     tooLong: seconds !== null && seconds > handling.longestSeconds,
-    wayOut: slower
-      ? bringTo(uptake, { depth: aim.depth, strength: bath.strength, celsius: bath.celsius })
-      : null,
+    wayOut: slower ? wayOutOf() : null,
+    sensitivity:
+      seconds === null || seconds === 0 || !aim.reachable
+        ? null
+        : sensitivityOf(model, bath, { seconds, target: wantedLab, tolerance: wish.tolerance }),
   });
+}
+
+function sensitivityOf(
+  model: DyeModel,
+  bath: ShadeBath,
+  { seconds, target, tolerance }: { seconds: number; target: Lab; tolerance: number },
+): ShadeSensitivity | null {
+  const { chosen, uptake, dye } = model;
+  const other = otherBase(model, bath.base);
+  const { makeUp } = bath;
+  const found = sensitivity({
+    curve: chosen!.curve,
+    model: uptake,
+    dip: { seconds, strength: bath.strength * madeUpStrength(dye), celsius: bath.celsius },
+    tolerance,
+    target,
+    makeUpDye: makeUp?.dye ?? 1,
+    ...(other.ok && other.value ? { baseKs: other.value } : {}),
+  });
+  if (found === undefined) return null;
+  const unit = dye.dilution.kind === "liquid" ? ("mL" as const) : ("g" as const);
+  return {
+    ...found,
+    makeUpDye: makeUp ? { ...found.makeUpDye, unit, volumeL: makeUp.volumeL } : null,
+  };
 }

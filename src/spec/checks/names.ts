@@ -1,4 +1,5 @@
 import { listed, nearest } from "../nearest.js";
+import { isBuild } from "../schema/blank.js";
 import type { Path } from "../source.js";
 import { entries, isAmount, items, type PartlyRead, type Report } from "./report.js";
 
@@ -37,9 +38,14 @@ export function checkNames(batch: PartlyRead, report: Report): void {
   for (const [name, dye] of entries(batch.dyes)) need("bases", dye.base, ["dyes", name, "base"]);
   for (const [name, shade] of entries(batch.shades)) need("dyes", shade.dye, ["shades", name, "dye"]);
   for (const [name, part] of entries(batch.parts)) {
-    if (typeof part.blank !== "object" || part.blank === null || isAmount(part.blank)) continue;
+    if (typeof part.blank !== "object" || part.blank === null) continue;
+    if (isAmount(part.blank) || isBuild(part.blank)) continue;
     for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");
   }
+  const dragOut = batch.handling?.dragOut;
+  if (dragOut !== undefined && "evidence" in dragOut)
+    for (const [i, item] of items(dragOut.evidence))
+      need("parts", item.part, ["handling", "dragOut", "evidence", i, "part"]);
   for (const [i, bath] of items(batch.baths)) {
     need("tanks", bath.tank, ["baths", i, "tank"]);
     need("dyes", bath.dye, ["baths", i, "dye"]);

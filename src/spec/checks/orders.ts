@@ -1,4 +1,5 @@
 import { listed } from "../nearest.js";
+import { isBuild } from "../schema/blank.js";
 import { isAmount, items, type PartlyRead, type Report } from "./report.js";
 
 /** Every order needs a bath of its dye, and a price of the undyed part on its base. */
@@ -18,7 +19,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
       );
     const part = order.part === undefined ? undefined : batch.parts?.[order.part];
     const blank = part?.blank;
-    if (typeof blank !== "object" || blank === null || isAmount(blank)) continue;
+    if (typeof blank !== "object" || blank === null || isAmount(blank) || isBuild(blank)) continue;
     const base = order.base ?? dye?.base;
     const known = Object.keys(blank);
     if (base === undefined) {

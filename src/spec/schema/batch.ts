@@ -69,6 +69,11 @@ const build = () => {
       { description: "good parts of those started", examples: ["97 %"], default: "100 %" },
       { positive: true, limits: "above 0 % and up to 100 %" },
     ).optional(),
+    rework: share({
+      description: "share of the parts that miss their shade that a second dip saves",
+      examples: ["60 %"],
+      default: "0 %",
+    }).optional(),
     pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
     limits: z
       .strictObject({

@@ -4,7 +4,8 @@ import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/qua
 import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
-import { leaf, thing } from "./leaf.js";
+import { orEvidence, uptakeEvidence } from "./evidence.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
 import { number, text } from "./plain-values.js";
 import { liquidOrPowder, quantity } from "./quantities.js";
 
@@ -44,6 +45,22 @@ export const swatch = () =>
       }),
     );
 
+const dilution = (meaning: Meaning) =>
+  leaf<ParsedDilution>({ type: "string" }, meaning, (input) =>
+    typeof input === "string"
+      ? parseDilution(input)
+      : failed(
+          typeof input === "number"
+            ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
+            : error(
+                "wrong-type",
+                [],
+                `a dilution is wanted, ${thing(input)} is given`,
+                "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
+              ),
+        ),
+  );
+
 /** A dye, liquid or powder, with what is known of its bath. */
 export const dye = () =>
   z
@@ -57,27 +74,29 @@ export const dye = () =>
           examples: ["46.00 /L", "90.00 /kg"],
         },
       ).optional(),
-      dilution: leaf<ParsedDilution>(
-        { type: "string" },
-        {
-          description: "dye : water by volume, or the dye's share; g/L for a powder",
-          examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
-        },
-        (input) =>
-          typeof input === "string"
-            ? parseDilution(input)
-            : failed(
-                typeof input === "number"
-                  ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
-                  : error(
-                      "wrong-type",
-                      [],
-                      `a dilution is wanted, ${thing(input)} is given`,
-                      "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
-                    ),
-              ),
-      ),
+      dilution: dilution({
+        description: "dye : water by volume, or the dye's share; g/L for a powder",
+        examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
+      }),
       temperature: quantity("temperature", { description: "temperature of the bath", examples: ["80 °C"] }),
+      measuredAt: z
+        .strictObject({
+          dilution: dilution({
+            description: "dilution in which the swatches were dipped",
+            examples: ["1:9"],
+            default: "the bath's own",
+          }).optional(),
+          temperature: quantity("temperature", {
+            description: "temperature at which the swatches were dipped",
+            examples: ["80 °C"],
+            default: "the bath's own",
+          }).optional(),
+        })
+        .meta({
+          description:
+            "the bath that swatches, rate, and shades given as time or swatch belong to, where baths are made up otherwise",
+        })
+        .optional(),
       base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
       reading: reading({
         description: "illuminant and observer of the lab values",
@@ -121,15 +140,19 @@ export const dye = () =>
         },
         { positive: true },
       ).optional(),
-      uptake: liquidOrPowder(
-        { kind: "volumePerArea", limits: { positive: true } },
-        { kind: "massPerArea", limits: { positive: true } },
-        "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
-        {
-          description: "dye that the longest swatch has taken up per area",
-          examples: ["0.03 mL/dm2", "0.006 g/dm2"],
-          default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
-        },
+      uptake: orEvidence(
+        liquidOrPowder(
+          { kind: "volumePerArea", limits: { positive: true } },
+          { kind: "massPerArea", limits: { positive: true } },
+          "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
+          {
+            description: "dye that the longest swatch has taken up per area",
+            examples: ["0.03 mL/dm2", "0.006 g/dm2"],
+            default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
+          },
+        ),
+        uptakeEvidence(),
+        "dye that the longest swatch has taken up per area, or evidence of it",
       ).optional(),
       shelfLife: quantity(
         "time",
@@ -151,7 +174,7 @@ export const dye = () =>
         } as const;
         for (const key of ["price", "stock", "uptake"] as const) {
           const given = dye[key];
-          if (of === undefined || given === undefined || given.of === of) continue;
+          if (of === undefined || given === undefined || !("of" in given) || given.of === of) continue;
           const [volume, liquidForm, mass, powderForm] = words[key];
           report(
             "liquid-or-powder",
@@ -164,6 +187,33 @@ export const dye = () =>
               : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
           );
         }
+        const evidence = dye.uptake !== undefined && "evidence" in dye.uptake ? dye.uptake.evidence : [];
+        for (const [i, item] of (Array.isArray(evidence) ? evidence : []).entries())
+          for (const key of ["yield", "bought", "left", "dumped"] as const) {
+            const given = item?.[key];
+            // Where the list is at fault elsewhere its items are as written.
+            if (of === undefined || given?.of === undefined || given.of === of) continue;
+            report(
+              "liquid-or-powder",
+              ["uptake", "evidence", i, key],
+              of === "liquid"
+                ? `${key} tells of a powder, and the dye is diluted by volume`
+                : `${key} tells of a liquid, and the dye is weighed in`,
+              of === "liquid"
+                ? "write volumes of the liquid, such as 1 L or 12 m2/L"
+                : "write masses of the powder, such as 250 g or 0.5 m2/g",
+            );
+          }
+        const measured = dye.measuredAt?.dilution;
+        if (of !== undefined && measured !== undefined && measured.kind !== of)
+          report(
+            "liquid-or-powder",
+            ["measuredAt", "dilution"],
+            of === "liquid"
+              ? "swatches of a powder are given for a dye that is diluted by volume"
+              : "swatches of a liquid are given for a dye that is weighed in",
+            of === "liquid" ? "write a dilution by volume, such as 1:9" : "write a dilution such as 20 g/L",
+          );
         const seen = new Map<number, number>();
         (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
           const seconds = swatch?.time?.value;

@@ -3,10 +3,11 @@ import { done, error, failed } from "../../core/fault.js";
 import type { MeshUnit } from "../../core/mesh/units.js";
 import { modelUnit, modelUnitNames } from "../model-units.js";
 import { listed } from "../nearest.js";
+import { blank } from "./blank.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
 import { count, text } from "./plain-values.js";
-import { money, quantity } from "./quantities.js";
+import { quantity } from "./quantities.js";
 
 // A leaf, since zod takes the first branch of a union once a plain enum in another is at fault.
 const modelUnitLeaf = () =>
@@ -79,16 +80,7 @@ export const part = () =>
         },
         { positive: true },
       ).optional(),
-      blank: z
-        .union([
-          money({ description: "cost of the undyed part, whatever its base", examples: [1.84] }),
-          z.record(
-            z.string(),
-            money({ description: "cost of the undyed part of that base", examples: [1.84] }),
-          ),
-        ])
-        .meta({ description: "cost of the undyed part: one amount, or one per base" })
-        .optional(),
+      blank: blank().optional(),
       perLoad: count({ description: "most that one load may hold in any tank", examples: [24] }).optional(),
     })
     .check(
