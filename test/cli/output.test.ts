@@ -61,7 +61,7 @@ test("a warning leaves status 0, fails under --strict, and is silent but counted
   const plain = await runFake(tooStrong);
   expect(plain.status).toBe(0);
   expect(plain.err).toMatch(
-    /^warning\[too-strong\]: the bath is too strong: water alone leaves 121.3 % strength\n +in 6 L; for 100 % take out \d+ mL first/,
+    /^warning\[too-strong\]: the bath is too strong: water alone leaves 121.3 % strength\n +in 6 L; for 100 % take out 985 mL first/,
   );
   const strict = await runFake([...tooStrong, "--strict"]);
   expect([strict.status, strict.out]).toEqual([1, plain.out]);
