@@ -53,7 +53,7 @@ try {
     const found = {};
     for (let round = 0; round < 2; round++) {
       alone = better(alone, timed(["--input-type=module", "-e", parseAlone], [0]));
-      for (const format of round === 0 ? ["csv", "ndjson", "json"] : ["csv"]) {
+      for (const format of round === 0 ? ["csv", "json"] : ["csv"]) {
         const args = [bundle, "cost", "batches", "--format", format, "--quiet", "--out", `costs.${format}`];
         found[format] = better(found[format], timed(args, [0, 1]));
       }

@@ -252,6 +252,25 @@ describe("limits of cost", () => {
   });
 });
 
+describe("warnings of cost", () => {
+  const low = `${batch("low").replace("topUp: strength", "start: { volume: 5.5 L }")}`;
+
+  test("of one file are shown, of several counted; with --strict the status is 1", async () => {
+    write("low/a.yaml", low);
+    write("low/b.yaml", batch("full"));
+    for (const format of ["csv", "ndjson", "text"]) {
+      const one = await cost("low/a.yaml", "--format", format);
+      expect([format, one.status]).toEqual([format, 0]);
+      expect(one.err).toContain("warning[bath-starts-low]");
+      const several = await cost("low", "--format", format);
+      expect(several.err).not.toContain("warning[");
+      expect(several.err).toMatch(/not shown \(.*bath-starts-low 1/);
+      for (const name of ["low/a.yaml", "low"])
+        expect([name, (await cost(name, "--format", format, "--strict")).status]).toEqual([name, 1]);
+    }
+  });
+});
+
 describe("progress of cost", () => {
   const clock = (): (() => Date) => {
     let now = 0;

@@ -121,6 +121,7 @@ export async function* costed(
     }
     const bad = hasErrors(found) || entry === undefined;
     counts.missed += exceeded.length;
+    counts.shown += found.filter(({ severity }) => severity !== "error").length;
     counts[bad ? "bad" : "costed"]++;
     yield {
       ...(bad || entry === undefined ? {} : { entry }),

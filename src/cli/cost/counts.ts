@@ -10,6 +10,8 @@ export interface Counts {
   outside: number;
   /** Orders over a limit, and other limits that are missed. */
   missed: number;
+  /** Warnings that were shown. */
+  shown: number;
   /** Warnings that were not shown, by code. */
   readonly warnings: Map<string, number>;
 }
@@ -21,8 +23,13 @@ export const noCounts = (): Counts => ({
   undated: 0,
   outside: 0,
   missed: 0,
+  shown: 0,
   warnings: new Map(),
 });
+
+/** Whether a limit is missed, or with --strict anything was warned of. */
+export const isMissed = ({ missed, shown, warnings }: Counts, strict: boolean): boolean =>
+  missed > 0 || (strict && (shown > 0 || warnings.size > 0));
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 

@@ -11,7 +11,7 @@ import { selectColumns } from "../../report/select-columns.js";
 import { type Result, unplaced } from "../command.js";
 import type { OutputOptions } from "../output-options.js";
 import type { Costed } from "./costed.js";
-import { type Counts, countsSaid } from "./counts.js";
+import { type Counts, countsSaid, isMissed } from "./counts.js";
 import type { CostTask } from "./task.js";
 
 /** The report with the columns asked for, in its rows and in the first table that people see. */
@@ -61,7 +61,7 @@ export async function gathered(
     return {
       diagnostics,
       report: shown,
-      missed: counts.missed > 0 || (output.strict && counts.warnings.size > 0),
+      missed: isMissed(counts, output.strict),
       ...(wrong ? { status: 2 as const } : {}),
       ...said,
     };

@@ -5,11 +5,9 @@ import type { CostEntry } from "../../report/cost/entry.js";
 import { type Stream, unplaced } from "../command.js";
 import type { OutputOptions } from "../output-options.js";
 import type { Costed } from "./costed.js";
-import { type Counts, countsSaid } from "./counts.js";
+import { type Counts, countsSaid, isMissed } from "./counts.js";
 import type { CostTask } from "./task.js";
 
-/** Batches without any money that are held back until one says the currency of the table. */
-const mostHeld = 1000;
 /** Text that is written at once, and how long less may wait for more [ms]. */
 const mostWaiting = 1 << 15;
 const longestWait = 200;
@@ -71,7 +69,7 @@ export async function* streamed(
         if (writer !== undefined) waiting += writer.entry(entry);
         else {
           held.push(entry);
-          if (entry.currency !== null || held.length > mostHeld) waiting += begin(entry.currency);
+          if (entry.currency !== null || output.format === "ndjson") waiting += begin(entry.currency);
         }
         if (due()) yield flush();
       }
@@ -86,7 +84,7 @@ export async function* streamed(
   return {
     diagnostics: broken,
     ...(wrong ? { status: 2 } : {}),
-    missed: counts.missed > 0 || (output.strict && counts.warnings.size > 0),
+    missed: isMissed(counts, output.strict),
     spoilt: writer === undefined || stopped,
     ...(note === undefined ? {} : { note }),
   };
