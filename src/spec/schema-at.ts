@@ -27,7 +27,7 @@ const formsOf = (schema: Schema | undefined): Schema[] => {
   return inner._zod.def.type === "union" ? (inner._zod.def.options ?? []).flatMap(formsOf) : [inner];
 };
 
-/** The part of the schema that a path leads to; wrappers are taken off, and of a union it is the first map. */
+/** The part of the schema that a path leads to; wrappers are taken off, and of a union it is the map of fixed keys. */
 export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
   let here: Schema | undefined = schema as Schema;
   for (const step of path) {
@@ -36,8 +36,10 @@ export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
     const any = defs.find(({ valueType, element }) => valueType !== undefined || element !== undefined);
     here = own?.shape?.[String(step)] ?? any?.valueType ?? any?.element;
   }
+  const forms = formsOf(here);
   return (
-    formsOf(here).find(({ _zod: { def } }) => def.shape !== undefined || def.valueType !== undefined) ??
+    forms.find(({ _zod }) => _zod.def.shape !== undefined) ??
+    forms.find(({ _zod }) => _zod.def.valueType !== undefined) ??
     bare(here)
   );
 }

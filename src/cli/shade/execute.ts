@@ -152,17 +152,18 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     );
   const { target } = described.value;
   const missed = target !== null && (!target.reachable || target.tooWeak);
-  const suggestion = options.suggest === true ? suggest(batch, dye.value, wish.value!) : undefined;
+  const suggestion =
+    options.suggest === true ? suggest(batch, dye.value, wish.value!, bath.value.base) : undefined;
   return done({ report: shadeReport(described.value, suggestion), missed }, described.faults);
 }
 
-function suggest(batch: Batch, dye: Dye, wish: ShadeWish) {
+function suggest(batch: Batch, dye: Dye, wish: ShadeWish, base: ShadeBath["base"]) {
   const model = dyeModel(dye, batch.handling);
   if (!model.ok || !model.value.chosen) return null;
   const aim = aimAt(
     model.value,
     { name: wish.name, dye, target: wish.target, tolerance: wish.tolerance },
-    undefined,
+    base,
   );
   return aim.ok && aim.value.lab
     ? (suggestSwatch(model.value.chosen, aim.value.lab, dye.ratePerSecond) ?? null)

@@ -109,8 +109,8 @@ function printedTimes(swatches: readonly number[], longest: number): number[] {
 }
 
 /**
- * The shade curve of a dye in a bath as it is, and the time for a wish in it. Undefined value where the dye has no
- * swatches is a fault of `dyeModel`.
+ * The shade curve of a dye in a bath as it is, and the time for a wish in it; null for a dye that has a rate and
+ * no swatches.
  */
 export function describeShade(
   dye: Dye,
