@@ -3,6 +3,7 @@ import type { Fault, Outcome } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { Report } from "../../report/report.js";
+import type { Spec } from "../../spec/complete.js";
 import type { BatchRead, Need } from "../../spec/read-batch.js";
 import { type Request, type Result, unplaced } from "../command.js";
 import type { Io } from "../io.js";
@@ -23,11 +24,11 @@ export async function onBatch(
   request: Request,
   io: Io,
   needs: readonly Need[],
-  work: (batch: Batch) => Outcome<Worked> | Promise<Outcome<Worked>>,
+  work: (batch: Batch, spec: Spec) => Outcome<Worked> | Promise<Outcome<Worked>>,
 ): Promise<Result> {
   const read = await readBatchFile(request.args[0] ?? "-", request, io, needs);
-  if (read.batch === undefined) return { diagnostics: read.diagnostics };
-  const worked = await work(read.batch);
+  if (read.batch === undefined || read.spec === undefined) return { diagnostics: read.diagnostics };
+  const worked = await work(read.batch, read.spec);
   const diagnostics = [...read.diagnostics, ...worked.faults.map((fault) => placed(fault, read))];
   return worked.ok ? { ...worked.value, diagnostics } : { diagnostics };
 }

@@ -1,3 +1,4 @@
+import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
 import { tableFormats } from "../format.js";
 
@@ -10,9 +11,7 @@ export const cost: CommandDeclaration = {
   details:
     "SPEC is a file, a folder, a pattern in quotes, or -. A bad file is reported and the others go on; the exit status is then 2. In folders and patterns, files that hold no batch of their own are left out.",
   options: [
-    { flags: "--spread", description: "draw all that is uncertain: P10, P50, P90 and what moves the cost" },
-    { flags: "--draws <count>", description: "of --spread; default 1000" },
-    { flags: "--seed <number>", description: "of --spread; default 1" },
+    ...spreadOptions,
     { flags: "--against <file>", description: "what changed since an earlier cost report in JSON" },
     { flags: "--since <date>", description: "only batches of this day or later" },
     { flags: "--until <date>", description: "only batches of this day or earlier" },

@@ -1,3 +1,4 @@
+import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
 import { tableFormats } from "../format.js";
 
@@ -8,7 +9,7 @@ export const plan: CommandDeclaration = {
   arguments: "<SPEC>",
   summary: "the whole run sheet: mix, dip, top up, the clock, costs",
   details: "CSV and TSV have one row a load; JSON has everything, unrounded.",
-  options: [],
+  options: spreadOptions,
   examples: [
     "dipwright plan batch.yaml",
     "dipwright plan batch.yaml --set handling.drain='30 s' --format json",

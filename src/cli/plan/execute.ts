@@ -2,16 +2,24 @@ import { planBatch } from "../../core/batch/plan.js";
 import { done } from "../../core/fault.js";
 import { planReport } from "../../report/plan/report.js";
 import { onBatch } from "../batch/on-batch.js";
-import type { Execute } from "../command.js";
+import { spreadTask } from "../batch/spread-task.js";
+import { type Execute, refused } from "../command.js";
 
 /** The run sheet of one batch. A shade out of reach or a limit exceeded is said and gives status 1. */
-export const execute: Execute = (request, io) =>
-  onBatch(request, io, ["baths", "orders"], (batch) => {
+export const execute: Execute = async (request, io) => {
+  const drawn = spreadTask(request);
+  if (!drawn.ok) return refused(...drawn.faults);
+  const task = drawn.value;
+  return onBatch(request, io, ["baths", "orders"], async (batch, spec) => {
     const plan = planBatch(batch);
     if (!plan.ok) return plan;
     const { exceeded } = plan.value;
-    return done({ report: planReport(plan.value), missed: exceeded.length > 0 }, [
-      ...plan.faults,
-      ...exceeded,
-    ]);
+    let report = planReport(plan.value);
+    if (task !== undefined) {
+      const { spreadOf } = await import("../batch/spread-of.js");
+      const { withSpread } = await import("../../report/cost/with-spread.js");
+      report = withSpread(report, plan.value, spreadOf(spec, task));
+    }
+    return done({ report, missed: exceeded.length > 0 }, [...plan.faults, ...exceeded]);
   });
+};

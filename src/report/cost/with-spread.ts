@@ -1,0 +1,24 @@
+import type { Plan } from "../../core/batch/plan-model.js";
+import { costBatch } from "../../core/cost/snapshot.js";
+import type { Spread } from "../../core/cost/spread.js";
+import type { PlanFigure } from "../../core/cost/spread-outputs.js";
+import type { Report } from "../report.js";
+import { batchRecord, orderRecords } from "./entry.js";
+import { spreadBlocks } from "./spread-blocks.js";
+
+/** A plan's report that also tells how sure its costs, dips and bath lives are. */
+export function withSpread(report: Report, plan: Plan, spread: Spread<PlanFigure>): Report {
+  const entry = { ...costBatch(plan), spread };
+  const { spread: whole } = batchRecord(entry);
+  const orders = orderRecords(entry).map(({ order, part, shade, spread: drawn }) => ({
+    order,
+    part,
+    shade,
+    ...(drawn as object),
+  }));
+  return {
+    ...report,
+    data: { ...report.data, spread: { ...(whole as object), orders } },
+    blocks: [...report.blocks, ...spreadBlocks([entry], plan.currency)],
+  };
+}
