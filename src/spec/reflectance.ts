@@ -1,4 +1,6 @@
 import type { Colour } from "../core/batch/model.js";
+import { csvNumber, type DecimalMark } from "../core/colour/csv-number.js";
+import { readReflectance, wavelengthColumn } from "../core/colour/reflectance-csv.js";
 import { done, error, failed, type Outcome } from "../core/fault.js";
 import type { ReadFile } from "./include.js";
 
@@ -11,11 +13,20 @@ const form =
 const fault = (message: string, help = form): Outcome<never> =>
   failed(error("reflectance", [], message, help));
 
+/** Cells of a column in percent as fractions; what is no number stays for the reader to refuse. */
+function asFraction(cell: string, decimal: DecimalMark): string {
+  const value = csvNumber(cell, decimal);
+  if (value === undefined) return cell;
+  const text = String(value / 100);
+  return decimal === "comma" ? text.replace(".", ",") : text;
+}
+
 /** Reads a reflectance curve from the text of a CSV file: wavelength in nm, then reflectance of 0 to 1, or in percent where the column says so. */
 export async function parseReflectance(file: string, text: string): Promise<Outcome<Reflectance>> {
   const { parse } = await import("csv-parse/sync");
   const header = text.slice(0, 1000).split("\n", 1)[0] ?? "";
   const semicolon = header.includes(";");
+  const decimal: DecimalMark = semicolon && /\d,\d/.test(text) ? "comma" : "point";
   let rows: string[][];
   try {
     rows = parse(text, {
@@ -33,24 +44,21 @@ export async function parseReflectance(file: string, text: string): Promise<Outc
   if (names === undefined || !/wavelength|^nm$/i.test(names[0] ?? "") || names.length !== 2)
     return fault(`${file} does not begin with the two columns of a reflectance curve`);
   const percent = /percent|%/i.test(names[1]!);
-  const wavelengthsNm: number[] = [];
-  const reflectance: number[] = [];
-  for (const [i, row] of data.entries()) {
-    const [wavelength, value] = row.map((cell) =>
-      cell === "" ? Number.NaN : Number(semicolon ? cell.replace(",", ".") : cell),
-    );
-    const line = `line ${i + 2} of ${file}`;
-    if (row.length !== 2 || !Number.isFinite(wavelength) || !Number.isFinite(value))
-      return fault(`${line} holds no two numbers`);
-    if (wavelength! <= (wavelengthsNm.at(-1) ?? 0)) return fault(`${line}: the wavelengths do not rise`);
-    const share = percent ? value! / 100 : value!;
-    if (share < 0 || share > 2) return fault(`${line}: ${value} is no reflectance`);
-    wavelengthsNm.push(wavelength!);
-    reflectance.push(share);
-  }
-  if (wavelengthsNm.length < 10 || wavelengthsNm[0]! > 410 || wavelengthsNm.at(-1)! < 690)
-    return fault(`${file} does not reach from 400 nm to 700 nm`, "give at least every 20 nm from 400 to 700");
-  return done({ kind: "reflectance", wavelengthsNm, reflectance });
+  const reader = readReflectance([wavelengthColumn, names[1]!], decimal);
+  if (!reader.ok) return fault(`${file}, ${reader.faults[0]!.message}`);
+  for (const [i, [nm = "", value = "", ...more]] of data.entries())
+    reader.value.take([nm, percent ? asFraction(value, decimal) : value, ...more], i + 2);
+  const { samples, faults } = reader.value.end();
+  const [first] = faults;
+  if (first) return fault(`${file}, ${first.message}`, first.help ?? form);
+  const [sample] = samples;
+  if (!sample) return fault(`${file} holds no curve`);
+  const { firstNm, stepNm, reflectance } = sample.spectrum;
+  return done({
+    kind: "reflectance",
+    wavelengthsNm: Array.from(reflectance, (_, i) => firstNm + i * stepNm),
+    reflectance: Array.from(reflectance),
+  });
 }
 
 /** Reads reflectance files through the same function that reads batch files. */

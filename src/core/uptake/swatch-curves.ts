@@ -1,6 +1,8 @@
 import type { Colour, Dye, Lab, Swatch } from "../batch/model.js";
+import { hexToSrgb } from "../colour/css-colour.js";
 import { curveGrid } from "../colour/grid.js";
 import { kOverS } from "../colour/kubelka-munk.js";
+import { spectrumOf } from "../colour/resolve-colour.js";
 import { smoothReflectance } from "../colour/smooth-reflectance.js";
 import { curveLab, spectrumLab } from "../colour/spectrum.js";
 import { toTableGrid } from "../colour/spline.js";
@@ -31,9 +33,6 @@ const darkest = 1e-4;
 const absorbing = (curve: ArrayLike<number>): Float64Array =>
   Float64Array.from(curve, (r) => kOverS(Math.min(1, Math.max(darkest, r))));
 
-const hexToLab = (hex: string): Lab =>
-  srgbToLab([1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16) / 255) as unknown as Lab);
-
 /** Samples of a 5 nm curve that stand on the grid of a smooth one. */
 const toCurveGrid = (table: Float64Array): Float64Array =>
   Float64Array.from({ length: curveGrid.count }, (_, i) => table[2 * i]!);
@@ -51,16 +50,16 @@ export function dyedColour(colour: Colour, reading: Reading, path: Fault["path"]
       return curve.ok ? done({ lab: colour.lab, ks: absorbing(curve.value) }) : curve;
     }
     case "hex": {
-      const curve = at(smoothReflectance(hexToLab(colour.hex), srgbReading));
+      const curve = at(smoothReflectance(srgbToLab(hexToSrgb(colour.hex)), srgbReading));
       return curve.ok ? done({ lab: curveLab(curve.value, reading), ks: absorbing(curve.value) }) : curve;
     }
     case "reflectance": {
-      const { wavelengthsNm, reflectance } = colour;
-      const firstNm = wavelengthsNm[0]!;
-      const stepNm = wavelengthsNm[1]! - firstNm;
+      const spectrum = spectrumOf(colour.wavelengthsNm, colour.reflectance);
+      if (!spectrum.ok) return failed(...spectrum.faults.map((fault) => ({ ...fault, path })));
+      const { firstNm, stepNm, reflectance } = spectrum.value;
       const table = toTableGrid(reflectance, firstNm, stepNm);
       return done({
-        lab: spectrumLab({ firstNm, stepNm, reflectance }, reading),
+        lab: spectrumLab(spectrum.value, reading),
         ks: absorbing(toCurveGrid(table)),
       });
     }
