@@ -38,13 +38,21 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
+/** The quantity where one is given, and not evidence of it. */
+const quantityOf = <T extends Amount>(of: T | { readonly evidence: unknown } | undefined): T | undefined =>
+  of === undefined || "evidence" in of ? undefined : of;
+
+const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefined): readonly T[] =>
+  of !== undefined && "evidence" in of ? of.evidence : [];
+
 const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
   swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
-  uptake: dye.uptake ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
+  uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
+  uptakeEvidence: evidenceOf(dye.uptake),
 }));
 
 const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
@@ -77,7 +85,8 @@ const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
     timing: orElse(h.timing, 2),
     shortest: orElse(h.shortest, 15),
     longest: orElse(h.longest, 300),
-    dragOut: h.dragOut ?? assumedDragOut,
+    dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
+    dragOutEvidence: evidenceOf(h.dragOut),
     rinseWater: orElse(h.rinseWater, 2),
     liquorRatio: orElse(h.liquorRatio, 20),
     freeboard: orElse(h.freeboard, 0.05),

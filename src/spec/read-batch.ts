@@ -1,6 +1,7 @@
 import type { Batch } from "../core/batch/model.js";
 import { error } from "../core/fault.js";
 import { remember } from "../core/maths/remember.js";
+import { dyeMemory, type ModelOf } from "../core/uptake/dye-memory.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import { checkCurrency } from "./checks/currency.js";
@@ -11,6 +12,7 @@ import type { PartlyRead, Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
 import { withoutEchoes } from "./echoes.js";
+import { withEvidence } from "./evidence.js";
 import { besides, gather, type IncludeMemory, type ReadFile } from "./include.js";
 import { issueFaults } from "./issues.js";
 import type { Merged } from "./merge.js";
@@ -168,9 +170,10 @@ export async function openBatch(given: BatchInput): Promise<OpenBatch> {
     joined = set.merged;
   }
   const open = joined;
+  const modelOf = dyeMemory();
   return {
     diagnostics: first,
-    settle: (changes = []) => settle({ merged: open, whole, diagnostics: first }, changes, input),
+    settle: (changes = []) => settle({ merged: open, whole, diagnostics: first }, changes, input, modelOf),
   };
 }
 
@@ -178,6 +181,7 @@ async function settle(
   open: { readonly merged: Merged; readonly whole: boolean; readonly diagnostics: readonly Diagnostic[] },
   changes: readonly Override[],
   input: BatchInput,
+  modelOf: ModelOf,
 ): Promise<BatchRead> {
   const all = [...open.diagnostics];
   let joined = open.merged;
@@ -205,8 +209,11 @@ async function settle(
   for (const fault of filled.faults) tell({ fault, part: "value" });
   if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 
-  const batch = toBatch(filled.spec);
-  return { batch, spec: filled.spec, diagnostics: inOrder(all, input.name), locate };
+  const { spec, faults: doubts } = withEvidence(filled.spec, modelOf);
+  for (const fault of doubts) tell({ fault, part: "value" });
+  if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
+
+  return { batch: toBatch(spec), spec, diagnostics: inOrder(all, input.name), locate };
 }
 
 /** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */

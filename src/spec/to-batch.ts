@@ -54,6 +54,10 @@ const dryer = rememberBy(
     }),
 );
 
+/** How surely evidence tells an amount; undefined where it comes from none. */
+const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
+  assumedShare === undefined || interval95 === undefined ? undefined : { assumedShare, interval95 };
+
 const colour = (of: Of<"dyes">["swatches"][number]["colour"]): model.Colour => {
   if (of.kind === "file") throw new Error(`the reflectance file ${of.file} was not read`);
   return of;
@@ -85,6 +89,7 @@ const dye = rememberBy(
       activationEnergyJPerMol: of.activationEnergy.value,
       uptakePerDm2: of.uptake.value,
       uptakeAssumed: of.uptake.assumed === true,
+      uptakeFound: found(of.uptake),
       shelfLifeDays: of.shelfLife?.value,
       notes: of.notes,
     }),
@@ -153,6 +158,7 @@ const handling = rememberBy(
     longestSeconds: h.longest.value,
     dragOutMlPerDm2: h.dragOut.value,
     dragOutAssumed: h.dragOut.assumed === true,
+    ...present({ dragOutFound: found(h.dragOut) }),
     rinseWaterL: h.rinseWater.value,
     liquorRatioLPerKg: h.liquorRatio.value,
     freeboard: h.freeboard.value,

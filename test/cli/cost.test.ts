@@ -246,7 +246,7 @@ describe("limits of cost", () => {
     const lines = err.split("\n").filter((line) => line.includes("over-limit"));
     expect(lines).toHaveLength(2);
     expect(lines[0]).toMatch(
-      /^over\/a\.yaml: order 1 \(hook, brick-light\) costs \d+\.\d\d EUR a part, over the limit of 0\.50 \(over-limit\)$/,
+      /^over\/a\.yaml: order 1 \(hook, brick-light\) costs \d+\.\d\d EUR a part, over the limit of 0\.50 EUR \(over-limit\)$/,
     );
     expect(await cost("over", "--format", "csv", "--quiet")).toMatchObject({ status: 1, err: "" });
   });

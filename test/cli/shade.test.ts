@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { ciede2000 } from "../../src/core/colour/ciede2000.js";
 import { widthOf } from "../../src/report/wrap.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";
@@ -225,3 +226,33 @@ for (const columns of [60, 80])
     });
     for (const line of out.split("\n")) expect(widthOf(line)).toBeLessThanOrEqual(columns);
   });
+
+test("shade says what moves a target and what each must be held to: the window in seconds, a dip at the edge of each at the tolerance", async () => {
+  const { target } = json((await shade("restock.yaml", "--target", "brick-light", "--format", "json")).out);
+  const { seconds, celsius, strengthPercent, makeUpDye } = target.sensitivity;
+  const [from, to] = target.windowSeconds;
+  expect(target.seconds - seconds.hold.less).toBeCloseTo(from, 3);
+  expect(target.seconds + seconds.hold.more).toBeCloseTo(to, 3);
+  expect(seconds.hold.within).toBe(Math.min(seconds.hold.less, seconds.hold.more));
+  expect(Math.abs(seconds.perUnit)).toBeCloseTo(target.slopePerSecond, 2);
+  // 584 mL in the 6 L tank: one per cent of them is as much as one per cent of the strength.
+  expect([makeUpDye.unit, makeUpDye.volumeL]).toEqual(["mL", 6]);
+  expect(strengthPercent.perUnit / makeUpDye.perUnit).toBeCloseTo(5.84, 1);
+  const off = async (...args: string[]) => {
+    const { curve } = json((await shade("restock.yaml", "--dye", "brick", ...args, "--format", "json")).out);
+    const { lab } = curve.find((point: { seconds: number }) => point.seconds === 30);
+    return ciede2000(lab, target.lab);
+  };
+  expect(await off("--temperature", `${80 + celsius.hold.more}C`)).toBeCloseTo(1.5, 2);
+  expect(await off("--strength", `${100 - strengthPercent.hold.less}%`)).toBeCloseTo(1.5, 2);
+});
+
+test("shade leaves the make-up out where no tank holds the dye, and all of it where the shade is out of reach", async () => {
+  const bare = json((await withDye(four, "--target", "49,37,12", "--format", "json")).out);
+  expect(bare.target.sensitivity).toMatchObject({
+    makeUpDye: null,
+    seconds: { perUnit: expect.any(Number) },
+  });
+  const far = json((await withDye(four, "--target", "20,0,0", "--format", "json")).out);
+  expect(far.target.sensitivity).toBeNull();
+});

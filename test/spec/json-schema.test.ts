@@ -13,6 +13,7 @@ test.each([
   "everything-workshop.yaml",
   "everything-dyes.yaml",
   "small.yaml",
+  "evidence.yaml",
   "small.json",
   "us-units.yaml",
   "plus-minus.yaml",

@@ -1,4 +1,5 @@
 import type { Batch, Dye } from "../../core/batch/model.js";
+import { dyeOf, makeUp } from "../../core/bath/make-up.js";
 import { parseColour } from "../../core/colour/parse-colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { aimAt, dyeModel } from "../../core/uptake/aim.js";
@@ -104,7 +105,20 @@ function readBath(batch: Batch, dye: Dye, read: OptionReader, base: string | und
   ];
   return faults.length > 0
     ? failed(...faults)
-    : done({ strength, celsius, ...(found ? { base: found } : {}) });
+    : done({ strength, celsius, ...(found ? { base: found } : {}), ...makeUpOf(batch, dye) });
+}
+
+/** The make-up of the first bath of the spec that holds the dye. */
+function makeUpOf(batch: Batch, dye: Dye): Pick<ShadeBath, "makeUp"> {
+  const tank = batch.baths.find((bath) => bath.dye === dye)?.tank;
+  if (tank === undefined) return {};
+  const made = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: batch.room.celsius,
+    dilution: dye.dilution,
+  });
+  return { makeUp: { dye: dyeOf(made), volumeL: tank.volumeL } };
 }
 
 function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
@@ -138,17 +152,18 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     );
   const { target } = described.value;
   const missed = target !== null && (!target.reachable || target.tooWeak);
-  const suggestion = options.suggest === true ? suggest(batch, dye.value, wish.value!) : undefined;
+  const suggestion =
+    options.suggest === true ? suggest(batch, dye.value, wish.value!, bath.value.base) : undefined;
   return done({ report: shadeReport(described.value, suggestion), missed }, described.faults);
 }
 
-function suggest(batch: Batch, dye: Dye, wish: ShadeWish) {
+function suggest(batch: Batch, dye: Dye, wish: ShadeWish, base: ShadeBath["base"]) {
   const model = dyeModel(dye, batch.handling);
   if (!model.ok || !model.value.chosen) return null;
   const aim = aimAt(
     model.value,
     { name: wish.name, dye, target: wish.target, tolerance: wish.tolerance },
-    undefined,
+    base,
   );
   return aim.ok && aim.value.lab
     ? (suggestSwatch(model.value.chosen, aim.value.lab, dye.ratePerSecond) ?? null)

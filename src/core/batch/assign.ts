@@ -1,5 +1,5 @@
 import { partsAgain, yieldWithRework } from "../cost/rework.js";
-import type { Fault } from "../fault.js";
+import { error, type Fault } from "../fault.js";
 import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
 import type { Batch, Bath, Order } from "./model.js";
 
@@ -9,6 +9,8 @@ export interface LoadPlan {
   readonly parts: number;
   readonly areaDm2: number;
   readonly depth: number;
+  /** The least depth within the shade's tolerance, where its colour is known. */
+  readonly leastDepth: number | undefined;
   readonly boundBy: LoadLimit;
 }
 
@@ -19,12 +21,19 @@ export interface Assignment {
   readonly faults: readonly Fault[];
 }
 
+/** Loads of one order beyond which a plan is refused: it would be years of work. */
+const mostLoads = 20_000;
+
 /**
  * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
  * hold one dye, each load goes to the one with the smaller dyed area per litre so far. Parts that a second dip is
  * to save are among the loads twice.
  */
-export function assignLoads(batch: Batch, depthOf: (order: Order) => number): Assignment {
+export function assignLoads(
+  batch: Batch,
+  aimOf: (order: Order) => { readonly depth: number; readonly leastDepth?: number | undefined },
+): Assignment {
+  const depthOf = (order: Order): number => aimOf(order).depth;
   const loads = new Map<Bath, LoadPlan[]>(batch.baths.map((bath) => [bath, []]));
   const dyed = new Map<Bath, number>(
     batch.baths.map((bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
@@ -44,6 +53,18 @@ export function assignLoads(batch: Batch, depthOf: (order: Order) => number): As
     }
     // A part that is dyed again is dipped like any other.
     let left = started[order.index]! + partsAgain(started[order.index]!, shares);
+    const fewest = left / fitting.reduce((most, { size }) => Math.max(most, size.parts), 0);
+    if (fewest > mostLoads) {
+      faults.push(
+        error(
+          "too-many-loads",
+          ["orders", order.index, "quantity"],
+          `${left} parts of "${order.part.name}" would take ${Math.ceil(fewest)} loads, more than the ${mostLoads} that one plan goes through`,
+          "check the quantity and the yield, or split the order over several batches",
+        ),
+      );
+      continue;
+    }
     while (left > 0) {
       const load = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
       const { bath, size } = fitting.reduce((least, next) =>
@@ -51,7 +72,8 @@ export function assignLoads(batch: Batch, depthOf: (order: Order) => number): As
       );
       const parts = nextLoad(left, size.parts);
       const areaDm2 = parts * order.part.areaDm2;
-      loads.get(bath)!.push({ order, parts, areaDm2, depth: depthOf(order), boundBy: size.boundBy });
+      const { depth, leastDepth } = aimOf(order);
+      loads.get(bath)!.push({ order, parts, areaDm2, depth, leastDepth, boundBy: size.boundBy });
       dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
       left -= parts;
     }

@@ -1,7 +1,17 @@
 import { shortNumber } from "../quantity/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
-import type { Batch, Dye } from "./model.js";
+import type { Batch, Dye, Found } from "./model.js";
 import type { Assumption } from "./plan-model.js";
+
+/** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
+function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {
+  const range = `${low.toPrecision(2)} to ${high.toPrecision(2)} in 95 of 100 cases`;
+  const partly =
+    assumedShare > 0.1
+      ? `; partly assumed: the evidence leaves ${Math.round(100 * assumedShare)} % of the assumed figure's variance`
+      : "";
+  return `estimated from evidence, ${range}${partly}`;
+}
 
 /** The figures that the results rest on and that nobody measured here. */
 export function assumptionsOf(
@@ -16,7 +26,13 @@ export function assumptionsOf(
   const used = new Set(batch.baths.map((bath) => bath.dye));
   for (const dye of used) {
     const unit = dye.dilution.kind === "liquid" ? "mL of concentrate" : "g of powder";
-    if (dye.uptakeAssumed)
+    if (dye.uptakeFound)
+      add(
+        dye.uptakeAssumed ? "partly-assumed-uptake" : "estimated-uptake",
+        ["dyes", dye.name, "uptake"],
+        `dye "${dye.name}": ${dye.uptakePerDm2.toPrecision(2)} ${unit} per dm2 at depth 1 is ${foundInWords(dye.uptakeFound)}`,
+      );
+    else if (dye.uptakeAssumed)
       add(
         "assumed-uptake",
         ["dyes", dye.name, "uptake"],
@@ -74,7 +90,14 @@ export function assumptionsOf(
       unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
       `the mass of ${unweighed.map(({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
     );
-  if (batch.handling.dragOutAssumed)
+  const { dragOutFound } = batch.handling;
+  if (dragOutFound)
+    add(
+      batch.handling.dragOutAssumed ? "partly-assumed-drag-out" : "estimated-drag-out",
+      ["handling", "dragOut"],
+      `${batch.handling.dragOutMlPerDm2.toPrecision(2)} mL of liquor carried out per dm2 is ${foundInWords(dragOutFound)}`,
+    );
+  else if (batch.handling.dragOutAssumed)
     add(
       "assumed-drag-out",
       ["handling", "dragOut"],

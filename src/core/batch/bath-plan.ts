@@ -1,6 +1,6 @@
 import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "../bath/heating.js";
 import { dyeOf, type MakeUp, makeUp } from "../bath/make-up.js";
-import { type BathSetting, type LoadResult, strengthOf, topUpBelow, workLoad } from "../bath/run.js";
+import { type BathSetting, type LoadResult, strengthOf, tooLittleLiquor, workLoad } from "../bath/run.js";
 import type { BathState } from "../bath/step.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
@@ -9,6 +9,7 @@ import type { DyeModel } from "../uptake/aim.js";
 import { dipTimer } from "../uptake/depth.js";
 import { madeUpStrength } from "../uptake/measured-at.js";
 import type { LoadPlan } from "./assign.js";
+import { exactDip } from "./exact-dip.js";
 import type { Batch, Bath, Dye } from "./model.js";
 import type { PlanHeating } from "./plan-model.js";
 import { startFaults } from "./start-faults.js";
@@ -147,24 +148,20 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
   const faults: Fault[] = [];
   const warnings = loadWarnings(path);
   const loads: { plan: LoadPlan; result: LoadResult }[] = [];
+  const dry = (load: number): Fault =>
+    error(
+      "bath-dry",
+      path,
+      `${where} is empty after load ${load} of ${plans.length}: what leaves with the parts and as vapour is not topped up`,
+      bath.topUp === "none"
+        ? "write topUp: level or topUp: strength"
+        : "split the order over several batches",
+    );
   let state = first;
   for (const plan of plans) {
     const number = loads.length + 1;
     const { part, shade } = plan.order;
     const result = workLoad(setting, state, plan);
-    if (result === undefined && !(state.volumeL > 1e-6)) {
-      faults.push(
-        error(
-          "bath-dry",
-          path,
-          `${where} is empty before load ${number} of ${plans.length}: what leaves with the parts and as vapour is not topped up`,
-          bath.topUp === "none"
-            ? "write topUp: level or topUp: strength"
-            : "split the order over several batches",
-        ),
-      );
-      break;
-    }
     if (result === undefined) {
       faults.push(
         error(
@@ -172,16 +169,28 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
           bath.start.kind === "kept" && number === 1 ? [...path, "start"] : path,
           `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
           number === 1
-            ? "strengthen it first or start fresh: start: fresh"
+            ? bath.start.kind === "fresh"
+              ? "the dye levels off short of this shade: choose a paler one, or make the bath up stronger"
+              : "strengthen it first or start fresh: start: fresh"
             : `${bath.topUp === "strength" ? "" : "write topUp: strength, or "}take a lighter shade or fewer parts for this bath`,
         ),
       );
       break;
     }
+    if (!(result.volumeAfterL > 1e-6)) {
+      faults.push(dry(number));
+      break;
+    }
     loads.push({ plan, result });
+    if (result.levelledOff)
+      warnings.add(
+        "dye-levels-off",
+        number,
+        `${where}: at this strength the dye levels off just short of shade "${shade.name}"; the dip ends within its tolerance, paler than it`,
+        "strengthen the bath, or choose a shade short of where the dye levels off",
+      );
     const least = (handling.liquorRatioLPerKg * plan.parts * part.massG) / 1000;
-    // A bath is topped up once it is 2 % low, and loads were sized for the full one.
-    if (state.volumeL < least * topUpBelow * (1 - 1e-9))
+    if (tooLittleLiquor(handling, state, plan.parts * part.massG))
       warnings.add(
         "too-little-liquor",
         number,
@@ -195,6 +204,16 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
         "large-load",
         number,
         `${where}: it takes ${percent(result.takenUp / state.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+        "dip fewer parts a load, or use a larger tank",
+      );
+    const exact = exactDip(setting, plan.depth, result, madeUpStrength(bath.dye));
+    if (exact)
+      warnings.add(
+        "finite-bath",
+        number,
+        exact.seconds === null
+          ? `${where}: its parts weaken it so far that no time gives the shade; the plan's ${result.seconds.toFixed(1)} s are for the mean strength of the dip`
+          : `${where}: its parts weaken it while they are dipped, so that it takes ${exact.seconds.toFixed(1)} s, not the plan's ${result.seconds.toFixed(1)} s for the mean strength of the dip`,
         "dip fewer parts a load, or use a larger tank",
       );
     if (result.topUpShort)

@@ -41,7 +41,7 @@ export function slowerDip(
 /** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
 const wornFactor = 2;
 
-/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long; the first of each kind. */
+/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long, worn; the first of each kind, or of each shade. */
 export function dipFaults(
   bath: Bath,
   handling: Handling,
@@ -63,29 +63,35 @@ export function dipFaults(
       strength: result.strengthDuring * madeUpStrength(bath.dye),
       celsius: bath.dye.celsius,
     });
-  const quick = loads.findIndex(({ result }) => result.seconds < handling.shortestSeconds - 1e-9);
-  if (quick >= 0)
-    faults.push(
-      warning(
-        "dip-too-short",
-        path,
-        `load ${quick + 1} of ${where} needs ${secondsInWords(loads[quick]!.result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
-        slower(loads[quick]!),
-      ),
-    );
   const width = ({ window }: (typeof loads)[number]): number =>
     window === null || window[1] === null ? Number.POSITIVE_INFINITY : window[1] - window[0];
-  const narrow = loads.findIndex((load) => width(load) < 2 * handling.timingSeconds);
-  if (narrow >= 0 && narrow !== quick) {
-    const { result, plan } = loads[narrow]!;
-    faults.push(
-      warning(
-        "window-too-narrow",
-        path,
-        `load ${narrow + 1} of ${where} (shade "${plan.order.shade.name}") stays within tolerance for ${width(loads[narrow]!).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
-        result.seconds < 60 ? slower(loads[narrow]!) : "allow a wider tolerance, or time the dip better",
-      ),
-    );
+  const told = new Set<string>();
+  for (const [i, load] of loads.entries()) {
+    const { result, plan } = load;
+    const { shade } = plan.order;
+    // Once a shade: its other loads are alike.
+    if (told.has(shade.name)) continue;
+    if (result.seconds < handling.shortestSeconds - 1e-9) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "dip-too-short",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${secondsInWords(result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
+          slower(load),
+        ),
+      );
+    } else if (width(load) < 2 * handling.timingSeconds) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "window-too-narrow",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") stays within tolerance for ${width(load).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
+          result.seconds < 60 ? slower(load) : "allow a wider tolerance, or time the dip better",
+        ),
+      );
+    }
   }
   const long = loads.findIndex(({ result }) => result.seconds > handling.longestSeconds);
   if (long >= 0)

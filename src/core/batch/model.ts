@@ -70,6 +70,13 @@ export interface Base {
   readonly lab?: Lab;
 }
 
+/** How surely a figure is known that evidence was found for. */
+export interface Found {
+  /** Variance left of the assumed figure's own: 1 where the evidence tells nothing. */
+  readonly assumedShare: number;
+  readonly interval95: readonly [number, number];
+}
+
 export interface Swatch {
   readonly seconds: number;
   readonly colour: Colour;
@@ -96,7 +103,9 @@ export interface Dye {
   readonly activationEnergyJPerMol: number;
   /** κ: mL concentrate or g powder taken up per dm² at depth 1. */
   readonly uptakePerDm2: number;
+  /** Nobody gave it, or evidence leaves more than a tenth of the assumed figure's variance. */
   readonly uptakeAssumed: boolean;
+  readonly uptakeFound?: Found;
   readonly shelfLifeDays?: number;
   readonly notes?: string;
 }
@@ -175,6 +184,7 @@ export interface Handling {
   readonly longestSeconds: number;
   readonly dragOutMlPerDm2: number;
   readonly dragOutAssumed: boolean;
+  readonly dragOutFound?: Found;
   readonly rinseWaterL: number;
   readonly liquorRatioLPerKg: number;
   readonly freeboard: number;

@@ -74,6 +74,7 @@ export function planBath(
   const { makeUp: made } = run;
   const poured = start.kind === "fresh";
   return {
+    bath: bath.index,
     tank: bath.tank.name,
     dye: dye.name,
     celsius: dye.celsius,
@@ -108,9 +109,10 @@ export function planBath(
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
         windowSeconds: windowOf(setting, aim, result.strengthDuring),
-        deltaE00: aim.deltaE00,
+        // What a dip short of the shade looks like is within tolerance, and not worked out.
+        deltaE00: result.levelledOff ? null : aim.deltaE00,
         slopePerSecond: slopeOf(setting, aim, result.strengthDuring),
-        lab: aim.lab,
+        lab: result.levelledOff ? null : aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,
         volumeBeforeL: result.volumeBeforeL,

@@ -21,6 +21,7 @@ export const mixOf = (run: BathRun): readonly LifeLoad[] =>
   run.loads.map(({ plan }) => ({
     areaDm2: plan.areaDm2,
     depth: plan.depth,
+    leastDepth: plan.leastDepth,
     parts: plan.parts,
     massG: plan.parts * plan.order.part.massG,
   }));

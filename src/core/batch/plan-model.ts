@@ -145,6 +145,8 @@ export interface PlanLongerDrain extends DrainSaving {
 }
 
 export interface PlanBath {
+  /** Position in the batch file's list, as in the timeline. */
+  readonly bath: number;
   readonly tank: string;
   readonly dye: string;
   readonly celsius: number;

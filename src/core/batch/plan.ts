@@ -4,6 +4,7 @@ import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
 import { otherBases } from "../cost/other-bases.js";
 import { pricesOf } from "../cost/prices.js";
+import { moneyText } from "../cost/rounding.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
@@ -141,7 +142,10 @@ export function planBatch(
   const aimed = aims(batch, modelOf, findAim);
   if (!aimed.ok) return aimed;
   const { models, aims: aimOf } = aimed.value;
-  const assigned = assignLoads(batch, (order) => aimOf[order.index]!.depth);
+  const assigned = assignLoads(batch, (order) => {
+    const { depth, window } = aimOf[order.index]!;
+    return { depth, leastDepth: window?.from };
+  });
   const shades = batch.orders.map((order) => aimFaults(order, aimOf[order.index]!));
   const idle = batch.baths.filter((bath) => assigned.loads.get(bath)!.length === 0);
   const runs = batch.baths
@@ -308,11 +312,13 @@ function planOrder(
 function overLimit(batch: Batch, order: PlanOrder): Fault[] {
   const limit = batch.limits.costPerPart;
   if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];
+  const amount = (value: number): string =>
+    batch.currency === undefined ? value.toFixed(2) : `${moneyText(value, batch.currency)} ${batch.currency}`;
   return [
     warning(
       "over-limit",
       ["limits", "costPerPart"],
-      `order ${order.order} (${order.part}, ${order.shade}) costs ${order.costPerPart.toFixed(2)} ${batch.currency ?? ""} a part, over the limit of ${limit.toFixed(2)}`,
+      `order ${order.order} (${order.part}, ${order.shade}) costs ${amount(order.costPerPart)} a part, over the limit of ${amount(limit)}`,
     ),
   ];
 }

@@ -1,3 +1,4 @@
+import { topUpBelow } from "../bath/run.js";
 import { type Fault, warning } from "../fault.js";
 import { shortNumber } from "../quantity/short-number.js";
 import type { LoadPlan } from "./assign.js";
@@ -14,7 +15,10 @@ export function startFaults(
   const where = `the bath of "${dye.name}" in tank "${tank.name}"`;
   const faults: Fault[] = [];
   const room = tank.capacityL * (1 - handling.freeboard);
-  const displaced = Math.max(0, ...plans.map((plan) => (plan.parts * plan.order.part.volumeCm3) / 1000));
+  const displaced = plans.reduce(
+    (most, plan) => Math.max(most, (plan.parts * plan.order.part.volumeCm3) / 1000),
+    0,
+  );
   if (start.volumeL + displaced > room * (1 + 1e-9))
     faults.push(
       warning(
@@ -24,7 +28,7 @@ export function startFaults(
         `take out ${(start.volumeL + displaced - room).toFixed(2)} L first`,
       ),
     );
-  if (start.volumeL < 0.98 * tank.volumeL)
+  if (start.volumeL < topUpBelow * tank.volumeL)
     faults.push(
       warning(
         "bath-starts-low",

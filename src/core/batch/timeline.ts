@@ -16,6 +16,8 @@ export interface TimelineEntry {
   readonly endMinute: number;
   readonly what: TimelineTask;
   readonly tank?: string;
+  /** Position of the bath in the batch file's list: a tank may hold two in a day. */
+  readonly bath?: number;
   readonly load?: number;
   readonly parts?: number;
 }
@@ -50,12 +52,12 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
     now += minutes;
   };
   const setUp = (bath: BathWork): void => {
-    operator("set up", setUpMinutes, { tank: bath.bath.tank.name });
+    operator("set up", setUpMinutes, { tank: bath.bath.tank.name, bath: bath.bath.index });
     readyAt.set(bath, now + (bath.heatingMinutes ?? 0));
   };
   const cleanUp = (bath: BathWork): void => {
     toClean.splice(toClean.indexOf(bath), 1);
-    operator("clean up", cleanUpMinutes, { tank: bath.bath.tank.name });
+    operator("clean up", cleanUpMinutes, { tank: bath.bath.tank.name, bath: bath.bath.index });
   };
   const fillDryer = (capacity: number, minutes: number): void => {
     const parts = Math.min(capacity, wet);
@@ -92,9 +94,15 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
     }
     wait(readyAt.get(bath)!);
     if (bath.heatingMinutes !== undefined)
-      entries.push({ startMinute: now - bath.heatingMinutes, endMinute: now, what: "heat", tank });
+      entries.push({
+        startMinute: now - bath.heatingMinutes,
+        endMinute: now,
+        what: "heat",
+        tank,
+        bath: bath.bath.index,
+      });
     for (const { load, parts, minutes } of bath.loads) {
-      operator("dip", minutes, { tank, load, parts });
+      operator("dip", minutes, { tank, bath: bath.bath.index, load, parts });
       wet += parts;
       fillWhileFull();
     }
@@ -114,7 +122,7 @@ export function timeline(work: readonly BathWork[], batch: Pick<Batch, "handling
   );
   return {
     entries: entries.sort(order),
-    minutes: Math.max(0, ...entries.map((entry) => entry.endMinute)),
+    minutes: entries.reduce((latest, entry) => Math.max(latest, entry.endMinute), 0),
     operatorMinutes: hands.reduce((sum, entry) => sum + entry.endMinute - entry.startMinute, 0),
     dryerRuns,
   };

@@ -1,7 +1,7 @@
 import type { TopUpRule } from "../batch/model.js";
 import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
 import { type Period, periodFinder } from "./period.js";
-import { type BathSetting, type LoadWork, workLoad } from "./run.js";
+import { type BathSetting, type LoadWork, tooLittleLiquor, workLoad } from "./run.js";
 import { type LifePoint, type LoadRecord, lifeTrace } from "./trace.js";
 
 /** What ends a bath: a dip longer than the longest, no time at all, age, too little liquor, or the limit of the count. */
@@ -32,7 +32,7 @@ export const lifeLoadLimit = 10_000;
 
 /** Repetitions that fit before the shelf life, the first one made on day 0. */
 const repeatsInShelfLife = (everyDays = 0, shelfLifeDays = Number.POSITIVE_INFINITY): number =>
-  everyDays > 0 ? Math.floor(shelfLifeDays / everyDays) + 1 : Number.POSITIVE_INFINITY;
+  everyDays > 0 ? Math.floor((shelfLifeDays / everyDays) * (1 + 1e-12)) + 1 : Number.POSITIVE_INFINITY;
 
 /**
  * Repeats a mix of loads on a fresh bath until a dip passes the longest, the shelf life passes (the mix
@@ -95,9 +95,7 @@ export function bathLife(
     if (repeats >= lastRepeats) return end("shelf-life");
     for (const load of mix) {
       if (totals.loads >= lifeLoadLimit) return end("load-limit");
-      // The working volume met the ratio; only what is lost without a refill can break it.
-      if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
-        return end("too-little-liquor");
+      if (tooLittleLiquor(handling, state, load.massG)) return end("too-little-liquor");
       const result = workLoad(setting, state, load);
       if (result === undefined) return end("too-weak");
       if (result.seconds > handling.longestSeconds) return end("longest-dip");

@@ -1,5 +1,5 @@
 import type { Dye, Handling, TopUpRule } from "../batch/model.js";
-import type { DipTimer, UptakeModel } from "../uptake/depth.js";
+import { type DipTimer, deepestDepth, type UptakeModel } from "../uptake/depth.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./step.js";
 
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
@@ -22,6 +22,8 @@ export interface BathSetting {
 export interface LoadWork {
   readonly areaDm2: number;
   readonly depth: number;
+  /** The least depth within the shade's tolerance: what a dye that levels off short of `depth` may stop at. */
+  readonly leastDepth?: number | undefined;
 }
 
 /** Amounts measured cold; dye in mL or g. */
@@ -32,6 +34,8 @@ export interface TopUp {
 
 export interface LoadResult {
   readonly seconds: number;
+  /** The depth itself is out of reach; the dip ends between it and the least depth. */
+  readonly levelledOff: boolean;
   readonly cycleSeconds: number;
   readonly takenUp: number;
   readonly draggedOut: number;
@@ -51,7 +55,7 @@ export interface LoadResult {
 
 /** Dye content per volume relative to the bath as made up. */
 export const strengthOf = (state: BathState, fresh: BathState): number =>
-  state.dye / state.volumeL / (fresh.dye / fresh.volumeL);
+  state.volumeL > 0 ? state.dye / state.volumeL / (fresh.dye / fresh.volumeL) : 0;
 
 /** A bath is topped up when it has fallen below this share of its mark or, by its rule, of its strength. */
 export const topUpBelow = 0.98;
@@ -83,9 +87,25 @@ export function topUpNow(
   };
 }
 
+/** Whether a bath holds less liquor than the ratio asks for. It is topped up once it is 2 % low, and loads are sized for the full one. */
+export const tooLittleLiquor = (handling: Handling, state: BathState, massG: number): boolean =>
+  1000 * state.volumeL < handling.liquorRatioLPerKg * massG * topUpBelow * (1 - 1e-9);
+
+/** Time to halfway between the least depth and the deepest that the bath gives; undefined where it gives less than the least. */
+function shortOf(
+  { model, timer }: BathSetting,
+  { leastDepth }: LoadWork,
+  strength: number,
+): number | undefined {
+  if (leastDepth === undefined) return undefined;
+  const deepest = deepestDepth(model, strength);
+  return leastDepth < deepest ? timer((leastDepth + deepest) / 2, strength) : undefined;
+}
+
 /**
  * One load: dip, drag-out, evaporation, top-up, in this order. The time follows from the mean of the
- * strengths before and after the dip. Undefined where the bath is too weak for the depth at any time, or dry.
+ * strengths before and after the dip. Undefined where the bath is too weak for the depth, and for the least
+ * depth that will do, at any time, or dry.
  */
 export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
   const { dye, handling, timer } = setting;
@@ -95,7 +115,8 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
   if (dipped.dye < 0) return undefined;
   const strengthBefore = strengthOf(state, setting.fresh);
   const strengthDuring = (strengthBefore + strengthOf(dipped, setting.fresh)) / 2;
-  const seconds = timer(load.depth, strengthDuring);
+  const exact = timer(load.depth, strengthDuring);
+  const seconds = exact ?? shortOf(setting, load, strengthDuring);
   if (seconds === undefined) return undefined;
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
@@ -107,6 +128,7 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
   const after = filled?.after ?? worked;
   return {
     seconds,
+    levelledOff: exact === undefined,
     cycleSeconds,
     takenUp,
     draggedOut: dipped.dye - rinsed.dye,

@@ -11,6 +11,8 @@ import { dyedColour, type SwatchSet, swatchSet } from "./swatch-curves.js";
 export interface DyeModel {
   readonly dye: Dye;
   readonly uptake: UptakeModel;
+  /** The longest dip that is done: colours are sought up to it, extrapolated beyond the longest swatch. */
+  readonly longestSeconds: number;
   /** Null where the dye has no swatches to tell its colours. */
   readonly chosen: ChosenCurve | null;
   /** What the rate rests on. */
@@ -85,6 +87,7 @@ export function dyeModel(
     return done({
       dye,
       uptake: { law, ratePerSecond: dye.ratePerSecond, ...common },
+      longestSeconds: handling.longestSeconds,
       chosen: null,
       rate: "given",
     });
@@ -98,6 +101,7 @@ export function dyeModel(
     {
       dye,
       uptake: { law, ratePerSecond, ...common },
+      longestSeconds: handling.longestSeconds,
       chosen,
       rate: dye.ratePerSecond === undefined ? fitted : "given",
     },
@@ -175,7 +179,7 @@ export function aimAt(model: DyeModel, shade: Shade, base: Base | undefined): Ou
     return done(aim(target.seconds, 0, windowAround(curve, target.seconds, tolerance, ks)));
   const wanted = dyedColour(target.colour, model.dye.reading, path);
   if (!wanted.ok) return wanted;
-  const nearest = nearestTime(curve, wanted.value.lab, tolerance, ks);
+  const nearest = nearestTime(curve, wanted.value.lab, tolerance, ks, model.longestSeconds);
   return done(aim(nearest.seconds, nearest.deltaE00, nearest.window));
 }
 

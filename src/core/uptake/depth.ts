@@ -58,6 +58,17 @@ export function dipTimer(model: UptakeModel, celsius: number): DipTimer {
 }
 
 /**
+ * The depth that a bath of a strength comes up to however long the dip: a(s)/g(k t_ref); without end by the
+ * parabolic law, which has no plateau.
+ * @example
+ * deepestDepth({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, 0.7) // => 1.4
+ */
+export const deepestDepth = (model: UptakeModel, strength: number): number =>
+  model.law === "parabolic"
+    ? Number.POSITIVE_INFINITY
+    : uptakeAtStrength(strength, model.saturation) / referenceUptake(model);
+
+/**
  * Time [s] that a depth takes in a bath as it is; undefined where the bath does not reach it at any time.
  * @example
  * secondsForDepth({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100, referenceCelsius: 80, activationEnergyJPerMol: 75000 }, { depth: 0.5, strength: 1, celsius: 80 }) // => 33.3333333333

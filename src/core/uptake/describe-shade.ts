@@ -5,6 +5,7 @@ import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
 import type { LeaveOneOut } from "./choose-law.js";
 import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
 import { madeUpStrength } from "./measured-at.js";
+import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
 import { labAfter } from "./shade-curve.js";
 import { dyedColour } from "./swatch-curves.js";
 import { timeDoubt } from "./time-doubt.js";
@@ -15,6 +16,18 @@ export interface ShadeBath {
   readonly strength: number;
   readonly celsius: number;
   readonly base?: Base;
+  /** Of a fresh one, mL of concentrate or g of powder, and its volume; where a tank of the spec holds the dye. */
+  readonly makeUp?: ShadeMakeUp;
+}
+
+export interface ShadeMakeUp {
+  readonly dye: number;
+  readonly volumeL: number;
+}
+
+/** What moves the shade, and what each must be held to. `makeUpDye` only where the bath's volume is known. */
+export interface ShadeSensitivity extends Omit<Sensitivity, "makeUpDye"> {
+  readonly makeUpDye: (Influence & { readonly unit: "mL" | "g"; readonly volumeL: number }) | null;
 }
 
 /** A colour that is wanted, and how near it must be met [CIEDE2000]. */
@@ -60,6 +73,8 @@ export interface ShadeTime {
   readonly tooLong: boolean;
   /** What would bring the dip to a minute, where it is too quick or too narrow for the hand. */
   readonly wayOut: WayOut | null;
+  /** Null where the shade is out of reach, or no time gives it. */
+  readonly sensitivity: ShadeSensitivity | null;
 }
 
 export interface ShadeDescription {
@@ -94,8 +109,8 @@ function printedTimes(swatches: readonly number[], longest: number): number[] {
 }
 
 /**
- * The shade curve of a dye in a bath as it is, and the time for a wish in it. Undefined value where the dye has no
- * swatches is a fault of `dyeModel`.
+ * The shade curve of a dye in a bath as it is, and the time for a wish in it; null for a dye that has a rate and
+ * no swatches.
  */
 export function describeShade(
   dye: Dye,
@@ -240,5 +255,34 @@ function timeFor(
     tooNarrow,
     tooLong: seconds !== null && seconds > handling.longestSeconds,
     wayOut: slower ? wayOutOf() : null,
+    sensitivity:
+      seconds === null || seconds === 0 || !aim.reachable
+        ? null
+        : sensitivityOf(model, bath, { seconds, target: wantedLab, tolerance: wish.tolerance }),
   });
+}
+
+function sensitivityOf(
+  model: DyeModel,
+  bath: ShadeBath,
+  { seconds, target, tolerance }: { seconds: number; target: Lab; tolerance: number },
+): ShadeSensitivity | null {
+  const { chosen, uptake, dye } = model;
+  const other = otherBase(model, bath.base);
+  const { makeUp } = bath;
+  const found = sensitivity({
+    curve: chosen!.curve,
+    model: uptake,
+    dip: { seconds, strength: bath.strength * madeUpStrength(dye), celsius: bath.celsius },
+    tolerance,
+    target,
+    makeUpDye: makeUp?.dye ?? 1,
+    ...(other.ok && other.value ? { baseKs: other.value } : {}),
+  });
+  if (found === undefined) return null;
+  const unit = dye.dilution.kind === "liquid" ? ("mL" as const) : ("g" as const);
+  return {
+    ...found,
+    makeUpDye: makeUp ? { ...found.makeUpDye, unit, volumeL: makeUp.volumeL } : null,
+  };
 }

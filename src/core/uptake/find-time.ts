@@ -42,7 +42,7 @@ function stretch(excess: (u: number) => number, start: number, last: number, ste
 }
 
 /**
- * The time up to the longest swatch whose colour differs least from a target (CIEDE2000), and the times
+ * The time up to the longest swatch, or the longest dip where that is longer, whose colour differs least from a target (CIEDE2000), and the times
  * around it within a tolerance.
  */
 export function nearestTime(
@@ -50,8 +50,10 @@ export function nearestTime(
   target: Lab,
   tolerance: number,
   baseKs?: Float64Array,
+  longestSeconds = curve.referenceSeconds,
 ): NearestTime {
-  const last = Math.log1p(curve.referenceSeconds);
+  const longest = Math.max(longestSeconds, curve.referenceSeconds);
+  const last = Math.log1p(longest);
   const difference = (u: number): number => ciede2000(labAfter(curve, toTime(u), baseKs), target);
   const step = last / steps;
   let best = 0;
@@ -65,7 +67,7 @@ export function nearestTime(
   if (refined.value < least) [best, least] = [refined.x, refined.value];
   const lab = labAfter(curve, toTime(best), baseKs);
   if (least > tolerance) return { seconds: toTime(best), lab, deltaE00: least, window: null };
-  const far = Math.log1p(beyond * curve.referenceSeconds);
+  const far = Math.log1p(beyond * longest);
   const window = stretch((u) => difference(u) - tolerance, best, far, step / 2);
   return { seconds: toTime(best), lab, deltaE00: least, window };
 }

@@ -12,7 +12,7 @@ export interface TimeDoubt {
   readonly noise: number;
   /** One standard deviation of ln(1 + t). */
   readonly sdLog: number;
-  /** The interval that holds the time in 95 of 100 cases; in the bath as it is. */
+  /** The interval [s] that holds the time in a fresh bath in 95 of 100 cases. */
   readonly interval95: readonly [number, number];
 }
 

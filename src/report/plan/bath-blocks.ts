@@ -21,7 +21,7 @@ const rules = {
 
 function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   const { makeUp, heating, start } = bath;
-  const on = plan.timeline.find((entry) => entry.what === "heat" && entry.tank === bath.tank);
+  const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath.bath);
   const heat =
     heating.minutes === null
       ? `Heat to ${degrees(bath.celsius)} (no heater power given: the time is not known).`

@@ -6,6 +6,7 @@ import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { duration } from "../times.js";
 import { shadePicture } from "./picture.js";
+import { sensitivityBlocks } from "./sensitivity.js";
 import { targetSentences } from "./target.js";
 
 const places = (count: number) => (value: number) => decimals(value, count);
@@ -53,6 +54,9 @@ function targetRow(shade: ShadeDescription): Table {
     number("slope_E00_per_s", 4, target.slopePerSecond),
     text("reachable", yes(target.reachable)),
     text("extrapolated", yes(target.extrapolated)),
+    number("hold_s", 1, target.sensitivity?.seconds.hold.within ?? null),
+    number("hold_C", 2, target.sensitivity?.celsius.hold.within ?? null),
+    number("hold_strength_pct", 2, target.sensitivity?.strengthPercent.hold.within ?? null),
   ];
   return { columns: fields.map(([column]) => column), rows: [fields.map(([, cell]) => cell)] };
 }
@@ -93,6 +97,7 @@ const wanted = (shade: ShadeDescription): Block[] =>
           },
         },
         { kind: "list", items: targetSentences(shade.target) },
+        ...sensitivityBlocks(shade.target),
       ];
 
 /** Text of a suggestion for the next swatch. */

@@ -42,6 +42,10 @@ export function checkNames(batch: PartlyRead, report: Report): void {
     if (isAmount(part.blank) || isBuild(part.blank)) continue;
     for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");
   }
+  const dragOut = batch.handling?.dragOut;
+  if (dragOut !== undefined && "evidence" in dragOut)
+    for (const [i, item] of items(dragOut.evidence))
+      need("parts", item.part, ["handling", "dragOut", "evidence", i, "part"]);
   for (const [i, bath] of items(batch.baths)) {
     need("tanks", bath.tank, ["baths", i, "tank"]);
     need("dyes", bath.dye, ["baths", i, "dye"]);

@@ -4,6 +4,7 @@ import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/qua
 import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
+import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 import { number, text } from "./plain-values.js";
 import { liquidOrPowder, quantity } from "./quantities.js";
@@ -139,15 +140,19 @@ export const dye = () =>
         },
         { positive: true },
       ).optional(),
-      uptake: liquidOrPowder(
-        { kind: "volumePerArea", limits: { positive: true } },
-        { kind: "massPerArea", limits: { positive: true } },
-        "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
-        {
-          description: "dye that the longest swatch has taken up per area",
-          examples: ["0.03 mL/dm2", "0.006 g/dm2"],
-          default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
-        },
+      uptake: orEvidence(
+        liquidOrPowder(
+          { kind: "volumePerArea", limits: { positive: true } },
+          { kind: "massPerArea", limits: { positive: true } },
+          "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
+          {
+            description: "dye that the longest swatch has taken up per area",
+            examples: ["0.03 mL/dm2", "0.006 g/dm2"],
+            default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
+          },
+        ),
+        uptakeEvidence(),
+        "dye that the longest swatch has taken up per area, or evidence of it",
       ).optional(),
       shelfLife: quantity(
         "time",
@@ -169,7 +174,7 @@ export const dye = () =>
         } as const;
         for (const key of ["price", "stock", "uptake"] as const) {
           const given = dye[key];
-          if (of === undefined || given === undefined || given.of === of) continue;
+          if (of === undefined || given === undefined || !("of" in given) || given.of === of) continue;
           const [volume, liquidForm, mass, powderForm] = words[key];
           report(
             "liquid-or-powder",
@@ -182,6 +187,23 @@ export const dye = () =>
               : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
           );
         }
+        const evidence = dye.uptake !== undefined && "evidence" in dye.uptake ? dye.uptake.evidence : [];
+        for (const [i, item] of (Array.isArray(evidence) ? evidence : []).entries())
+          for (const key of ["yield", "bought", "left", "dumped"] as const) {
+            const given = item?.[key];
+            // Where the list is at fault elsewhere its items are as written.
+            if (of === undefined || given?.of === undefined || given.of === of) continue;
+            report(
+              "liquid-or-powder",
+              ["uptake", "evidence", i, key],
+              of === "liquid"
+                ? `${key} tells of a powder, and the dye is diluted by volume`
+                : `${key} tells of a liquid, and the dye is weighed in`,
+              of === "liquid"
+                ? "write volumes of the liquid, such as 1 L or 12 m2/L"
+                : "write masses of the powder, such as 250 g or 0.5 m2/g",
+            );
+          }
         const measured = dye.measuredAt?.dilution;
         if (of !== undefined && measured !== undefined && measured.kind !== of)
           report(

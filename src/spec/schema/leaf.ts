@@ -48,7 +48,8 @@ export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknow
           code: "custom",
           message,
           input,
-          continue: true,
+          // A map may be what another option of a union takes: that one's faults are then the ones to tell.
+          continue: typeof input !== "object" || input === null,
           params: { code, help } satisfies Record<keyof Omit<Told, "part">, unknown>,
         });
         return undefined as T;

@@ -8,6 +8,9 @@ import { leaf, type Meaning, thing } from "./leaf.js";
 /** A quantity of the spec; `assumed` where nobody gave it. */
 export interface Amount extends Quantity {
   readonly assumed?: boolean;
+  /** Of one found from evidence: variance left of the assumed figure's own, and the 95 % interval. */
+  readonly assumedShare?: number;
+  readonly interval95?: readonly [number, number];
 }
 
 export interface Limits extends ParseOptions {

@@ -2,6 +2,7 @@ import * as z from "zod";
 import { shortNumber } from "../../core/quantity/short-number.js";
 import { check } from "./check.js";
 import { lab, surfaceHex } from "./colours.js";
+import { dragOutEvidence, orEvidence } from "./evidence.js";
 import { number } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
 
@@ -84,11 +85,15 @@ export const handling = () =>
       timing: seconds("how exactly a dip can be timed, 95 %", "2 s"),
       shortest: seconds("shortest dip that can be done", "15 s"),
       longest: seconds("longest dip that is worth it", "5 min"),
-      dragOut: quantity("volumePerArea", {
-        description: "liquor carried out per wetted area",
-        examples: ["0.8 mL/dm2"],
-        default: "0.8 mL/dm2 ± 60 %, assumed",
-      }).optional(),
+      dragOut: orEvidence(
+        quantity("volumePerArea", {
+          description: "liquor carried out per wetted area",
+          examples: ["0.8 mL/dm2"],
+          default: "0.8 mL/dm2 ± 60 %, assumed",
+        }),
+        dragOutEvidence(),
+        "liquor carried out per wetted area, or evidence of it",
+      ).optional(),
       rinseWater: quantity("volume", {
         description: "per load",
         examples: ["2 L"],

@@ -391,4 +391,83 @@ describe("planBatch", () => {
     );
     expect(said.find((fault) => fault.code === "bath-too-full")!.help).toMatch(/^take out 0\.\d\d L first$/);
   });
+
+  test("lets a bath live on where the liquor ratio sizes its loads and it is topped up", () => {
+    const heavy = { ...hook, massG: 100, volumeCm3: 108 };
+    const plan = planned({ ...batch, orders: [order(0, heavy, light, 9)], yield: 1 });
+    expect(plan.baths[0]!.loads[0]).toMatchObject({ parts: 3, boundBy: "liquorRatio" });
+    expect(plan.baths[0]!.life.loads).toBeGreaterThan(1000);
+  });
+
+  test("says when each of two baths in one tank is switched on", () => {
+    const navy = { ...dye, name: "navy" };
+    const dark = { ...deep, name: "dark", dye: navy };
+    const plan = planned({
+      ...batch,
+      dyes: [dye, navy],
+      baths: [bath, { ...bath, index: 1, dye: navy }],
+      orders: [order(0, hook, light, 10), order(1, hook, dark, 10)],
+    });
+    const heats = plan.timeline.filter((entry) => entry.what === "heat");
+    expect(heats.map((entry) => entry.bath)).toEqual(plan.baths.map((row) => row.bath));
+    expect(heats[1]!.startMinute).toBeGreaterThan(heats[0]!.endMinute);
+  });
+
+  test("refuses more loads than anyone dips, and works very many", () => {
+    const one = { ...hook, perLoad: 1 };
+    expect(errors({ ...batch, orders: [order(0, one, light, 1e9)] })).toEqual(["too-many-loads"]);
+    expect(errors({ ...batch, orders: [order(0, hook, light, 10)], yield: 1e-9 })).toEqual([
+      "too-many-loads",
+    ]);
+    expect(planned({ ...batch, orders: [order(0, one, light, 19_000)], yield: 1 }).totals.loads).toBe(19_000);
+  });
+
+  test("says that a bath is dry where its last load leaves nothing", () => {
+    const thirsty = { ...handling, dragOutMlPerDm2: 1000 };
+    const dry = {
+      ...batch,
+      handling: thirsty,
+      baths: [{ ...bath, topUp: "none" as const }],
+      orders: [order(0, hook, light, 18)],
+      yield: 1,
+    };
+    expect(errors(dry)).toEqual(["bath-dry"]);
+  });
+
+  test("dips within tolerance where a dye levels off just short of a shade, and says so", () => {
+    const { ratePerSecond: _, ...rest } = dye;
+    const quick = {
+      ...rest,
+      ratePerSecond: 0.08,
+      base: { name: "white", lab: [93, -0.3, 0.6] as const },
+      swatches: [
+        { seconds: 15, colour: { kind: "lab" as const, lab: [55, 34, 10] as const } },
+        { seconds: 180, colour: { kind: "lab" as const, lab: [48, 37, 12] as const } },
+      ],
+    };
+    const full = {
+      name: "full",
+      dye: quick,
+      target: { kind: "swatch" as const, seconds: 180 },
+      tolerance: 1.5,
+    };
+    const input = {
+      ...batch,
+      dyes: [quick],
+      baths: [{ ...bath, dye: quick }],
+      orders: [order(0, hook, full, 10)],
+    };
+    const plan = planned(input);
+    expect(plan.warnings.map((fault) => fault.code)).toContain("dye-levels-off");
+    const load = plan.baths[0]!.loads[0]!;
+    expect(load.dipSeconds).toBeGreaterThan(load.windowSeconds![0]);
+    expect(load.windowSeconds![1]).toBeNull();
+  });
+
+  test("tells of a quick dip once for each shade", () => {
+    const twice = planned({ ...batch, handling: { ...handling, shortestSeconds: 130 } }).warnings.filter(
+      (fault) => fault.code === "dip-too-short",
+    );
+    expect(twice.map((fault) => /shade "(\w+)"/.exec(fault.message)?.[1])).toEqual(["light", "deep"]);
+  });
 });

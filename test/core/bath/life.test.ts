@@ -26,7 +26,7 @@ function plainLife(
       return end("shelf-life", repeat);
     for (const load of mix) {
       if (sums.loads === lifeLoadLimit) return end("load-limit", repeat);
-      if (1000 * state.volumeL < handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
+      if (1000 * state.volumeL < 0.98 * handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
         return end("too-little-liquor", repeat);
       const result = workLoad({ handling, fresh, ...rest }, state, load);
       if (result === undefined) return end("too-weak", repeat);

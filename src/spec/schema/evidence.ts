@@ -1,0 +1,206 @@
+import * as z from "zod";
+import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { KindName } from "../../core/quantity/kinds.js";
+import { check } from "./check.js";
+import { leaf } from "./leaf.js";
+import { count, number, text } from "./plain-values.js";
+import { type LiquidOrPowder, liquidOrPowder, quantity, readQuantity, share } from "./quantities.js";
+
+/** So much area [dm²] or mass [kg] of parts by the mL of concentrate or the g of powder. */
+export interface Yield extends LiquidOrPowder {
+  readonly per: "area" | "mass";
+}
+
+const yieldForms: readonly { kind: KindName; of: Yield["of"]; per: Yield["per"]; factor: number }[] = [
+  { kind: "areaPerVolume", of: "liquid", per: "area", factor: 1 },
+  { kind: "massPerVolume", of: "liquid", per: "mass", factor: 1e-6 },
+  { kind: "areaPerMass", of: "powder", per: "area", factor: 1 },
+  { kind: "massPerMass", of: "powder", per: "mass", factor: 1e-3 },
+];
+
+function readYield(input: unknown): Outcome<Yield> {
+  for (const { kind, of, per, factor } of yieldForms) {
+    const read = readQuantity(kind, { positive: true }, input);
+    if (read.ok) return done({ value: read.value.value * factor, of, per });
+  }
+  return failed(
+    error(
+      "yield-form",
+      [],
+      "a yield is what so much dye colours",
+      "write 12 m2/L or 40 kg/L of a liquid, 0.5 m2/g or 2 kg/g of a powder",
+    ),
+  );
+}
+
+const uncertain = () =>
+  share(
+    {
+      description: "one standard deviation of the figure, as a share of it",
+      examples: ["20 %"],
+      default: "50 % of a yield, 15 % of purchases and of a ratio of times, 20 % of a weighing",
+    },
+    { positive: true, most: 5, limits: "above 0 % and up to 500 %" },
+  ).optional();
+
+const dyeAmount = (description: string, example: string) =>
+  liquidOrPowder(
+    { kind: "volume", limits: { unit: "mL" } },
+    { kind: "mass", limits: {} },
+    "write a volume of a liquid, such as 1 L, or a mass of a powder, such as 250 g",
+    { description, examples: [example] },
+  );
+
+const kinds = ["yield", "bought", "slower"] as const;
+/** Keys beside those that each kind cannot do without and those it may have. */
+const keysOf = {
+  yield: { needs: [], may: ["used", "area"] },
+  bought: { needs: ["dyed"], may: ["left", "dumped"] },
+  slower: { needs: ["dyed", "volume"], may: ["evaporated", "refilled"] },
+} as const;
+const always = ["depth", "uncertain"];
+const examples: { readonly [key: string]: string } = {
+  dyed: "dyed: 9 m2",
+  volume: "volume: 6 L",
+  area: "area: 35 dm2/kg",
+};
+
+/** What is known of how fast a dye is used up. */
+export const uptakeEvidence = () =>
+  z
+    .strictObject({
+      yield: leaf<Yield>(
+        { type: "string" },
+        {
+          description: "a supplier's figure or your own: so much area or mass of parts by the amount of dye",
+          examples: ["12 m2/L", "40 kg/L"],
+        },
+        readYield,
+      ).optional(),
+      used: share(
+        {
+          description: "of a yield: share of the dye that is on parts or rinsed away then",
+          examples: ["80 %"],
+          default: "100 %",
+        },
+        { positive: true, limits: "above 0 % and up to 100 %" },
+      ).optional(),
+      area: quantity(
+        "areaPerMass",
+        { description: "of a yield by mass: area of the parts by their mass", examples: ["35 dm2/kg"] },
+        { positive: true, unit: "dm2/kg", suggest: ["dm2/kg"] },
+      ).optional(),
+      bought: dyeAmount("dye bought", "1 L").optional(),
+      left: dyeAmount("of it, on the shelf and in the tanks", "200 mL").optional(),
+      dumped: dyeAmount("of it, thrown out with baths", "50 mL").optional(),
+      slower: number(
+        { description: "the same shade takes so many times as long as in the fresh bath", examples: [2] },
+        (value) => value > 0,
+        "above 0",
+      ).optional(),
+      dyed: quantity(
+        "area",
+        { description: "area dyed meanwhile", examples: ["9 m2"] },
+        { positive: true, suggest: ["m2", "dm2"] },
+      ).optional(),
+      volume: quantity(
+        "volume",
+        { description: "of a slower bath: its working volume", examples: ["6 L"] },
+        { positive: true },
+      ).optional(),
+      evaporated: quantity("volume", {
+        description: "of a slower bath: water that evaporated meanwhile",
+        examples: ["2.5 L"],
+        default: "0 L",
+      }).optional(),
+      refilled: z
+        .enum(["none", "water", "fresh"])
+        .meta({
+          description: "of a slower bath: with what it was kept at its mark",
+          default: "none",
+        })
+        .optional(),
+      depth: number(
+        {
+          description: "mean depth of what was dyed; 1 is the longest swatch",
+          examples: [0.6],
+          default: 1,
+        },
+        (value) => value > 0 && value <= 10,
+        "above 0 and up to 10",
+      ).optional(),
+      uncertain: uncertain(),
+    })
+    .check(
+      check((evidence, report) => {
+        const given = kinds.filter((key) => key in evidence);
+        const [kind, other] = given;
+        if (kind === undefined || other !== undefined)
+          return report(
+            "evidence-kind",
+            other === undefined ? [] : [other],
+            kind === undefined ? "this evidence tells nothing" : "two kinds of evidence stand in one item",
+            kind === undefined
+              ? "add yield: 12 m2/L, or bought: 1 L with dyed: 10 m2, or slower: 2 with dyed: 9 m2 and volume: 6 L"
+              : "begin another item with a dash",
+          );
+        const { needs, may } = keysOf[kind];
+        for (const key of needs)
+          if (!(key in evidence))
+            report("missing-key", [key], `evidence by ${kind} has no ${key}`, `add ${examples[key]}`, "key");
+        if (evidence.yield?.per === "mass" && !("area" in evidence))
+          report(
+            "missing-key",
+            ["area"],
+            "a yield by mass needs the area of that mass",
+            `add ${examples.area}`,
+            "key",
+          );
+        for (const key of Object.keys(evidence))
+          if (![kind, ...needs, ...may, ...always].includes(key))
+            report(
+              "evidence-key",
+              [key],
+              `${key} does not belong to evidence by ${kind}`,
+              `it takes ${[...needs, ...may, ...always].join(", ")}`,
+              "key",
+            );
+      }),
+    );
+
+/** Parts weighed dry, and wet after draining as usual. */
+export const dragOutEvidence = () =>
+  z
+    .strictObject({
+      part: text({ description: "kind of part on the balance", examples: ["hook"] }),
+      count: count({ description: "how many of them", examples: [10], default: 1 }).optional(),
+      dry: quantity("mass", { description: "all of them dry", examples: ["64.0 g"] }, { positive: true }),
+      wet: quantity(
+        "mass",
+        { description: "all of them wet, drained as usual", examples: ["67.1 g"] },
+        { positive: true },
+      ),
+      uncertain: uncertain(),
+    })
+    .check(
+      check((weighing, report) => {
+        const { dry, wet } = weighing;
+        if (dry !== undefined && wet !== undefined && wet.value <= dry.value)
+          report("evidence-weighing", ["wet"], "wet parts must weigh more than dry ones", "weigh them again");
+      }),
+    );
+
+/** A quantity, or evidence that it is found from. */
+export const orEvidence = <Given extends z.ZodType, Item extends z.ZodType>(
+  given: Given,
+  item: Item,
+  description: string,
+) =>
+  z
+    .union([
+      given,
+      z.strictObject({
+        evidence: z.array(item).meta({ description: "what is known; all of it is reconciled" }),
+      }),
+    ])
+    .meta({ description });
