@@ -45,7 +45,7 @@ export function merge(first: Merged, second: Merged): { merged: Merged; diagnost
     });
   };
   for (const [key, value] of Object.entries(second.data)) {
-    const had = data[key];
+    const had = Object.hasOwn(data, key) ? data[key] : undefined;
     const from = at(second.origin, key);
     if (had === undefined || had === null) {
       data[key] = value;
@@ -56,7 +56,7 @@ export function merge(first: Merged, second: Merged): { merged: Merged; diagnost
       for (const name of Object.keys(had)) parts.set(name, at(before, name));
       const joined: Data = { ...had };
       for (const [name, entry] of Object.entries(value)) {
-        if (name in joined) twice([key, name], `${key}.${name}`);
+        if (Object.hasOwn(joined, name)) twice([key, name], `${key}.${name}`);
         else {
           joined[name] = entry;
           parts.set(name, at(from, name));

@@ -1,4 +1,4 @@
-import { minorDigits } from "./currency.js";
+import { minorDigits } from "../quantity/currencies.js";
 
 /** The shortest decimal that reads back as the same double, as whole digits × 10^exponent. */
 function shortest(amount: number): { digits: bigint; exponent: number } {

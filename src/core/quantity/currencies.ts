@@ -10,12 +10,17 @@ const threeDigits = "BHD IQD JOD KWD LYD OMR TND";
 /** All codes, in the order of the alphabet. */
 export const currencyCodes: readonly string[] = `${twoDigits} ${noDigits} ${threeDigits}`.split(" ").sort();
 
+const digitsOf: ReadonlyMap<string, number> = new Map([
+  ...noDigits.split(" ").map((code) => [code, 0] as const),
+  ...threeDigits.split(" ").map((code) => [code, 3] as const),
+]);
+
 /**
- * Digits of a currency's minor unit.
+ * Digits of a currency's minor unit; 2 for a code that is not in the list.
+ * @source iso4217 list one
  * @example
  * minorDigits("EUR") // => 2
  * minorDigits("JPY") // => 0
  * minorDigits("KWD") // => 3
  */
-export const minorDigits = (code: string): number =>
-  noDigits.includes(code) ? 0 : threeDigits.includes(code) ? 3 : 2;
+export const minorDigits = (code: string): number => digitsOf.get(code) ?? 2;

@@ -14,12 +14,12 @@ const bare = new RegExp(`^\\s*${numberPattern}\\s*$`);
 const forms = "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder";
 
 const inRange = (value: number, path: readonly (string | number)[]): Fault | undefined =>
-  value > 0 && value <= 1
+  value >= 1e-6 && value <= 1
     ? undefined
     : error(
         "dilution-range",
         path,
-        "the dye must be more than none and at most the whole of the bath",
+        "the dye must be at least a millionth and at most the whole of the bath",
         forms,
       );
 

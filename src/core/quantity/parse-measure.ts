@@ -2,6 +2,7 @@ import { done, error, failed, type Outcome } from "../fault.js";
 import { convert, convertDifference } from "./convert.js";
 import { findUnit } from "./find-unit.js";
 import { type Kind, kindOf } from "./kinds.js";
+import { magnitudeFault } from "./magnitude.js";
 import { numberPattern } from "./number-text.js";
 import type { Propose } from "./proposal.js";
 import { textFault } from "./text-fault.js";
@@ -46,6 +47,8 @@ export function parseMeasure(kind: Kind, text: string, path: Path, propose: Prop
       return failed(
         error("number-form", path, "the number is too large", `write ${kind.what} such as ${example}`),
       );
+    const size = magnitudeFault(number, path, `write ${kind.what} such as ${example}`);
+    if (size !== undefined) return failed(size);
     const unit = findUnit(kind, unitText);
     if ((unitText === "" && unit === undefined) || (kind === kindOf("percent") && unitText === ""))
       return failed(

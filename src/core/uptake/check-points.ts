@@ -1,4 +1,5 @@
 import { error, type Fault, warning } from "../fault.js";
+import { magnitudeFault } from "../quantity/magnitude.js";
 import type { UptakePoint } from "./law-fit.js";
 
 const least = 3;
@@ -42,6 +43,8 @@ function checkPoint(point: UptakePoint, index: number, before: UptakePoint | und
   const name = nameOf(point, index);
   if (!Number.isFinite(point.seconds) || !Number.isFinite(point.uptake))
     return [error("fit-not-finite", place, `${name}: time and uptake must be finite numbers`)];
+  const size = magnitudeFault(point.seconds, place) ?? magnitudeFault(point.uptake, place);
+  if (size !== undefined) return [{ ...size, message: `${name}: ${size.message}` }];
   if (point.seconds < 0)
     return [
       error("fit-negative-time", place, `${name}: time ${point.seconds} s is negative`, "count from the dip"),

@@ -1,6 +1,6 @@
 import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
-import { minorDigits } from "../../core/cost/currency.js";
 import { costLines } from "../../core/cost/items.js";
+import { minorDigits } from "../../core/quantity/currencies.js";
 import { trimmed } from "../digits.js";
 import { money } from "../money.js";
 import type { Block, Report } from "../report.js";

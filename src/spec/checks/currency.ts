@@ -1,3 +1,4 @@
+import { minorDigits } from "../../core/quantity/currencies.js";
 import type { Path } from "../source.js";
 import { entries, type PartlyRead, type Report } from "./report.js";
 
@@ -15,8 +16,25 @@ function firstMoney(batch: PartlyRead): Path | undefined {
   return undefined;
 }
 
+/** A price ends in amounts that the currency has: 0.90 EUR, and 90 JPY. */
+function checkEnding({ pricing, currency }: PartlyRead, report: Report): void {
+  const ending = pricing?.ending;
+  if (typeof ending !== "number" || typeof currency !== "string") return;
+  const units = ending * 10 ** minorDigits(currency);
+  if (Math.abs(units - Math.round(units)) <= 1e-9 * Math.max(1, units)) return;
+  report(
+    "price-ending",
+    ["pricing", "ending"],
+    `${currency} has no amount of ${ending}`,
+    minorDigits(currency) === 0
+      ? "write a whole number: 90"
+      : `write ${minorDigits(currency)} decimals at most: 0.90`,
+  );
+}
+
 /** Money without a currency means nothing. */
 export function checkCurrency(batch: PartlyRead, report: Report): void {
+  checkEnding(batch, report);
   if ("currency" in batch) return;
   const path = firstMoney(batch);
   if (path !== undefined)

@@ -1,12 +1,25 @@
 import { done, error, failed } from "../../core/fault.js";
+import { magnitudeFault } from "../../core/quantity/magnitude.js";
 import { numberFault, ungrouped } from "../../core/quantity/number-text.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
-/** A text or a number that stands for a name. */
+/** A character that moves the cursor or colours a terminal; line ends and tabs are white space. */
+const isControl = (character: string): boolean => /\p{Cc}/u.test(character) && !/\s/.test(character);
+
+/** A text or a number that stands for a name; its white space is made single spaces. */
 export const text = (meaning: Meaning) =>
-  leaf<string>({ type: ["string", "number"] }, meaning, (input) =>
-    (typeof input === "string" && input.trim() !== "") || typeof input === "number"
-      ? done(String(input))
+  leaf<string>({ type: ["string", "number"] }, meaning, (input) => {
+    if (typeof input === "string" && [...input].some(isControl))
+      return failed(
+        error(
+          "control-character",
+          [],
+          "the text holds a control character",
+          "write letters, digits and signs only",
+        ),
+      );
+    return (typeof input === "string" && input.trim() !== "") || typeof input === "number"
+      ? done(String(input).trim().replace(/\s+/g, " "))
       : failed(
           error(
             "wrong-type",
@@ -14,8 +27,8 @@ export const text = (meaning: Meaning) =>
             `a text is wanted, ${input === "" ? "nothing" : thing(input)} is given`,
             example(meaning),
           ),
-        ),
-  );
+        );
+  });
 
 const example = (meaning: Meaning): string => `write a text such as ${meaning.examples?.[0] ?? "name"}`;
 
@@ -27,6 +40,8 @@ export const number = (meaning: Meaning, accept: (value: number) => boolean, lim
     const help = `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`;
     if (typeof input !== "number" || !Number.isFinite(input))
       return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
+    const size = magnitudeFault(input, [], help);
+    if (size !== undefined) return failed(size);
     return accept(input) ? done(input) : failed(error("out-of-range", [], `${input} is out of range`, help));
   });
 

@@ -159,8 +159,8 @@ export const pricing = () =>
       }).optional(),
       ending: number(
         { description: "prices are rounded up to the next amount that ends so", examples: [0.9] },
-        (value) => value >= 0 && value < 1,
-        "from 0 and below 1",
+        (value) => value >= 0,
+        "from 0",
       ).optional(),
     })
     .check(

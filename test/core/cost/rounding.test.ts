@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { minorDigits } from "../../../src/core/cost/currency.js";
 import { moneyText, roundedText, roundMoney } from "../../../src/core/cost/rounding.js";
+import { minorDigits } from "../../../src/core/quantity/currencies.js";
 
 test.each([
   [0.125, 2, "0.12"],
