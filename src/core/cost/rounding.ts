@@ -20,6 +20,20 @@ function shortest(amount: number): { digits: bigint; exponent: number } {
  */
 export function roundedText(amount: number, decimals: number): string {
   if (!Number.isFinite(amount)) return String(amount);
+  const quick = clearlyRounded(amount, decimals);
+  return quick ?? exactlyRounded(amount, decimals);
+}
+
+/** The same where no half is near, in a tenth of the time; undefined where one is, or digits run out. */
+export function clearlyRounded(amount: number, decimals: number): string | undefined {
+  const scaled = Math.abs(amount) * 10 ** decimals;
+  if (!(scaled < 1e9) || Math.abs((scaled % 1) - 0.5) < 1e-5) return undefined;
+  const text = amount.toFixed(decimals);
+  return scaled < 0.5 && text.startsWith("-") ? text.slice(1) : text;
+}
+
+/** The same for any amount, by whole numbers. */
+export function exactlyRounded(amount: number, decimals: number): string {
   const { digits, exponent } = shortest(amount);
   const surplus = -exponent - decimals;
   let kept = surplus < 0 ? digits * 10n ** BigInt(-surplus) : digits;

@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { moneyText, roundedText, roundMoney } from "../../../src/core/cost/rounding.js";
+import {
+  clearlyRounded,
+  exactlyRounded,
+  moneyText,
+  roundedText,
+  roundMoney,
+} from "../../../src/core/cost/rounding.js";
 import { minorDigits } from "../../../src/core/quantity/currencies.js";
 
 test.each([
@@ -85,4 +91,25 @@ describe("roundMoney", () => {
       }),
     );
   });
+});
+
+test("clearlyRounded gives what exactlyRounded gives, wherever it gives anything", () => {
+  let given = 0;
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.double({ min: -1e7, max: 1e7, noNaN: true }),
+        fc.integer({ min: -2e6, max: 2e6 }).map((n) => n / 1000),
+      ),
+      fc.constantFrom(0, 2, 3, 4),
+      (amount, decimals) => {
+        const quick = clearlyRounded(amount, decimals);
+        if (quick === undefined) return;
+        given++;
+        expect(quick).toBe(exactlyRounded(amount, decimals));
+      },
+    ),
+    { numRuns: 3000, seed: 20261125 },
+  );
+  expect(given).toBeGreaterThan(2000);
 });
