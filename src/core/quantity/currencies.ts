@@ -9,7 +9,9 @@ const threeDigits = "BHD IQD JOD KWD LYD OMR TND";
 const fourDigits = "CLF UYW";
 
 /** All codes, in the order of the alphabet. */
-export const currencyCodes: readonly string[] = `${twoDigits} ${noDigits} ${threeDigits} ${fourDigits}`.split(" ").sort();
+export const currencyCodes: readonly string[] = `${twoDigits} ${noDigits} ${threeDigits} ${fourDigits}`
+  .split(" ")
+  .sort();
 
 const digitsOf: ReadonlyMap<string, number> = new Map([
   ...noDigits.split(" ").map((code) => [code, 0] as const),
