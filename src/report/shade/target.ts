@@ -39,7 +39,7 @@ export function targetSentences(target: ShadeTime): string[] {
     said.push(`The shade moves ${target.slopePerSecond.toPrecision(2)} CIEDE2000 a second there.`);
   if (interval)
     said.push(
-      `For noise of ${(target.noise ?? 0).toFixed(1)} per CIELAB axis (${target.noise !== null && target.noise > 0.3 ? "since the swatches foretell each other so badly" : "a good colorimeter"}) and the choice of law, the true time lies between ${duration(interval[0])} and ${interval[1] === null ? "any time" : duration(interval[1])} in 95 of 100 cases.`,
+      `For noise of ${(target.noise ?? 0).toFixed(1)} per CIELAB axis (${target.noise !== null && target.noise > 0.3 ? "what the swatches show among themselves" : "a good colorimeter"}) and the choice of law, the true time lies between ${duration(interval[0])} and ${interval[1] === null ? "any time" : duration(interval[1])} in 95 of 100 cases.`,
     );
   const wayOut = target.wayOut ? wayOutText(target.wayOut) : "";
   if (target.tooQuick) said.push(`That is too quick for the hand.${wayOut}`);
