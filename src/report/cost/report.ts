@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/batch/plan-model.js";
 import { costBatch } from "../../core/cost/snapshot.js";
+import { footnote, mark } from "../plan/assumed.js";
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
 import { costColumns, costRow } from "./columns.js";
@@ -28,9 +29,15 @@ export function costRows(entries: readonly CostEntry[]): Table {
 export function costReportOf(entries: readonly CostEntry[]): Report {
   const rows = costRows(entries);
   const narrow = ["batch", "order", "part", "shade", "quantity", "cost per part", "total", "price"];
+  const money = narrow.slice(-3);
+  // A mark on the column says it of all rows: some order in it rests on what was assumed.
+  const rests = [...new Set(entries.flatMap(({ totals }) => totals.restsOnAssumed))];
   const kept = rows.columns.flatMap((column, i) => (narrow.includes(column.title) ? [i] : []));
   const short: Table = {
-    columns: kept.map((i) => rows.columns[i]!),
+    columns: kept.map((i) => {
+      const column = rows.columns[i]!;
+      return money.includes(column.title) ? { ...column, title: `${column.title}${mark(rests)}` } : column;
+    }),
     rows: rows.rows.map((row) => kept.map((i) => row[i]!)),
   };
   const currency = currencyOf(entries);
@@ -43,6 +50,7 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
     blocks: [
       { kind: "heading", level: 1, text: currency === null ? "Costs" : `Costs in ${currency}` },
       { kind: "table", table: short },
+      ...(rests.length > 0 ? [{ kind: "paragraph" as const, text: footnote(rests)! }] : []),
       ...spreadBlocks(entries, currency),
       ...offerBlocks(entries, currency),
       ...(uncounted.length > 0
