@@ -4,6 +4,7 @@ import { standardReading } from "./base-under.js";
 import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "./schema/batch.js";
 import type { Amount } from "./schema/quantities.js";
+import { longestDipSeconds, shortestDipSeconds } from "./schema/workshop.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
 type RawDye = Raw<"dyes">[string];
@@ -83,8 +84,8 @@ const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
     setUp: orElse(h.setUp, 15),
     cleanUp: orElse(h.cleanUp, 15),
     timing: orElse(h.timing, 2),
-    shortest: orElse(h.shortest, 15),
-    longest: orElse(h.longest, 300),
+    shortest: orElse(h.shortest, shortestDipSeconds),
+    longest: orElse(h.longest, longestDipSeconds),
     dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
     dragOutEvidence: evidenceOf(h.dragOut),
     rinseWater: orElse(h.rinseWater, 2),

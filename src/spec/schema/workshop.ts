@@ -71,6 +71,10 @@ const minutes = (description: string, fallback: string) =>
     { unit: "min", suggest: ["min", "s"] },
   ).optional();
 
+/** Dips where the batch sets no limits [s]. */
+export const shortestDipSeconds = 15;
+export const longestDipSeconds = 300;
+
 /** Times and amounts of the handling of a load. */
 export const handling = () =>
   z
@@ -111,14 +115,24 @@ export const handling = () =>
     })
     .check(
       check((handling, report) => {
-        const { shortest, longest } = handling;
-        if (shortest !== undefined && longest !== undefined && shortest.value >= longest.value)
-          report(
-            "dip-limits",
-            ["longest"],
-            `the longest dip of ${shortNumber(longest.value)} s is not longer than the shortest of ${shortNumber(shortest.value)} s`,
-            "give longest a longer time than shortest",
-          );
+        const unread = (["shortest", "longest"] as const).some(
+          (key) => key in handling && handling[key] === undefined,
+        );
+        const shortest = handling.shortest?.value ?? shortestDipSeconds;
+        const longest = handling.longest?.value ?? longestDipSeconds;
+        if (unread || shortest < longest) return;
+        const usual = (key: "shortest" | "longest"): string =>
+          handling[key] === undefined ? ", where none is given," : "";
+        report(
+          "dip-limits",
+          [handling.longest === undefined ? "shortest" : "longest"],
+          `the longest dip of ${shortNumber(longest)} s${usual("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${usual("shortest").replace(/,$/, "")}`,
+          handling.longest === undefined
+            ? `add longest: with a longer time than shortest, such as ${shortNumber(2 * shortest)} s`
+            : handling.shortest === undefined
+              ? `write longest: with more than ${shortNumber(shortest)} s, or add shortest: with less than ${shortNumber(longest)} s`
+              : "give longest a longer time than shortest",
+        );
       }),
     );
 
