@@ -192,3 +192,28 @@ test("faults in several files are told in one run, those of the main file first"
     "fixtures/bad/shared/fault.yaml",
   ]);
 });
+
+test("a name is used as it is defined, two spaces and inherited names of objects included", async () => {
+  const { batch, diagnostics } = await readText(`
+batch: names
+tanks: { "six  a": { volume: 6 L, capacity: 7 L, surface: 30 cm x 15 cm } }
+dyes: { constructor: { dilution: 1:9, temperature: 80 °C, rate: 0.01 /s, notes: "two\\nlines" } }
+baths: [{ tank: "six  a", dye: constructor }]
+`);
+  expect(diagnostics).toEqual([]);
+  expect(batch!.baths[0]).toMatchObject({ tank: { name: "six  a" }, dye: { name: "constructor" } });
+});
+
+test("names that every object has are no second definition in another file, and are one where they stand twice", async () => {
+  const files: { readonly [name: string]: string } = {
+    "one.yaml": "parts: { valueOf: { mass: 6 g, area: 40 cm2 } }",
+    "two.yaml": "parts: { constructor: { mass: 6 g, area: 40 cm2 }, toString: { mass: 6 g, area: 40 cm2 } }",
+    "again.yaml": "parts: { valueOf: { mass: 7 g, area: 40 cm2 } }",
+  };
+  const including = (list: string) =>
+    readText(`batch: names\ninclude: [${list}]\n`, { readFile: (name) => files[name]! });
+  const { batch, diagnostics } = await including("one.yaml, two.yaml");
+  expect(diagnostics).toEqual([]);
+  expect(batch!.parts.map(({ name }) => name)).toEqual(["valueOf", "constructor", "toString"]);
+  expect((await including("one.yaml, again.yaml")).diagnostics).toMatchObject([{ code: "defined-twice" }]);
+});

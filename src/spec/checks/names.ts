@@ -9,8 +9,26 @@ const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: 
 const isMap = (value: unknown): boolean =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
+/** A name goes to terminals and tables: characters that move a cursor or end a line have no place in it. */
+function checkCharacters(batch: PartlyRead, report: Report): void {
+  for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
+    const map = batch[kind];
+    if (!isMap(map)) continue;
+    for (const name of Object.keys(map ?? {}))
+      if (/\p{Cc}/u.test(name))
+        report(
+          "control-character",
+          [kind, name],
+          "the name holds a control character",
+          "write letters, digits and signs only",
+          "key",
+        );
+  }
+}
+
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
+  checkCharacters(batch, report);
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;

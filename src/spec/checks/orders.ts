@@ -1,15 +1,15 @@
 import { listed } from "../nearest.js";
 import { isBuild } from "../schema/blank.js";
-import { isAmount, items, type PartlyRead, type Report } from "./report.js";
+import { isAmount, items, own, type PartlyRead, type Report } from "./report.js";
 
 /** Every order needs a bath of its dye, and a price of the undyed part on its base. */
 export function checkOrders(batch: PartlyRead, report: Report): void {
   const baths = items(batch.baths);
   const inBaths = new Set(baths.map(([, bath]) => bath.dye));
   for (const [i, order] of items(batch.orders)) {
-    const shade = order.shade === undefined ? undefined : batch.shades?.[order.shade];
+    const shade = own(batch.shades, order.shade);
     const dyeName = shade?.dye;
-    const dye = dyeName === undefined ? undefined : batch.dyes?.[dyeName];
+    const dye = own(batch.dyes, dyeName);
     if (dye !== undefined && baths.length > 0 && !inBaths.has(dyeName) && !inBaths.has(undefined))
       report(
         "no-bath",
@@ -17,7 +17,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
         `the shade ${order.shade} needs a bath of ${dyeName}, and there is none`,
         `add - { tank: ${Object.keys(batch.tanks ?? {})[0] ?? "six"}, dye: ${dyeName} } under baths`,
       );
-    const part = order.part === undefined ? undefined : batch.parts?.[order.part];
+    const part = own(batch.parts, order.part);
     const blank = part?.blank;
     if (typeof blank !== "object" || blank === null || isAmount(blank) || isBuild(blank)) continue;
     const base = order.base ?? dye?.base;
@@ -31,7 +31,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
           `add base: to the order, one of ${listed(known)}`,
           "key",
         );
-    } else if (batch.bases?.[base] !== undefined && !Object.hasOwn(blank, base))
+    } else if (own(batch.bases, base) !== undefined && !Object.hasOwn(blank, base))
       report(
         "blank-missing",
         ["orders", i, order.base === undefined ? "part" : "base"],

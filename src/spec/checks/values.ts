@@ -3,7 +3,7 @@ import { describeQuantity } from "../../core/quantity/describe.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
 import { shortNumber } from "../../core/quantity/short-number.js";
 import { listed } from "../nearest.js";
-import { entries, items, type PartlyRead, type Report } from "./report.js";
+import { entries, items, own, type PartlyRead, type Report } from "./report.js";
 
 const degrees = (value: number): string => describeQuantity("temperature", { value });
 
@@ -33,7 +33,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
   }
   for (const [name, shade] of entries(batch.shades)) {
     const seconds = shade.swatch?.value;
-    const dye = shade.dye === undefined ? undefined : batch.dyes?.[shade.dye];
+    const dye = own(batch.dyes, shade.dye);
     if (seconds === undefined || dye === undefined || dye === null) continue;
     const swatches = items(dye.swatches);
     const times = swatches.flatMap(([, swatch]) =>
@@ -53,7 +53,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
     );
   }
   for (const [i, bath] of items(batch.baths)) {
-    const tank = bath.tank === undefined ? undefined : batch.tanks?.[bath.tank];
+    const tank = own(batch.tanks, bath.tank);
     const start = bath.start;
     if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
     const volume = start.volume?.value;

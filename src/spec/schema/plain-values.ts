@@ -6,7 +6,7 @@ import { leaf, type Meaning, thing } from "./leaf.js";
 /** A character that moves the cursor or colours a terminal; line ends and tabs are white space. */
 const isControl = (character: string): boolean => /\p{Cc}/u.test(character) && !/\s/.test(character);
 
-/** A text or a number that stands for a name; its white space is made single spaces. */
+/** A text or a number that stands for a name; line ends and tabs in it are made single spaces. */
 export const text = (meaning: Meaning) =>
   leaf<string>({ type: ["string", "number"] }, meaning, (input) => {
     if (typeof input === "string" && [...input].some(isControl))
@@ -19,7 +19,11 @@ export const text = (meaning: Meaning) =>
         ),
       );
     return (typeof input === "string" && input.trim() !== "") || typeof input === "number"
-      ? done(String(input).trim().replace(/\s+/g, " "))
+      ? done(
+          String(input)
+            .trim()
+            .replace(/ *[^\S ]\s*/g, " "),
+        )
       : failed(
           error(
             "wrong-type",
