@@ -27,7 +27,7 @@ const everywhere: readonly OptionDeclaration[] = [
   {
     flags: "--set <key.path=value>",
     description:
-      "change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first",
+      'change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first; a name with a dot stands in quotes: parts."clip v1.2".mass',
     repeat: true,
   },
   { flags: "--strict", description: "exit status 1 on any warning" },

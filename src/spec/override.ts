@@ -1,4 +1,5 @@
 import type { Diagnostic, Span } from "../diagnostics/diagnostic.js";
+import { keyPathText, readKeyPath, type Step } from "./key-path.js";
 import { type Lines, linesOf } from "./lines.js";
 import type { Merged } from "./merge.js";
 import { listed, nearest } from "./nearest.js";
@@ -16,7 +17,7 @@ export interface Override {
   readonly option: OverrideOption;
   /** "tanks.six.volume=6 L" */
   readonly text: string;
-  readonly steps: readonly string[];
+  readonly steps: readonly Step[];
   readonly source: Source;
 }
 
@@ -63,8 +64,22 @@ export function readOverride(
   text: string,
   option: OverrideOption = "--set",
 ): { read?: Override; diagnostics: readonly Diagnostic[] } {
-  const equals = text.indexOf("=");
-  if (equals < 1)
+  const path = readKeyPath(text);
+  if (!path.ok && path.why !== "no-equals")
+    return {
+      diagnostics: [
+        fault(
+          { option, text },
+          path.at,
+          path.why === "open-quote" ? text.length : path.at + 1,
+          path.why === "open-quote"
+            ? "a quote is opened here and not closed"
+            : "a dot or = is wanted after a quoted name",
+          `a name with a dot in it stands whole in quotes: ${option} 'parts."clip v1.2".mass=5 g'`,
+        ),
+      ],
+    };
+  if (!path.ok || path.equals < 1)
     return {
       diagnostics: [
         fault(
@@ -76,13 +91,14 @@ export function readOverride(
         ),
       ],
     };
+  const { equals, steps } = path;
   const lines = linesOf(option, text);
   const { source, diagnostics } = argumentValue(option, text.slice(equals + 1), {
     whole: () => lines.span(0, equals),
     span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
   });
   if (source === undefined) return { diagnostics };
-  return { read: { option, text, steps: text.slice(0, equals).split("."), source }, diagnostics: [] };
+  return { read: { option, text, steps, source }, diagnostics: [] };
 }
 
 /**
@@ -94,18 +110,17 @@ export function applyOverride(
   change: Override,
 ): { merged: Merged; diagnostics: Diagnostic[] } {
   const { steps, source } = change;
-  let start = 0;
+  const namesTo = (depth: number): string => keyPathText(steps.slice(0, depth).map(({ name }) => name));
   const set = (
     given: unknown,
     origin: Origin,
     depth: number,
   ): { data: unknown; origin: Origin } | Diagnostic => {
     if (depth === steps.length) return { data: source.plain, origin: { source, path: [] } };
-    const step = steps[depth]!;
-    const end = start + step.length;
+    const { name: step, start, end } = steps[depth]!;
     const last = depth === steps.length - 1;
     const data = given ?? {};
-    const mustExist = depth === 1 && !last && named.has(steps[0]!);
+    const mustExist = depth === 1 && !last && named.has(steps[0]!.name);
     const isList = Array.isArray(data);
     if (isList && !(/^\d+$/.test(step) && Number(step) < data.length))
       return fault(
@@ -115,10 +130,8 @@ export function applyOverride(
         `${step === "" ? "nothing" : step} is no item of this list`,
         data.length === 0
           ? "the list is empty"
-          : `items count from 0: ${steps.slice(0, depth).join(".")}.0 is ${
-              data.length === 1
-                ? "the only one"
-                : `the first, ${steps.slice(0, depth).join(".")}.${data.length - 1} the last`
+          : `items count from 0: ${namesTo(depth)}.0 is ${
+              data.length === 1 ? "the only one" : `the first, ${namesTo(depth)}.${data.length - 1} the last`
             }`,
       );
     if (
@@ -142,8 +155,7 @@ export function applyOverride(
       );
     }
     const key = isList ? Number(step) : step;
-    start = end + 1;
-    const before = (data as Record<string | number, unknown>)[key];
+    const before = Object.hasOwn(data, key) ? (data as Record<string | number, unknown>)[key] : undefined;
     const child = set(
       before,
       before === undefined

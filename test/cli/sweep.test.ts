@@ -170,6 +170,14 @@ describe("sweep", () => {
 });
 
 describe("readVaried", () => {
+  test("takes a name with a dot or an equals sign in quotes", () => {
+    const { varied, diagnostics } = readVaried('parts."a=b v1.2".mass=5 g,6 g');
+    expect(diagnostics).toEqual([]);
+    expect(varied!.key).toBe('parts."a=b v1.2".mass');
+    expect(varied!.values.map(({ text }) => text)).toEqual(["5 g", "6 g"]);
+    expect(varied!.values[1]!.change.steps.map(({ name }) => name)).toEqual(["parts", "a=b v1.2", "mass"]);
+  });
+
   test("parts values at commas outside of brackets, braces and quotes", () => {
     expect(splitValues(`a,"b,c",[1,2],{ x: [3,4], y: 5 }`)).toEqual([
       "a",

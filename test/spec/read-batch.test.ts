@@ -103,6 +103,23 @@ test("overrides are carried out in order: values, list items, whole maps, and ma
   expect(batch!.dyes[0]!.dilution).toEqual({ kind: "liquid", fraction: 0.05 });
 });
 
+test("an override addresses a name that holds a dot in quotes or with a backslash, and marks it whole", async () => {
+  const text =
+    'batch: x\nparts: { "clip v1.2": { mass: 6 g, area: 40 cm2 }, "a=b": { mass: 6 g, area: 40 cm2 } }\n';
+  for (const name of ['"clip v1.2"', "'clip v1.2'", "clip v1\\.2"]) {
+    const { batch, diagnostics } = await readText(text, { overrides: [`parts.${name}.mass=5 g`] });
+    expect(diagnostics).toEqual([]);
+    expect(batch!.parts.map(({ massG }) => massG)).toEqual([5, 6]);
+  }
+  const other = await readText(text, { overrides: ['parts."a=b".mass=5 g'] });
+  expect(other.batch!.parts.map(({ massG }) => massG)).toEqual([6, 5]);
+  const { diagnostics } = await readText(text, { overrides: ['parts."clip v1.3".mass=5 g'] });
+  expect(diagnostics).toMatchObject([
+    { message: "clip v1.3 is not defined here", help: "did you mean clip v1.2?" },
+  ]);
+  expect(diagnostics[0]!.spans).toMatchObject([{ column: 7, length: 11 }]);
+});
+
 test("an override that mends a fault of the file leaves none", async () => {
   const text = "batch: x\ntanks:\n  bench: { volume: 6, surface: 450 cm2 }\n";
   expect((await readText(text)).diagnostics).toHaveLength(1);

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { readKeyPath } from "../../spec/key-path.js";
 import { type Override, readOverride } from "../../spec/override.js";
 
 /** A key of the batch and what it is set to, one after the other. */
@@ -58,7 +59,8 @@ export function spreadRange(text: string): string[] {
 
 /** Reads one `--vary KEY=A,B,C`. */
 export function readVaried(argument: string): { varied?: Varied; diagnostics: readonly Diagnostic[] } {
-  const equals = argument.indexOf("=");
+  const path = readKeyPath(argument);
+  const equals = path.ok ? path.equals : argument.indexOf("=");
   if (equals < 1)
     return {
       diagnostics: [
