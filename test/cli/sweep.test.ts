@@ -98,6 +98,15 @@ describe("sweep", () => {
     expect(err).toContain("--vary:1:1");
   });
 
+  test("names a column by a whole name that holds a dot", async () => {
+    const { out } = await sweep(
+      "--set",
+      'parts."clip v1.2"={ mass: 5 g, area: 40 cm2 }',
+      ...vary('parts."clip v1.2".mass=5 g,6 g', "parts.hook.mass=6 g,7 g"),
+    );
+    expect(out).toMatch(/^ *"clip v1\.2"\.mass +hook\.mass/m);
+  });
+
   test("varies choices, lists and maps as --set writes them", async () => {
     const { combinations } = await json(
       ...vary(

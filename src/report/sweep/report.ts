@@ -19,11 +19,15 @@ export interface VariedKey {
   readonly values: readonly string[];
 }
 
+/** The names of a key; dots in quotes or behind a backslash part nothing. */
+const namesOf = (key: string): readonly string[] =>
+  key.match(/(?:"(?:\\.|[^"])*"|'(?:\\.|[^'])*'|\\.|[^.])+/g) ?? [key];
+
 /** The shortest end of each key that no other key has: "volume" of "tanks.six.volume". */
 function shortNames(keys: readonly string[]): string[] {
-  const end = (key: string, count: number): string => key.split(".").slice(-count).join(".");
+  const end = (key: string, count: number): string => namesOf(key).slice(-count).join(".");
   return keys.map((key) => {
-    for (let count = 1; count < key.split(".").length; count++)
+    for (let count = 1; count < namesOf(key).length; count++)
       if (keys.filter((other) => end(other, count) === end(key, count)).length === 1) return end(key, count);
     return key;
   });
