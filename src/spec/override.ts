@@ -4,7 +4,9 @@ import { type Lines, linesOf } from "./lines.js";
 import type { Merged } from "./merge.js";
 import { listed, nearest } from "./nearest.js";
 import type { Origin } from "./origin.js";
-import type { Source } from "./source.js";
+import { batchSchema } from "./schema/batch.js";
+import { isTextAt } from "./schema-at.js";
+import type { Path, Source } from "./source.js";
 import { composeYaml } from "./yaml-compose.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
@@ -45,11 +47,14 @@ const isObject = (value: unknown): value is Record<string, unknown> | unknown[] 
 function argumentValue(
   option: OverrideOption,
   text: string,
+  above: Path,
   lines: Lines & { whole: () => Span },
 ): { source?: Source; diagnostics: readonly Diagnostic[] } {
   const { doc, diagnostics } = composeYaml(text, lines);
   if (doc === undefined || diagnostics.length > 0) return { diagnostics };
-  const { plain, diagnostics: more } = yamlPlain(doc, lines);
+  const { plain, diagnostics: more } = yamlPlain(doc, lines, (path) =>
+    isTextAt(batchSchema(), [...above, ...path]),
+  );
   if (more.length > 0) return { diagnostics: more };
   const locate: Source["locate"] = (path, part) => {
     if (path.length === 0 && part === "key") return lines.whole();
@@ -93,10 +98,15 @@ export function readOverride(
     };
   const { equals, steps } = path;
   const lines = linesOf(option, text);
-  const { source, diagnostics } = argumentValue(option, text.slice(equals + 1), {
-    whole: () => lines.span(0, equals),
-    span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
-  });
+  const { source, diagnostics } = argumentValue(
+    option,
+    text.slice(equals + 1),
+    steps.map(({ name }) => name),
+    {
+      whole: () => lines.span(0, equals),
+      span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
+    },
+  );
   if (source === undefined) return { diagnostics };
   return { read: { option, text, steps, source }, diagnostics: [] };
 }

@@ -2,6 +2,8 @@ import type { Document } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { jsonShape } from "./json-shape.js";
 import { type Lines, linesOf } from "./lines.js";
+import { batchSchema } from "./schema/batch.js";
+import { isTextAt } from "./schema-at.js";
 import type { Source } from "./source.js";
 import { composeYaml } from "./yaml-compose.js";
 import { deepest } from "./yaml-depth.js";
@@ -69,7 +71,7 @@ export function readSource(name: string, given: string): Read {
   }
   const { doc, diagnostics } = composeYaml(text, lines);
   if (doc === undefined || diagnostics.length > 0) return { diagnostics };
-  const { plain, diagnostics: more } = yamlPlain(doc, lines);
+  const { plain, diagnostics: more } = yamlPlain(doc, lines, (path) => isTextAt(batchSchema(), path));
   if (more.some((d) => d.code === "alias")) return { diagnostics: more };
   if (plain === null || typeof plain !== "object" || Array.isArray(plain))
     return refused(

@@ -1,6 +1,7 @@
 import { type Document, isAlias, isMap, isScalar, isSeq, type Node } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Lines } from "./lines.js";
+import type { Path } from "./source.js";
 import { joinCutNumbers } from "./yaml-comma.js";
 import { deepest } from "./yaml-depth.js";
 
@@ -11,19 +12,32 @@ const rangeOf = (node: Node): readonly [number, number] => [node.range?.[0] ?? 0
 
 /**
  * Plain data from a document, and what YAML allows but a batch file does not: keys twice in one map,
- * aliases that lead nowhere, into themselves, or repeat too much.
+ * aliases that lead nowhere, into themselves, or repeat too much. A number that stands for a text is the text
+ * as written, so that 1.10 and 007 keep their noughts.
  */
-export function yamlPlain(doc: Document, lines: Lines): { plain: unknown; diagnostics: Diagnostic[] } {
+export function yamlPlain(
+  doc: Document,
+  lines: Lines,
+  isText: (path: Path) => boolean,
+): { plain: unknown; diagnostics: Diagnostic[] } {
   const diagnostics: Diagnostic[] = [];
   const anchors = new Map<string, Node>();
   const inside = new Set<Node>();
   let repeated = 0;
   let refused = false;
+  const path: (string | number)[] = [];
   const report = (code: string, node: Node, message: string, help: string, first?: Node): void => {
     const spans = [lines.span(...rangeOf(node))];
     if (first !== undefined) spans.push({ ...lines.span(...rangeOf(first)), label: "first given here" });
     diagnostics.push({ code, severity: "error", message, help, spans });
   };
+
+  function below(step: string | number, node: unknown, depth: number, again: boolean): unknown {
+    path.push(step);
+    const plain = walk(node, depth, again);
+    path.pop();
+    return plain;
+  }
 
   function walk(node: unknown, depth: number, again: boolean): unknown {
     if (node === null || node === undefined || refused) return null;
@@ -47,10 +61,14 @@ export function yamlPlain(doc: Document, lines: Lines): { plain: unknown; diagno
     }
     if (again) repeated++;
     if (!again && "anchor" in here && here.anchor !== undefined) anchors.set(here.anchor as string, here);
-    if (isScalar(here)) return here.value;
+    if (isScalar(here)) {
+      const { value, source } = here;
+      const otherwise = typeof value === "number" && source !== undefined && source !== String(value);
+      return otherwise && isText(path) ? source : value;
+    }
     inside.add(here);
     let plain: unknown = null;
-    if (isSeq(here)) plain = here.items.map((item) => walk(item, depth + 1, again));
+    if (isSeq(here)) plain = here.items.map((item, i) => below(i, item, depth + 1, again));
     else if (isMap(here)) {
       joinCutNumbers(here);
       const entries = new Map<string, Node>();
@@ -62,7 +80,7 @@ export function yamlPlain(doc: Document, lines: Lines): { plain: unknown; diagno
           report("duplicate-key", key as Node, `${name} is given twice`, "keep one of the two", first);
         if (name === "__proto__")
           report("reserved-name", key as Node, "this name cannot be used", "use another name");
-        else if (first === undefined) object[name] = walk(value, depth + 1, again);
+        else if (first === undefined) object[name] = below(name, value, depth + 1, again);
         entries.set(name, first ?? (key as Node));
       }
       plain = object;

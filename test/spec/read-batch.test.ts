@@ -234,3 +234,39 @@ test("names that every object has are no second definition in another file, and 
   expect(batch!.parts.map(({ name }) => name)).toEqual(["valueOf", "constructor", "toString"]);
   expect((await including("one.yaml, again.yaml")).diagnostics).toMatchObject([{ code: "defined-twice" }]);
 });
+
+test("a number that stands for a name is taken as it is written, in a file, in lists, through an alias and in a change", async () => {
+  const text = `
+batch: 2026.10
+tanks: { 1.10: { volume: 6 L, capacity: 7 L, surface: 30 cm x 15 cm }, 1.1: { volume: 5 L, surface: 300 cm2 } }
+dyes: { 007: { dilution: 1:9, temperature: 80 °C, rate: 0.01 /s, notes: 1e3 } }
+parts: { 0x1F: { mass: 6 g, area: 40 cm2, mesh: 3.0 } }
+shades: { pale: { dye: 007, time: 30 s } }
+baths: [{ tank: &tank 1.10, dye: 007 }, { tank: *tank, dye: 007 }]
+orders: [{ part: 0x1F, shade: pale, quantity: 0x10 }]
+`;
+  const { spec, diagnostics } = await readText(text.replace(", mesh: 3.0", ""), {
+    overrides: ["orders.0={ part: 0x1F, shade: pale, quantity: 12.0 }", "baths.1.tank=1.1"],
+  });
+  expect(diagnostics).toEqual([]);
+  expect(spec!.batch).toBe("2026.10");
+  expect(spec!.baths.map(({ tank }) => tank)).toEqual(["1.10", "1.1"]);
+  expect(spec!.baths[0]!.dye).toBe("007");
+  expect(spec!.dyes["007"]!.notes).toBe("1e3");
+  expect(spec!.orders[0]).toMatchObject({ part: "0x1F", quantity: 12 });
+  const changed = await readText(text.replace(", mesh: 3.0", ""), { overrides: ["baths.0.tank=1.10"] });
+  expect(changed.spec!.baths.map(({ tank }) => tank)).toEqual(["1.10", "1.10"]);
+  const asked: string[] = [];
+  await readText(text, {
+    measure: async (file) => {
+      asked.push(file);
+      return failed(error("mesh", [], "none"));
+    },
+  });
+  expect(asked).toEqual(["3.0"]);
+});
+
+test("a number below a key that no map has, though every object does, is refused as an unknown key", async () => {
+  const { diagnostics } = await readText("batch: x\nroom: { constructor: { x: 1.10 } }\nvalueOf: [1.10]\n");
+  expect(diagnostics.map(({ code }) => code)).toEqual(["unknown-key", "unknown-key"]);
+});
