@@ -1,6 +1,7 @@
-import { displacedCm3, volumeTrusted, wettedCm2 } from "../core/batch/model-part.js";
+import { displacedCm3, wettedCm2 } from "../core/batch/model-part.js";
 import { type Fault, type Outcome, warning } from "../core/fault.js";
 import type { MeshMeasure } from "../core/mesh/mesh-measure.js";
+import { volumeDoubted, volumeDoubts } from "../core/mesh/mesh-warnings.js";
 import type { Spec } from "./complete.js";
 import type { Amount } from "./schema/quantities.js";
 
@@ -42,13 +43,13 @@ function told(
   return faults
     .filter(({ code }) => !harmless.includes(code) && !nothingTaken)
     .map((fault) => {
-      const doubt = fault.message.endsWith("the volume is not to be trusted");
+      const doubt = volumeDoubts.includes(fault.code);
       const open = doubt && !needed;
       return {
         code: fault.code,
         severity: doubt && needed ? "error" : fault.severity,
         path,
-        message: `${file}: ${open ? fault.message.replace(/: the volume is not to be trusted$/, "") : fault.message}`,
+        message: `${file}: ${open ? fault.message.replace(volumeDoubted, "") : fault.message}`,
         help: open
           ? "repair the model, or write area: too; that of the triangles there are is taken"
           : fault.severity === "error"
@@ -128,7 +129,7 @@ export function partOfModel(
   const path = ["parts", name, "mesh"];
   if (!model.ok) return { part, faults: told(model.faults, part, file, path, true) };
   const of = model.value;
-  const trusted = volumeTrusted(of, model.faults);
+  const trusted = of.volumeTrusted;
   const faults = [
     ...told(model.faults, part, file, path, trusted),
     ...differences(part, of, file, path, trusted, !model.faults.some(({ code }) => code === "mesh-open")),

@@ -1,4 +1,4 @@
-import { displacedCm3, volumeTrusted, wettedCm2 } from "../../core/batch/model-part.js";
+import { displacedCm3, wettedCm2 } from "../../core/batch/model-part.js";
 import { partInTank } from "../../core/batch/part-in-tank.js";
 import { error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { measureMesh } from "../../core/mesh/measure.js";
@@ -36,14 +36,10 @@ const inOptions = (fault: Fault): Fault =>
     : fault;
 
 /** What the tank makes of a part; a load size only where volume and mass mean something. */
-function inTank(
-  model: MeshMeasure,
-  faults: readonly Fault[],
-  { tank, handling }: NonNullable<TankRead["found"]>,
-) {
+function inTank(model: MeshMeasure, { tank, handling }: NonNullable<TankRead["found"]>) {
   const part = { massG: model.massG, volumeCm3: displacedCm3(model), areaDm2: wettedCm2(model) / 100 };
   const found = partInTank(part, tank, handling);
-  return volumeTrusted(model, faults) ? found : { ...found, partsPerLoad: null, boundBy: null };
+  return model.volumeTrusted ? found : { ...found, partsPerLoad: null, boundBy: null };
 }
 
 /** Measures model files, one row each; a bad one does not keep the others. */
@@ -66,9 +62,8 @@ export const execute: Execute = async (request, io) => {
     files.push({
       file,
       model: model.value,
-      volumeTrusted: volumeTrusted(model.value, faults),
       warnings: faults,
-      ...(tank.found === undefined ? {} : { inTank: inTank(model.value, faults, tank.found) }),
+      ...(tank.found === undefined ? {} : { inTank: inTank(model.value, tank.found) }),
     });
   }
   if (files.length === 0) return { diagnostics };

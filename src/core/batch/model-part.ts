@@ -7,12 +7,3 @@ export const wettedCm2 = ({ areaCm2, cavities }: Pick<MeshMeasure, "areaCm2" | "
 /** What a measured model displaces [cm3]: its solid and its closed cavities. */
 export const displacedCm3 = ({ volumeCm3, cavities }: Pick<MeshMeasure, "volumeCm3" | "cavities">): number =>
   volumeCm3 + cavities.volumeCm3;
-
-/**
- * Whether volume and mass of a measured model mean anything, by what was said of it: an open surface, triangles
- * that face opposite ways and shells that are inside out beside others take them away.
- */
-export const volumeTrusted = (
-  { closed }: Pick<MeshMeasure, "closed">,
-  faults: readonly { readonly message: string }[],
-): boolean => closed && !faults.some(({ message }) => message.endsWith("the volume is not to be trusted"));

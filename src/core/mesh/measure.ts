@@ -83,6 +83,7 @@ export async function measureMesh(
     triangles: sums.triangles,
     shells: topology.shells,
     closed,
+    volumeTrusted: closed && (findings?.inverted.length ?? 0) === 0,
     areaCm2: sums.area * cm ** 2,
     volumeCm3,
     massG: volumeCm3 * (options.densityGPerCm3 ?? 0.93),

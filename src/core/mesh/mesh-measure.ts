@@ -9,8 +9,10 @@ export interface MeshMeasure {
   readonly triangles: number;
   /** Groups of triangles that share corners. */
   readonly shells: number;
-  /** Whether every edge is run through equally often both ways. Otherwise the volume and mass mean little. */
+  /** Whether every edge is run through equally often both ways. */
   readonly closed: boolean;
+  /** Whether volume and mass mean anything: the surface is closed, and no shell beside others is inside out. */
+  readonly volumeTrusted: boolean;
   /** All of the surface, closed cavities included. */
   readonly areaCm2: number;
   readonly volumeCm3: number;

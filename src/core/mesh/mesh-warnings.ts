@@ -19,6 +19,12 @@ export interface MeshSigns {
   readonly otherUnit: MeshUnit | undefined;
 }
 
+/** What a message about a volume that means little ends in. */
+export const volumeDoubted = ": the volume is not to be trusted";
+
+/** Codes of what takes the meaning from volume and mass, and leaves it to the area. */
+export const volumeDoubts: readonly string[] = ["mesh-turned", "mesh-open", "mesh-shell-inverted"];
+
 const short = (value: number): string => String(Number(value.toPrecision(4)));
 const some = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
@@ -31,7 +37,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
       ? warning(
           "mesh-turned",
           [],
-          `${some(left.open, "edge")} where neighbouring triangles face opposite ways, one at ${where} mm: the volume is not to be trusted`,
+          `${some(left.open, "edge")} where neighbouring triangles face opposite ways, one at ${where} mm${volumeDoubted}`,
           "make the normals of the model agree, or give volume and mass by hand",
         )
       : undefined,
@@ -39,7 +45,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
       ? warning(
           "mesh-open",
           [],
-          `the surface is open at ${some(left.open, "edge")}, one at ${where} mm: the volume is not to be trusted`,
+          `the surface is open at ${some(left.open, "edge")}, one at ${where} mm${volumeDoubted}`,
           "close the model, or give volume and mass by hand",
         )
       : undefined,
@@ -67,9 +73,9 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       : undefined,
     (findings?.inverted.length ?? 0) > 0
       ? warning(
-          "mesh-inverted",
+          "mesh-shell-inverted",
           [],
-          `${some(findings!.inverted.length, "shell")} of ${measure.shells} inside out: the volume is not to be trusted`,
+          `${some(findings!.inverted.length, "shell")} of ${measure.shells} inside out${volumeDoubted}`,
           "turn the normals of the model outwards",
         )
       : undefined,

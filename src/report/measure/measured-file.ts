@@ -12,7 +12,6 @@ export type MeasuredInTank = Omit<PartInTank, "partsPerLoad" | "boundBy"> & {
 export interface MeasuredFile {
   readonly file: string;
   readonly model: MeshMeasure;
-  readonly volumeTrusted: boolean;
   readonly warnings: readonly Fault[];
   readonly inTank?: MeasuredInTank;
 }

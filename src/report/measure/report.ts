@@ -53,10 +53,9 @@ export function measureReport(files: readonly MeasuredFile[], material: Material
     name: "measure",
     data: {
       ...material,
-      files: files.map(({ file, model, volumeTrusted, warnings, inTank }) => ({
+      files: files.map(({ file, model, warnings, inTank }) => ({
         file,
         ...model,
-        volumeTrusted,
         warnings: warnings.map(({ code, message, help }) => ({ code, message, help: help ?? null })),
         ...(inTank === undefined ? {} : { inTank }),
       })),

@@ -18,8 +18,8 @@ export const fileSaid = ({ file: name }: Pick<MeasuredFile, "file">): string =>
 const short = (value: number): string => significant(value, 3);
 
 /** Volume and mass of a surface that is not to be trusted are marked. */
-const doubtful = (value: number, { volumeTrusted }: MeasuredFile): Cell =>
-  volumeTrusted ? value : `${short(value)} ?`;
+const doubtful = (value: number, { model }: MeasuredFile): Cell =>
+  model.volumeTrusted ? value : `${short(value)} ?`;
 
 const measure = (key: string, title: string, unit: string): Column => ({
   key,

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { volumeDoubted, volumeDoubts } from "../../../src/core/mesh/mesh-warnings.js";
 import { shellSums } from "../../../src/core/mesh/shell-table.js";
 import type { SurfaceSums } from "../../../src/core/mesh/sums.js";
 import { readThreeMf } from "../../../src/core/mesh/three-mf.js";
@@ -139,8 +140,27 @@ test("measureMesh warns of a shell that faces inwards outside every solid", asyn
   const found = await measured(
     binaryStl(together(box([0, 0, 0], [10, 10, 10]), insideOut(moved(block, [30, 3, 3])))),
   );
-  expect(found.codes).toEqual(["mesh-inverted"]);
+  expect(found.codes).toEqual(["mesh-shell-inverted"]);
   expect(found.faults[0]!.message).toMatch(/^1 shell of 2 inside out/);
+});
+
+test("measureMesh trusts no volume of a surface that is open, turned in places or has a shell inside out, and says so in as many words", async () => {
+  const [first, ...rest] = block.faces;
+  const solids = {
+    trusted: [block, insideOut(block), together(block, insideOut(moved(scaled(block, 0.25), [1, 1, 1])))],
+    doubted: [
+      { ...block, faces: rest },
+      { ...block, faces: [[first![0], first![2], first![1]] as Vector, ...rest] },
+      together(block, insideOut(moved(block, [30, 3, 3]))),
+    ],
+  };
+  for (const [word, list] of Object.entries(solids))
+    for (const solid of list) {
+      const { volumeTrusted, codes, faults } = await measured(binaryStl(solid));
+      expect(volumeTrusted).toBe(word === "trusted");
+      expect(codes.some((code) => volumeDoubts.includes(code))).toBe(!volumeTrusted);
+      expect(faults.some(({ message }) => message.endsWith(volumeDoubted))).toBe(!volumeTrusted);
+    }
 });
 
 test("measureMesh says that it did not examine shells that are too many", async () => {
