@@ -1,4 +1,4 @@
-import { planBatch } from "../../core/batch/plan.js";
+import { costSource } from "../../core/batch/cost-source.js";
 import { costBatch } from "../../core/cost/snapshot.js";
 import { error, type Fault } from "../../core/fault.js";
 import { planMemory } from "../../core/uptake/dye-memory.js";
@@ -106,7 +106,7 @@ export async function* costed(
           ),
         );
       else {
-        const plan = planBatch(batch, { ...planned, lives: "own" });
+        const plan = costSource(batch, planned);
         add(plan.faults);
         if (plan.ok) {
           if (currency !== undefined) money ??= { currency, file: name };

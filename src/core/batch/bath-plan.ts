@@ -19,6 +19,8 @@ export interface BathRun {
   readonly bath: Bath;
   readonly setting: BathSetting;
   readonly makeUp: MakeUp;
+  /** Of a fresh bath of the working volume, whatever this one starts as. */
+  readonly freshWaterMl: number;
   readonly heating: PlanHeating;
   readonly loads: readonly { readonly plan: LoadPlan; readonly result: LoadResult }[];
   readonly start: BathState;
@@ -115,6 +117,7 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
             roomCelsius: room.celsius,
             dilution: dye.dilution,
           }),
+    freshWaterMl: fresh.waterMl,
     heating,
     loads: worked.loads,
     start: first,

@@ -4,13 +4,9 @@ import { exactSum } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
 
-/** A worked bath as the cost sheet sees it. */
-export function bathUse(
-  batch: Batch,
-  run: BathRun,
-  { freshWaterMl, own }: { readonly freshWaterMl: number; readonly own: BathLife },
-): ColourUse {
-  const { bath, setting, heating, loads, end } = run;
+/** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
+export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
+  const { bath, setting, heating, loads, end, freshWaterMl } = run;
   return {
     batch,
     tank: bath.tank,
@@ -31,6 +27,6 @@ export function bathUse(
     topUpDye: exactSum(loads.map(({ result }) => result.topUp?.dye ?? 0)),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
-    life: own,
+    life,
   };
 }

@@ -1,6 +1,5 @@
 import { dyeFate } from "../bath/dye-fate.js";
 import { type BathLife, bathLife, type LifeLoad } from "../bath/life.js";
-import { makeUp } from "../bath/make-up.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch, Dye, TopUpRule } from "./model.js";
 import type { PlanLife } from "./plan-model.js";
@@ -11,7 +10,6 @@ export interface BathLives {
   readonly own: BathLife;
   readonly all: readonly PlanLife[];
   readonly cheapestRule: TopUpRule | null;
-  readonly freshWaterMl: number;
 }
 
 export const topUpRules: readonly TopUpRule[] = ["none", "level", "strength"];
@@ -29,21 +27,15 @@ export const mixOf = (run: BathRun): readonly LifeLoad[] =>
 /** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
 export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
   const { bath, setting } = run;
-  const { tank, dye } = bath;
+  const { dye } = bath;
   const mix = mixOf(run);
   const age = {
     ...(rules.length === 1 ? { tracePoints: 0 } : {}),
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };
-  const fresh = makeUp({
-    volumeHotL: tank.volumeL,
-    celsius: dye.celsius,
-    roomCelsius: batch.room.celsius,
-    dilution: dye.dilution,
-  });
   const lives = rules.map((rule) => bathLife({ ...setting, rule }, mix, age));
-  const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, fresh.waterMl));
+  const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
   const priced = all.filter((life) => life.costPerPart !== null);
   const cheapest =
     rules.length > 1 && priced.length > 0
@@ -53,7 +45,6 @@ export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[
     own: lives[rules.indexOf(setting.rule)]!,
     all,
     cheapestRule: cheapest?.rule ?? null,
-    freshWaterMl: fresh.waterMl,
   };
 }
 

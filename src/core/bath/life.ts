@@ -1,11 +1,18 @@
 import type { TopUpRule } from "../batch/model.js";
 import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
 import { type Period, periodFinder } from "./period.js";
-import { type BathSetting, type LoadWork, tooLittleLiquor, workLoad } from "./run.js";
+import {
+  type BathSetting,
+  bathToWork,
+  type Hindrance,
+  type LoadWork,
+  tooLittleLiquor,
+  workOn,
+} from "./run.js";
 import { type LifePoint, type LoadRecord, lifeTrace } from "./trace.js";
 
 /** What ends a bath: a dip longer than the longest, no time at all, age, too little liquor, or the limit of the count. */
-export type LifeEnd = "longest-dip" | "too-weak" | "shelf-life" | "too-little-liquor" | "load-limit";
+export type LifeEnd = Hindrance | "shelf-life" | "too-little-liquor" | "load-limit";
 
 /** A bath's whole life under one rule. Dye is mL of concentrate or g of powder. */
 export interface BathLife extends LifeTotals {
@@ -56,7 +63,7 @@ export function bathLife(
   const records: LoadRecord[] = [];
   const traced = age.tracePoints !== 0;
   const returned = periodFinder();
-  let state = fresh;
+  const bath = bathToWork(fresh);
   let period: Period | undefined;
   let repeats = 0;
   // Written to in place, since there are ten thousand loads.
@@ -67,7 +74,7 @@ export function bathLife(
     repeats,
     days: age.everyDays === undefined ? null : daysOf(endedBy, repeats * age.everyDays, age.shelfLifeDays),
     dyeUsed: fresh.dye + totals.added,
-    dyeLeft: state.dye,
+    dyeLeft: bath.dye,
     endedBy,
     trace: lifeTrace({
       records,
@@ -80,7 +87,7 @@ export function bathLife(
   if (mix.length === 0) return end("load-limit");
   for (; ; repeats++) {
     if (period === undefined) {
-      period = returned(state, repeats, totals);
+      period = returned(bath, repeats, totals);
       if (period !== undefined) {
         const rounds = Math.floor(
           Math.min(
@@ -95,25 +102,23 @@ export function bathLife(
     if (repeats >= lastRepeats) return end("shelf-life");
     for (const load of mix) {
       if (totals.loads >= lifeLoadLimit) return end("load-limit");
-      if (tooLittleLiquor(handling, state, load.massG)) return end("too-little-liquor");
-      const result = workLoad(setting, state, load);
-      if (result === undefined) return end("too-weak");
-      if (result.seconds > handling.longestSeconds) return end("longest-dip");
+      if (tooLittleLiquor(handling, bath, load.massG)) return end("too-little-liquor");
+      const hindered = workOn(bath, setting, load, handling.longestSeconds);
+      if (hindered !== undefined) return end(hindered);
       if (period === undefined && traced)
         records.push({
-          strength: result.strengthBefore,
-          volumeL: state.volumeL,
-          dipSeconds: result.seconds,
+          strength: bath.strengthBefore,
+          volumeL: bath.volumeBeforeL,
+          dipSeconds: bath.seconds,
         });
-      state = result.after;
       totals.loads++;
       totals.parts += load.parts;
       totals.areaDm2 += load.areaDm2;
-      totals.takenUp += result.takenUp;
-      totals.draggedOut += result.draggedOut;
-      totals.added += result.topUp?.dye ?? 0;
-      totals.waterMl += result.topUp?.waterMl ?? 0;
-      totals.dipSeconds += result.seconds;
+      totals.takenUp += bath.takenUp;
+      totals.draggedOut += bath.draggedOut;
+      totals.added += bath.topUpDye;
+      totals.waterMl += bath.topUpWaterMl;
+      totals.dipSeconds += bath.seconds;
     }
   }
 }

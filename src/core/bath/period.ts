@@ -22,15 +22,15 @@ export function periodFinder(): (
 ) => Period | undefined {
   let kept: { readonly state: BathState; readonly repeats: number; readonly totals: LifeTotals } | undefined;
   let next = 1;
-  return (state, repeats, totals) => {
-    if (kept !== undefined && state.dye === kept.state.dye && state.volumeL === kept.state.volumeL)
+  return ({ volumeL, dye }, repeats, totals) => {
+    if (kept !== undefined && dye === kept.state.dye && volumeL === kept.state.volumeL)
       return {
         repeats: repeats - kept.repeats,
         fromLoad: kept.totals.loads,
         perRound: addedTotals(totals, kept.totals, -1),
       };
     if (kept === undefined || repeats >= next) {
-      kept = { state, repeats, totals: { ...totals } };
+      kept = { state: { volumeL, dye }, repeats, totals: { ...totals } };
       next = 2 * Math.max(1, repeats);
     }
     return undefined;

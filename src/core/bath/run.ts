@@ -53,6 +53,38 @@ export interface LoadResult {
   readonly after: BathState;
 }
 
+/** A bath while it is worked, and what its last load did: written in place, since a life is ten thousand loads. */
+export interface WorkedBath
+  extends Omit<Writable<LoadResult>, "strengthAfter" | "volumeAfterL" | "topUp" | "after"> {
+  volumeL: number;
+  dye: number;
+  toppedUp: boolean;
+  topUpDye: number;
+  topUpWaterMl: number;
+}
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/** A bath before its first load. */
+export const bathToWork = ({ volumeL, dye }: BathState): WorkedBath => ({
+  volumeL,
+  dye,
+  seconds: 0,
+  levelledOff: false,
+  cycleSeconds: 0,
+  takenUp: 0,
+  draggedOut: 0,
+  draggedOutL: 0,
+  evaporatedL: 0,
+  strengthBefore: 0,
+  strengthDuring: 0,
+  volumeBeforeL: 0,
+  toppedUp: false,
+  topUpDye: 0,
+  topUpWaterMl: 0,
+  topUpShort: false,
+});
+
 /** Dye content per volume relative to the bath as made up. */
 export const strengthOf = (state: BathState, fresh: BathState): number =>
   state.volumeL > 0 ? state.dye / state.volumeL / (fresh.dye / fresh.volumeL) : 0;
@@ -61,30 +93,32 @@ export const strengthOf = (state: BathState, fresh: BathState): number =>
 export const topUpBelow = 0.98;
 
 /**
- * What the bath's rule adds now, or null where it adds nothing. Both rules refill to the working volume:
- * level with liquor at the make-up ratio, strength with the missing dye and water for the rest.
+ * Adds what the bath's rule asks for now, if anything. Both rules refill to the working volume: level with liquor
+ * at the make-up ratio, strength with the missing dye and water for the rest.
  */
-export function topUpNow(
-  setting: BathSetting,
-  state: BathState,
-): { readonly topUp: TopUp | null; readonly short: boolean; readonly after: BathState } | null {
-  const { dye, rule, fresh, coldPerHot } = setting;
-  const low = state.volumeL < topUpBelow * fresh.volumeL;
-  const weak = strengthOf(state, fresh) < topUpBelow;
-  if (rule === "none" || !(low || (rule === "strength" && weak))) return null;
-  const deficitL = Math.max(0, fresh.volumeL - state.volumeL);
+function topUp({ dye, rule, fresh, coldPerHot }: BathSetting, bath: WorkedBath): void {
+  bath.toppedUp = false;
+  bath.topUpDye = 0;
+  bath.topUpWaterMl = 0;
+  bath.topUpShort = false;
+  const low = bath.volumeL < topUpBelow * fresh.volumeL;
+  const weak = strengthOf(bath, fresh) < topUpBelow;
+  if (rule === "none" || !(low || (rule === "strength" && weak))) return;
+  const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
   const liquid = dye.dilution.kind === "liquid";
   const wanted =
-    rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - state.dye);
+    rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - bath.dye);
   // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
   const added = liquid ? Math.min(wanted, coldMl) : wanted;
-  if (added === 0 && coldMl === 0) return wanted > 0 ? { topUp: null, short: true, after: state } : null;
-  return {
-    topUp: { dye: added, waterMl: liquid ? coldMl - added : coldMl },
-    short: added < wanted,
-    after: refill(state, { toVolumeL: fresh.volumeL, dye: added }),
-  };
+  bath.topUpShort = added < wanted;
+  if (added === 0 && coldMl === 0) return;
+  const filled = refill(bath, { toVolumeL: fresh.volumeL, dye: added });
+  bath.toppedUp = true;
+  bath.topUpDye = added;
+  bath.topUpWaterMl = liquid ? coldMl - added : coldMl;
+  bath.volumeL = filled.volumeL;
+  bath.dye = filled.dye;
 }
 
 /** Whether a bath holds less liquor than the ratio asks for. It is topped up once it is 2 % low, and loads are sized for the full one. */
@@ -103,44 +137,65 @@ function shortOf(
 }
 
 /**
- * One load: dip, drag-out, evaporation, top-up, in this order. The time follows from the mean of the
- * strengths before and after the dip. Undefined where the bath is too weak for the depth, and for the least
- * depth that will do, at any time, or dry.
+ * Why a load cannot be worked: the bath is dry, or too weak at any time for the depth and for the least depth that
+ * will do; or the dip would take longer than the longest.
  */
-export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
-  const { dye, handling, timer } = setting;
-  if (!(state.volumeL > 0)) return undefined;
+export type Hindrance = "too-weak" | "longest-dip";
+
+/**
+ * One load: dip, drag-out, evaporation, top-up, in this order. The time follows from the mean of the
+ * strengths before and after the dip. Where it cannot be worked, nothing is done and the hindrance told.
+ */
+export function workOn(
+  bath: WorkedBath,
+  setting: BathSetting,
+  load: LoadWork,
+  longestSeconds = Number.POSITIVE_INFINITY,
+): Hindrance | undefined {
+  const { dye, handling, timer, fresh } = setting;
+  if (!(bath.volumeL > 0)) return "too-weak";
   const takenUp = dye.uptakePerDm2 * load.areaDm2 * load.depth;
-  const dipped = takeUp(state, takenUp);
-  if (dipped.dye < 0) return undefined;
-  const strengthBefore = strengthOf(state, setting.fresh);
-  const strengthDuring = (strengthBefore + strengthOf(dipped, setting.fresh)) / 2;
+  const dipped = takeUp(bath, takenUp);
+  if (dipped.dye < 0) return "too-weak";
+  const strengthBefore = strengthOf(bath, fresh);
+  const strengthDuring = (strengthBefore + strengthOf(dipped, fresh)) / 2;
   const exact = timer(load.depth, strengthDuring);
   const seconds = exact ?? shortOf(setting, load, strengthDuring);
-  if (seconds === undefined) return undefined;
+  if (seconds === undefined) return "too-weak";
+  if (seconds > longestSeconds) return "longest-dip";
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
   const cycleSeconds =
     handling.loadSeconds + seconds + handling.drainSeconds + handling.rinseSeconds + handling.unloadSeconds;
   const evaporatedL = Math.min(rinsed.volumeL, setting.evaporationLPerSecond * cycleSeconds);
   const worked = evaporate(rinsed, evaporatedL);
-  const filled = topUpNow(setting, worked);
-  const after = filled?.after ?? worked;
+  bath.seconds = seconds;
+  bath.levelledOff = exact === undefined;
+  bath.cycleSeconds = cycleSeconds;
+  bath.takenUp = takenUp;
+  bath.draggedOut = dipped.dye - rinsed.dye;
+  bath.draggedOutL = draggedOutL;
+  bath.evaporatedL = evaporatedL;
+  bath.strengthBefore = strengthBefore;
+  bath.strengthDuring = strengthDuring;
+  bath.volumeBeforeL = bath.volumeL;
+  bath.volumeL = worked.volumeL;
+  bath.dye = worked.dye;
+  topUp(setting, bath);
+  return undefined;
+}
+
+/** One load on a bath that stays as it is: `workOn` with what it did as a value; undefined where it cannot be worked. */
+export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
+  const bath = bathToWork(state);
+  if (workOn(bath, setting, load) !== undefined) return undefined;
+  const { volumeL, dye, toppedUp, topUpDye, topUpWaterMl, ...did } = bath;
+  const after = { volumeL, dye };
   return {
-    seconds,
-    levelledOff: exact === undefined,
-    cycleSeconds,
-    takenUp,
-    draggedOut: dipped.dye - rinsed.dye,
-    draggedOutL,
-    evaporatedL,
-    strengthBefore,
-    strengthDuring,
+    ...did,
     strengthAfter: strengthOf(after, setting.fresh),
-    volumeBeforeL: state.volumeL,
-    volumeAfterL: after.volumeL,
-    topUp: filled?.topUp ?? null,
-    topUpShort: filled?.short ?? false,
+    volumeAfterL: volumeL,
+    topUp: toppedUp ? { dye: topUpDye, waterMl: topUpWaterMl } : null,
     after,
   };
 }

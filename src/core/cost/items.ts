@@ -46,7 +46,8 @@ export interface BathUse {
   readonly makeUpWaterMl: number;
   readonly topUpWaterMl: number;
   readonly dyeLeft: number;
-  readonly life: { readonly areaDm2: number; readonly dyeLeft: number };
+  /** Of a bath that is kept: its costs are shared over it. */
+  readonly life?: { readonly areaDm2: number; readonly dyeLeft: number } | undefined;
 }
 
 const wearPerHour = (equipment: Equipment | undefined): number =>
@@ -120,10 +121,10 @@ function contentItems(use: BathUse): CostItem[] {
   const { batch, tank, dye, loads, after, fresh, life } = use;
   const { rates } = batch;
   const item = sharedByArea(use);
-  const keep = after === "keep";
-  const share = keep ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), life.areaDm2) : 1;
-  const makeUpMl = keep || fresh ? use.makeUpWaterMl * share : 0;
-  const left = keep ? life.dyeLeft * share : use.dyeLeft;
+  const kept = after === "keep" ? life : undefined;
+  const share = kept ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), kept.areaDm2) : 1;
+  const makeUpMl = kept || fresh ? use.makeUpWaterMl * share : 0;
+  const left = kept ? kept.dyeLeft * share : use.dyeLeft;
   return [
     item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6),
     item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000),

@@ -50,10 +50,16 @@ export interface CostSnapshot {
   readonly orders: readonly OrderCost[];
 }
 
-type Load = Plan["baths"][number]["loads"][number];
+type Bath = Plan["baths"][number];
+type Load = Pick<Bath["loads"][number], "order" | "parts" | "dipSeconds" | "cycleSeconds" | "strengthBefore">;
+
+/** What a cost report keeps of a plan, or of a batch that was worked for its costs alone. */
+export interface CostSource extends Omit<CostBatch, "orders" | "baths">, Pick<Plan, "orders" | "prices"> {
+  readonly baths: readonly (Pick<Bath, "tank" | "dye"> & { readonly loads: readonly Load[] })[];
+}
 
 /** Every order's loads, over all baths, and the dye of the bath of its first. */
-function loadsByOrder(plan: Plan): Map<number, { readonly dye: string; readonly loads: Load[] }> {
+function loadsByOrder(plan: CostSource): Map<number, { readonly dye: string; readonly loads: Load[] }> {
   const found = new Map<number, { dye: string; loads: Load[] }>();
   for (const { dye, loads } of plan.baths)
     for (const load of loads) {
@@ -65,7 +71,7 @@ function loadsByOrder(plan: Plan): Map<number, { readonly dye: string; readonly 
 }
 
 function driversOf(
-  { prices }: Plan,
+  { prices }: CostSource,
   own: { readonly dye: string; readonly loads: Load[] } | undefined,
 ): CostDrivers | null {
   if (!own) return null;
@@ -87,8 +93,8 @@ function driversOf(
   };
 }
 
-/** A plan as the cost report keeps it. */
-export function costBatch(plan: Plan): CostBatch {
+/** A batch as the cost report keeps it. */
+export function costBatch(plan: CostSource): CostBatch {
   const { batch, date, currency, totals, colours, notCounted, assumptions, warnings, exceeded } = plan;
   const loads = loadsByOrder(plan);
   return {

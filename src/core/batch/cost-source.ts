@@ -1,0 +1,22 @@
+import type { CostSource } from "../cost/snapshot.js";
+import { done, type Outcome } from "../fault.js";
+import type { Batch } from "./model.js";
+import { type WorkMemory, workBatch } from "./work-batch.js";
+
+/** What a batch costs: the figures of its plan, without what only a run sheet prints. Errors as of a plan. */
+export function costSource(batch: Batch, memory: WorkMemory = {}): Outcome<CostSource> {
+  const worked = workBatch(batch, "kept", memory);
+  if (!worked.ok) return worked;
+  const baths = worked.value.runs.map(({ bath, loads }) => ({
+    tank: bath.tank.name,
+    dye: bath.dye.name,
+    loads: loads.map(({ plan, result }) => ({
+      order: plan.order.index + 1,
+      parts: plan.parts,
+      dipSeconds: result.seconds,
+      cycleSeconds: result.cycleSeconds,
+      strengthBefore: result.strengthBefore,
+    })),
+  }));
+  return done({ ...worked.value.costs, baths }, worked.faults);
+}

@@ -1,0 +1,56 @@
+import { sheetTotal } from "../cost/allocate.js";
+import { otherBases } from "../cost/other-bases.js";
+import { moneyText } from "../cost/rounding.js";
+import { sellingPrice } from "../cost/selling-price.js";
+import { type Fault, warning } from "../fault.js";
+import type { ShadeAim } from "../uptake/aim.js";
+import type { Batch, Order } from "./model.js";
+import type { PlanOrder } from "./plan-model.js";
+import { bathRestsOn } from "./rests-on-assumed.js";
+
+/** One order with its costs and price; the fault is that no price pays for it. */
+export function planOrder(
+  batch: Batch,
+  order: Order,
+  aim: ShadeAim,
+  started: number,
+  lines: PlanOrder["lines"] | undefined,
+): { value: PlanOrder; faults: readonly Fault[] } {
+  const total = lines ? sheetTotal(lines) : null;
+  const costPerPart = total === null ? null : total / order.quantity;
+  const value: PlanOrder = {
+    order: order.index + 1,
+    part: order.part.name,
+    shade: order.shade.name,
+    base: order.base?.name ?? null,
+    reachable: aim.reachable,
+    quantity: order.quantity,
+    started,
+    costPerPart,
+    total,
+    lines: lines ?? null,
+    otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
+    restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
+  };
+  // What does not come out as ordered has no price.
+  if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
+  const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
+  return price.ok
+    ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }
+    : { value, faults: price.faults };
+}
+
+/** What is said of an order that costs more than the batch allows. */
+export function overLimit(batch: Batch, order: PlanOrder): Fault[] {
+  const limit = batch.limits.costPerPart;
+  if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];
+  const amount = (value: number): string =>
+    batch.currency === undefined ? value.toFixed(2) : `${moneyText(value, batch.currency)} ${batch.currency}`;
+  return [
+    warning(
+      "over-limit",
+      ["limits", "costPerPart"],
+      `order ${order.order} (${order.part}, ${order.shade}) costs ${amount(order.costPerPart)} a part, over the limit of ${amount(limit)}`,
+    ),
+  ];
+}
