@@ -189,13 +189,22 @@ export function workOn(
 export function workLoad(setting: BathSetting, state: BathState, load: LoadWork): LoadResult | undefined {
   const bath = bathToWork(state);
   if (workOn(bath, setting, load) !== undefined) return undefined;
-  const { volumeL, dye, toppedUp, topUpDye, topUpWaterMl, ...did } = bath;
-  const after = { volumeL, dye };
+  const after = { volumeL: bath.volumeL, dye: bath.dye };
   return {
-    ...did,
+    seconds: bath.seconds,
+    levelledOff: bath.levelledOff,
+    cycleSeconds: bath.cycleSeconds,
+    takenUp: bath.takenUp,
+    draggedOut: bath.draggedOut,
+    draggedOutL: bath.draggedOutL,
+    evaporatedL: bath.evaporatedL,
+    strengthBefore: bath.strengthBefore,
+    strengthDuring: bath.strengthDuring,
     strengthAfter: strengthOf(after, setting.fresh),
-    volumeAfterL: volumeL,
-    topUp: toppedUp ? { dye: topUpDye, waterMl: topUpWaterMl } : null,
+    volumeBeforeL: state.volumeL,
+    volumeAfterL: after.volumeL,
+    topUp: bath.toppedUp ? { dye: bath.topUpDye, waterMl: bath.topUpWaterMl } : null,
+    topUpShort: bath.topUpShort,
     after,
   };
 }

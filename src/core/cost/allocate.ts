@@ -3,22 +3,32 @@ import { type CostItem, type CostLine, costLines } from "./items.js";
 
 export type CostSheet = Record<CostLine, number>;
 
-const amountsByLine = (): Record<CostLine, number[]> =>
-  Object.fromEntries(costLines.map((line) => [line, [] as number[]])) as Record<CostLine, number[]>;
+/** Something of each line, by name: an object made so is a fraction of the cost of one made from entries. */
+const byLine = <T>(of: (line: CostLine) => T): Record<CostLine, T> => ({
+  blank: of("blank"),
+  dye: of("dye"),
+  water: of("water"),
+  energy: of("energy"),
+  labour: of("labour"),
+  consumables: of("consumables"),
+  equipment: of("equipment"),
+  disposal: of("disposal"),
+});
+
+const noAmounts = (): Record<CostLine, number[]> => byLine(() => []);
 
 /** Two numbers add up as exactly as can be without help. */
 const sumOf = (amounts: readonly number[]): number =>
   amounts.length <= 2 ? (amounts[0] ?? 0) + (amounts[1] ?? 0) : exactSum(amounts);
 
-const summed = (amounts: Record<CostLine, number[]>): CostSheet =>
-  Object.fromEntries(costLines.map((line) => [line, sumOf(amounts[line])])) as CostSheet;
+const summed = (amounts: Record<CostLine, number[]>): CostSheet => byLine((line) => sumOf(amounts[line]));
 
 /**
  * Splits every item over its orders by weight; returns one sheet per order index. An item without weight is
  * split evenly. The order of the items does not matter.
  */
 export function allocate(items: readonly CostItem[], orders: number): CostSheet[] {
-  const sheets = Array.from({ length: orders }, amountsByLine);
+  const sheets = Array.from({ length: orders }, noAmounts);
   // Items of one bath hold the same list of shares: its sum is formed once.
   const totals = new Map<CostItem["shares"], number>();
   for (const { line, amount, shares } of items) {
@@ -32,7 +42,7 @@ export function allocate(items: readonly CostItem[], orders: number): CostSheet[
 
 /** What was paid in all, by line, counted from the items themselves and not from the orders. */
 export function sheetOf(items: readonly CostItem[]): CostSheet {
-  const sheet = amountsByLine();
+  const sheet = noAmounts();
   for (const { line, amount } of items) sheet[line].push(amount);
   return summed(sheet);
 }

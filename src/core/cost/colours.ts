@@ -1,6 +1,5 @@
 import type { Batch } from "../batch/model.js";
 import { exactSum } from "../maths/exact-sum.js";
-import { sheetOf, sheetTotal } from "./allocate.js";
 import { breakEven, type ColourFixedCosts } from "./break-even.js";
 import { type BathUse, type CostItem, loadItems, runningItems, setUpItems } from "./items.js";
 
@@ -31,7 +30,7 @@ interface Sold {
   readonly netPrice?: number;
 }
 
-const paid = (items: readonly CostItem[]): number => sheetTotal(sheetOf(items));
+const paid = (items: readonly CostItem[]): number => exactSum(items.map(({ amount }) => amount));
 
 function fixedOf(use: ColourUse): ColourFixedCosts {
   const { batch, tank, dye, freshDye, makeUpWaterMl } = use;
