@@ -23,7 +23,7 @@ const banner = {
 rmSync(new URL("../dist", import.meta.url), { recursive: true, force: true });
 await build({
   ...common,
-  entryPoints: { dipwright: "src/cli/main.ts" },
+  entryPoints: { dipwright: "src/cli/main.ts", "cost-thread": "src/cli/cost/thread.ts" },
   outdir: "dist",
   splitting: true,
   minify: true,

@@ -1,3 +1,4 @@
+import type { Fault } from "../core/fault.js";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
 import type { Ending, Stream } from "./command.js";
 import type { Io, Replacement } from "./io.js";
@@ -28,6 +29,7 @@ async function toFile(
   stream: Stream,
   output: OutputOptions,
   io: Io,
+  forbids: () => Fault | undefined,
 ): Promise<Ending | undefined> {
   let file: Replacement | undefined;
   /** A failure to write is the file's, one to read on is ours. */
@@ -48,6 +50,12 @@ async function toFile(
       io,
     );
     if (ending?.spoilt === true) return ending;
+    // What was read is known only now.
+    const fault = forbids();
+    if (fault !== undefined) {
+      await turnDown([fault], io, !output.colour);
+      return { diagnostics: [], status: 2 };
+    }
     own = true;
     await commit();
     file = undefined;
@@ -62,13 +70,18 @@ async function toFile(
 }
 
 /** Writes a result as it comes and returns the exit status; a reader who leaves ends it quietly. */
-export async function finishStream(stream: Stream, output: OutputOptions, io: Io): Promise<number> {
+export async function finishStream(
+  stream: Stream,
+  output: OutputOptions,
+  io: Io,
+  forbids: () => Fault | undefined,
+): Promise<number> {
   let ending: Ending | undefined;
   try {
     ending =
       output.out === undefined
         ? await pass(stream, io.write, output, io)
-        : await toFile(output.out, stream, output, io);
+        : await toFile(output.out, stream, output, io, forbids);
   } finally {
     // Closes the input where the result broke off.
     await stream.return({ diagnostics: [] }).catch(() => undefined);

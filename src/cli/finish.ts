@@ -1,3 +1,4 @@
+import type { Fault } from "../core/fault.js";
 import { hasErrors } from "../diagnostics/diagnostic.js";
 import type { Result } from "./command.js";
 import type { Io } from "./io.js";
@@ -6,10 +7,18 @@ import { paintFor } from "./paint-for.js";
 import { say, turnDown } from "./say.js";
 import { writeFault } from "./write-fault.js";
 
-/** Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. */
-export async function finish(result: Result, output: OutputOptions, io: Io): Promise<number> {
+/**
+ * Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. `forbids` tells why
+ * the file asked for must not be replaced, as far as is known by then.
+ */
+export async function finish(
+  result: Result,
+  output: OutputOptions,
+  io: Io,
+  forbids: () => Fault | undefined,
+): Promise<number> {
   if (result.stream !== undefined)
-    return (await import("./finish-stream.js")).finishStream(result.stream, output, io);
+    return (await import("./finish-stream.js")).finishStream(result.stream, output, io, forbids);
   const { diagnostics, report } = result;
   const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
   await say(shown, io, !output.colour);

@@ -10,6 +10,18 @@ export interface Replacement {
   readonly discard: () => Promise<void>;
 }
 
+/** Plain data that a thread answers, and the files that it read since its last answer. */
+export interface Answer {
+  readonly answer: unknown;
+  readonly reads: readonly string[];
+}
+
+/** Work that goes on beside this thread: questions are answered in their order. */
+export interface Thread {
+  readonly ask: (question: unknown) => Promise<Answer>;
+  readonly stop: () => Promise<void>;
+}
+
 /** Everything a run may touch outside itself; tests hand in their own. */
 export interface Io {
   /** Results. */
@@ -32,6 +44,8 @@ export interface Io {
   readonly replaceFile: (path: string) => Promise<Replacement>;
   /** Makes new files in a folder (made if need be): all of them, or none and why. */
   readonly createFiles: (folder: string, files: ReadonlyMap<string, string>) => Promise<readonly Fault[]>;
+  /** Threads on one of our scripts, at most so many; none where the machine cannot run two at once. */
+  readonly threads?: (script: "cost", job: unknown, atMost: number) => Promise<readonly Thread[]>;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly cwd: string;
   readonly now: () => Date;

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import type { Io } from "./io.js";
 import { nodeIo } from "./node-io.js";
 import { run } from "./run.js";
 
@@ -11,5 +12,8 @@ process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
 });
 process.stderr.on("error", () => {});
 
-const status = await run(process.argv.slice(2), nodeIo());
+const threads: Io["threads"] = async (script, job, atMost) =>
+  (await import("./thread.js")).startThreads(new URL(`./${script}-thread.js`, import.meta.url), job, atMost);
+
+const status = await run(process.argv.slice(2), { ...nodeIo(), threads });
 if (!broken) process.exitCode = status;

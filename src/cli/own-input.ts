@@ -1,18 +1,32 @@
 import { resolve } from "node:path";
 import { error, type Fault } from "../core/fault.js";
 import type { Request } from "./command.js";
-import type { Io } from "./io.js";
+import type { Io, Thread } from "./io.js";
 
-/** An Io that remembers which files were read through it. */
-export function watched(io: Io): { readonly io: Io; readonly reads: ReadonlySet<string> } {
+/** An Io that remembers which files were read through it, by its threads too. */
+export function watched(io: Io): { readonly io: Io; readonly reads: Set<string> } {
   const reads = new Set<string>();
   const note = (path: string): string => {
     reads.add(resolve(io.cwd, path));
     return path;
   };
+  const { threads } = io;
+  const noting = (thread: Thread): Thread => ({
+    ...thread,
+    ask: async (question) => {
+      const answer = await thread.ask(question);
+      answer.reads.forEach(note);
+      return answer;
+    },
+  });
   return {
     reads,
-    io: { ...io, readFile: (path) => io.readFile(note(path)), read: (path) => io.read(note(path)) },
+    io: {
+      ...io,
+      readFile: (path, atMost) => io.readFile(note(path), atMost),
+      read: (path) => io.read(note(path)),
+      ...(threads && { threads: async (...asked) => (await threads(...asked)).map(noting) }),
+    },
   };
 }
 

@@ -85,9 +85,10 @@ export async function run(
     const before = ownInput(request, io, reads);
     if (before) return await turnDown([before], io, refusedColour);
     const result = await execute(request, seen);
-    const after = ownInput(request, io, reads);
-    if (after) return await turnDown([after], io, refusedColour);
-    return await finish(result, output.value, io);
+    const after = () => ownInput(request, io, reads);
+    const fault = after();
+    if (fault) return await turnDown([fault], io, refusedColour);
+    return await finish(result, output.value, io, after);
   } catch (thrown) {
     io.err(defect(thrown, io.env));
     return 70;

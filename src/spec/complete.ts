@@ -12,11 +12,12 @@ type RawSwatch = NonNullable<RawDye["swatches"]>[number];
 
 const given = (value: number): Amount => ({ value });
 const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? given(value);
-const map = <T, U>(
-  entries: { readonly [name: string]: T } | undefined,
-  of: (entry: T) => U,
-): { [name: string]: U } =>
-  Object.fromEntries(Object.entries(entries ?? {}).map(([name, entry]) => [name, of(entry)]));
+/** Completes every entry of a map, and the same map, as that of an included file is in every batch, once. */
+const eachOf = <T extends object, U>(of: (entry: T) => U) =>
+  rememberBy((entries: { readonly [name: string]: T }): { readonly [name: string]: U } =>
+    Object.fromEntries(Object.entries(entries).map(([name, entry]) => [name, of(entry)])),
+  );
+const noEntries = {};
 
 /** Uptake where none is given: 0.03 mL of concentrate per dm2, or the powder in 0.3 mL of fresh liquor; ± 100 %. */
 function assumedUptake(dilution: RawDye["dilution"]): Amount {
@@ -93,7 +94,6 @@ const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
     freeboard: orElse(h.freeboard, 0.05),
   };
 });
-const noHandling = {};
 
 type RawPart = Raw<"parts">[string];
 
@@ -140,17 +140,23 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
       }
     : { kind: start ?? "fresh" };
 
+const completeTanks = eachOf(completeTank);
+const completeDryers = eachOf(completeDryer);
+const completeDyes = eachOf(completeDye);
+const completeParts = eachOf(completePart);
+const completeShades = eachOf(completeShade);
+
 /** The batch file with its defaults filled in. */
 export const complete = (raw: RawSpec) => ({
   ...raw,
   rates: raw.rates ?? {},
   room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
-  tanks: map(raw.tanks, completeTank),
-  dryers: map(raw.dryers, completeDryer),
+  tanks: completeTanks(raw.tanks ?? noEntries),
+  dryers: completeDryers(raw.dryers ?? noEntries),
   bases: raw.bases ?? {},
-  dyes: map(raw.dyes, completeDye),
-  parts: map(raw.parts, completePart),
-  shades: map(raw.shades, completeShade),
+  dyes: completeDyes(raw.dyes ?? noEntries),
+  parts: completeParts(raw.parts ?? noEntries),
+  shades: completeShades(raw.shades ?? noEntries),
   baths: (raw.baths ?? []).map((bath) => ({
     ...bath,
     start: completeStart(bath.start),
@@ -158,7 +164,7 @@ export const complete = (raw: RawSpec) => ({
     after: bath.after ?? ("keep" as const),
   })),
   orders: raw.orders ?? [],
-  handling: completeHandling(raw.handling ?? noHandling),
+  handling: completeHandling(raw.handling ?? noEntries),
   consumables: {
     perBath: orElse(raw.consumables?.perBath, 0),
     perLoad: orElse(raw.consumables?.perLoad, 0),

@@ -8,7 +8,7 @@ import { checkCurrency } from "./checks/currency.js";
 import { checkNames } from "./checks/names.js";
 import { checkOrders } from "./checks/orders.js";
 import { checkReaders } from "./checks/readers.js";
-import type { PartlyRead, Report } from "./checks/report.js";
+import type { Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { complete, type Spec } from "./complete.js";
 import { withoutEchoes } from "./echoes.js";
@@ -21,7 +21,7 @@ import { applyOverride, type Override, readOverride } from "./override.js";
 import type { PartFault } from "./part-fault.js";
 import { type Readers, withResources } from "./resources.js";
 import { batchSchema, type RawSpec } from "./schema/batch.js";
-import { check } from "./schema/check.js";
+import { readPartly } from "./schema/read-partly.js";
 import type { Part, Path } from "./source.js";
 import { toBatch } from "./to-batch.js";
 
@@ -92,23 +92,17 @@ function checked(
   whole: boolean,
   input: BatchInput,
 ): { raw?: RawSpec; faults: PartFault[] } {
-  const schema = batchSchema();
+  const { value, issues } = readPartly(batchSchema(), data);
+  const faults = issues.flatMap((issue) => issueFaults(issue, data, batchSchema()));
+  const report: Report = (code, path, message, help, part = "value") =>
+    void faults.push({ fault: error(code, path, message, help), part });
   const looks = [
     checkReaders(input),
     ...(whole ? [checkNames, checkOrders, checkValues, checkCurrency] : []),
   ];
-  const result = schema
-    .check(
-      check<RawSpec>((value, report) => {
-        for (const look of looks) look(value as PartlyRead, report as Report);
-      }),
-    )
-    .safeParse(data, { jitless: true });
-  const faults = result.success
-    ? []
-    : result.error.issues.flatMap((issue) => issueFaults(issue, data, schema));
-  const needed = whole ? missing(data, input.needs ?? []) : [];
-  return { ...(result.success ? { raw: result.data } : {}), faults: withoutEchoes([...faults, ...needed]) };
+  for (const look of looks) look(value, report);
+  if (whole) faults.push(...missing(data, input.needs ?? []));
+  return faults.length === 0 ? { raw: value as RawSpec, faults } : { faults: withoutEchoes(faults) };
 }
 
 /** By place: the main file first, then others in the order they appear; then line and column. */

@@ -11,8 +11,11 @@ import type { Amount } from "./schema/quantities.js";
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
   [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined>;
 };
-const present = <T extends object>(object: T): Present<T> =>
-  Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as Present<T>;
+const present = <T extends object>(object: T): Present<T> => {
+  const kept: Partial<T> = {};
+  for (const key in object) if (object[key] !== undefined) kept[key] = object[key];
+  return kept as unknown as Present<T>;
+};
 
 type Of<K extends "tanks" | "dryers" | "dyes" | "parts" | "shades"> = Spec[K][string];
 
@@ -188,19 +191,30 @@ function start(of: Spec["baths"][number]["start"]): model.BathStart {
 const named = <T, U>(
   entries: { readonly [name: string]: T },
   make: (of: T, name: string) => U,
-): Map<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(of, name)]));
+): ReadonlyMap<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(of, name)]));
+
+const tanksOf = rememberBy((of: Spec["tanks"]) => named(of, tank));
+const dryersOf = rememberBy((of: Spec["dryers"]) => named(of, dryer));
+const partsOf = rememberBy((of: Spec["parts"]) => named(of, part));
+const basesOf = rememberBy((of: Spec["bases"]) =>
+  named(of, (base, name) => baseUnder(base, name, standardReading)),
+);
+const dyesOf = rememberBy((of: Spec["dyes"], bases: Spec["bases"]) =>
+  named(of, (one, name) =>
+    dye(one, name, one.base === undefined ? undefined : baseUnder(bases[one.base]!, one.base, one.reading)),
+  ),
+);
+const shadesOf = rememberBy((of: Spec["shades"], dyes: ReadonlyMap<string, model.Dye>) =>
+  named(of, (one, name) => shade(one, name, dyes.get(one.dye)!)),
+);
 
 /** The checked batch of plain numbers. The spec's names must have been checked. */
 export function toBatch(spec: Spec): model.Batch {
-  const tanks = named(spec.tanks, tank);
-  const bases = named(spec.bases, (of, name) => baseUnder(of, name, standardReading));
-  const under = (name: string, reading: model.Dye["reading"]): model.Base =>
-    baseUnder(spec.bases[name]!, name, reading);
-  const dyes = named(spec.dyes, (of, name) =>
-    dye(of, name, of.base === undefined ? undefined : under(of.base, of.reading)),
-  );
-  const parts = named(spec.parts, part);
-  const shades = named(spec.shades, (of, name) => shade(of, name, dyes.get(of.dye)!));
+  const tanks = tanksOf(spec.tanks);
+  const bases = basesOf(spec.bases);
+  const dyes = dyesOf(spec.dyes, spec.bases);
+  const parts = partsOf(spec.parts);
+  const shades = shadesOf(spec.shades, dyes);
   const { pricing: p, rates, consumables: c } = spec;
   return present({
     name: spec.batch,
@@ -214,7 +228,7 @@ export function toBatch(spec: Spec): model.Batch {
       disposalPerL: rates.disposal?.value,
     }),
     room: { celsius: spec.room.temperature.value, humidity: spec.room.humidity.value },
-    dryers: [...named(spec.dryers, dryer).values()],
+    dryers: [...dryersOf(spec.dryers).values()],
     bases: [...bases.values()],
     dyes: [...dyes.values()],
     parts: [...parts.values()],
@@ -238,7 +252,10 @@ export function toBatch(spec: Spec): model.Batch {
         index,
         part: parts.get(order.part)!,
         shade: wanted,
-        base: order.base === undefined ? wanted.dye.base : under(order.base, wanted.dye.reading),
+        base:
+          order.base === undefined
+            ? wanted.dye.base
+            : baseUnder(spec.bases[order.base]!, order.base, wanted.dye.reading),
         quantity: order.quantity,
       });
     }),

@@ -28,12 +28,15 @@ function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
 export function tokensOf(text: string): { tokens: readonly CST.Token[]; tooDeep?: number } {
   const parser = new Parser();
   const tokens: CST.Token[] = [];
+  let deep = false;
   for (const lexeme of new Lexer().lex(text)) {
-    tokens.push(...parser.next(lexeme));
+    for (const token of parser.next(lexeme)) tokens.push(token);
+    // What is open lies one in the other, so that as many are open as is nested at least.
+    if (parser.stack.length > deepest) deep = true;
     // A few more than are allowed: the exact place is found below.
     if (parser.stack.length > deepest + 8) return { tokens: [], tooDeep: parser.offset };
   }
   tokens.push(...parser.end());
-  const tooDeep = tooDeepAt(tokens);
+  const tooDeep = deep ? tooDeepAt(tokens) : undefined;
   return tooDeep === undefined ? { tokens } : { tokens, tooDeep };
 }

@@ -111,3 +111,12 @@ test.skipIf(!existsSync("/dev/full"))("a full disk behind stdout is an error, no
   closeSync(full);
   expect([status, stderr]).toEqual([2, expect.stringContaining("could not be written")]);
 });
+
+test("costs that are drawn in threads are those drawn one by one, and the threads end with the command", () => {
+  const names = ["one", "two", "three"];
+  for (const name of names) expect(call("new", name).status).toBe(0);
+  const drawn = (...files: readonly string[]) =>
+    call("cost", ...files, "--spread", "--draws", "30", "--format", "ndjson");
+  const together = drawn(...names);
+  expect([together.status, together.stdout]).toEqual([0, names.map((name) => drawn(name).stdout).join("")]);
+});

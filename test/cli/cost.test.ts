@@ -2,8 +2,11 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { BatchFile } from "../../src/cli/cost/batch-files.js";
+import { type CostJob, fileCosting } from "../../src/cli/cost/file-costs.js";
 import { findFiles } from "../../src/cli/find-files.js";
-import type { Io } from "../../src/cli/io.js";
+import type { Io, Thread } from "../../src/cli/io.js";
+import { watched as watchedIo } from "../../src/cli/own-input.js";
 import { runFake } from "./fake-io.js";
 
 let folder = "";
@@ -326,6 +329,69 @@ describe("cost --spread", () => {
       ["--spread", "--draws", "2"],
     ])
       expect([args, (await cost("day/a.yaml", ...args)).status]).toEqual([args, 2]);
+  });
+});
+
+describe("cost in threads", () => {
+  /** Threads that are none: what they are asked and answer is copied, as between real ones. */
+  const threads =
+    (log: string[], fails = false): NonNullable<Io["threads"]> =>
+    async (script, job, atMost) => {
+      log.push(`${script} ${atMost}`);
+      const thread = (): Thread => {
+        const { io: seen, reads } = watchedIo({ ...io().io, cwd: "/anywhere" } as Io);
+        const costs = fileCosting(structuredClone(job) as CostJob, seen);
+        return {
+          ask: async (question) => {
+            if (fails) throw new Error("the thread is gone");
+            const answer = [];
+            for (const file of structuredClone(question) as BatchFile[]) answer.push(await costs(file));
+            return structuredClone({ answer, reads: [...reads] });
+          },
+          stop: async () => void log.push("stop"),
+        };
+      };
+      return [thread(), thread()];
+    };
+  const spread = (more: Partial<Io>, ...args: string[]) =>
+    runFake(["cost", "day", "bad", "--spread", "--draws", "20", ...args], io(more).io);
+
+  test("writes and says the same as without, in every format", async () => {
+    for (const format of ["csv", "json", "ndjson", "text"]) {
+      const log: string[] = [];
+      const [plain, threaded] = [
+        await spread({}, "--format", format),
+        await spread({ threads: threads(log) }, "--format", format),
+      ];
+      expect(threaded).toEqual(plain);
+      expect([threaded.status, log]).toEqual([2, ["cost 4", "stop", "stop"]]);
+    }
+  });
+
+  test("stops its threads where it stops, and is a defect where one of them fails", async () => {
+    const log: string[] = [];
+    const stopped = await spread({ threads: threads(log) }, "--fail-fast", "--format", "csv");
+    expect([stopped.status, log.filter((word) => word === "stop").length]).toEqual([2, 2]);
+    const failed = await spread({ threads: threads(log, true) }, "--format", "csv", "--out", "c.csv");
+    expect([failed.status, failed.files.size]).toEqual([70, 0]);
+    expect(failed.err).toContain("the thread is gone");
+    expect(log.filter((word) => word === "stop").length).toBe(4);
+  });
+
+  test("is not done for a few files, nor for stdin", async () => {
+    const log: string[] = [];
+    await runFake(["cost", "day", "--format", "csv"], io({ threads: threads(log) }).io);
+    await spread({ threads: threads(log) }, "-", "--format", "csv");
+    expect(log).toEqual([]);
+  });
+
+  test("never writes over a file that it read, though a thread read it", async () => {
+    for (const more of [{}, { threads: threads([]) }])
+      for (const out of ["day/c/Z.yml", "dyes.yaml"]) {
+        const { status, err, files } = await spread(more, "--format", "csv", "--out", out);
+        expect([out, status, files.size]).toEqual([out, 2, 0]);
+        expect(err).toContain("is read to make this result");
+      }
   });
 });
 

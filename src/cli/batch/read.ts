@@ -24,7 +24,7 @@ const closed = (read: BatchRead): OpenBatch => ({ diagnostics: read.diagnostics,
 /** Opens the batch that an argument names ("-" for stdin), with its includes and all `--set`. */
 export async function openBatchFile(
   name: string,
-  { output }: Pick<Request, "output">,
+  { output }: { readonly output: Pick<Request["output"], "set"> },
   io: Io,
   needs: readonly Need[] = [],
   many: OneOfMany = {},

@@ -1,7 +1,7 @@
 import { planBatch } from "../../core/batch/plan.js";
+import { planMemory } from "../../core/batch/plan-memory.js";
 import { type Spread, spread } from "../../core/cost/spread.js";
 import { type PlanFigure, spreadOutputs } from "../../core/cost/spread-outputs.js";
-import { planMemory } from "../../core/uptake/dye-memory.js";
 import { withAmounts } from "../../spec/amounts.js";
 import type { Spec } from "../../spec/complete.js";
 import { toBatch } from "../../spec/to-batch.js";

@@ -8,6 +8,7 @@ import { batchFiles } from "./batch-files.js";
 import { type Costed, costed } from "./costed.js";
 import { type Counts, noCounts } from "./counts.js";
 import { gathered } from "./gathered.js";
+import { costFiles } from "./in-threads.js";
 import { progressOf } from "./progress.js";
 import { streamed } from "./streamed.js";
 import { readTask } from "./task.js";
@@ -44,11 +45,13 @@ export const execute: Execute = async (request, io) => {
   }
   const { files, faults } = await batchFiles(task.names, io);
   const early = faults.map(unplaced);
+  const alone = files.length === 1;
   const counts: Counts = noCounts();
   const progress = progressOf(files.length, output, io);
   async function* watched(): AsyncGenerator<Costed> {
     try {
-      for await (const one of costed(files, task, request, io, counts)) {
+      const job = { task, set: output.set, alone };
+      for await (const one of costed(costFiles(files, job, io), alone, counts)) {
         if (one.diagnostics.length > 0 || one.exceeded.length > 0) progress.clear();
         if (!output.quiet) for (const line of one.exceeded) io.err(`${line}\n`);
         yield one;

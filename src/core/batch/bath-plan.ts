@@ -1,7 +1,8 @@
-import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "../bath/heating.js";
+import type { HeatUp } from "../bath/heating.js";
 import { dyeOf, type MakeUp, makeUp } from "../bath/make-up.js";
 import { type BathSetting, type LoadResult, strengthOf, tooLittleLiquor, workLoad } from "../bath/run.js";
 import type { BathState } from "../bath/step.js";
+import { type HeatOf, tankHeat } from "../bath/tank-heat.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
 import { shortNumber } from "../quantity/short-number.js";
@@ -34,16 +35,18 @@ export const dyeAmountInWords = (dye: Dye, amount: number): string =>
     ? `${Math.round(amount)} mL of concentrate`
     : `${amount.toFixed(1)} g of powder`;
 
-function heatingOf(bath: Bath, batch: Batch): { heating: PlanHeating; faults: readonly Fault[] } {
+function heatingOf(
+  bath: Bath,
+  batch: Batch,
+  heatOf: HeatOf,
+): { heating: PlanHeating; faults: readonly Fault[] } {
   const { tank, dye } = bath;
   const { heaterW } = tank;
   const { room } = batch;
-  const holdingW = holdingPowerW(tank, dye.celsius, room);
-  const evaporation = evaporationKgPerH(tank, dye.celsius, room, "dipping");
-  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH: evaporation };
-  if (heaterW === undefined) return { heating: unheated, faults: [] };
+  const { holdingW, evaporationKgPerH, up } = heatOf(tank, dye.celsius, room);
+  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH };
+  if (heaterW === undefined || up === undefined) return { heating: unheated, faults: [] };
   const path = ["tanks", tank.name, "heater"];
-  const up = heatUp(tank, dye.celsius, room);
   if (!up.reached) {
     const fault = error(
       "heater-too-weak",
@@ -76,7 +79,13 @@ function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: 
 }
 
 /** Makes up or takes over the bath, heats it and works its loads in order. */
-export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readonly LoadPlan[]): BathRun {
+export function runBath(
+  bath: Bath,
+  batch: Batch,
+  model: DyeModel,
+  plans: readonly LoadPlan[],
+  heatOf: HeatOf = tankHeat,
+): BathRun {
   const { tank, dye, topUp: rule } = bath;
   const { room, handling } = batch;
   const fresh = makeUp({
@@ -85,7 +94,7 @@ export function runBath(bath: Bath, batch: Batch, model: DyeModel, plans: readon
     roomCelsius: room.celsius,
     dilution: dye.dilution,
   });
-  const { heating, faults: heatingFaults } = heatingOf(bath, batch);
+  const { heating, faults: heatingFaults } = heatingOf(bath, batch, heatOf);
   const density = waterDensityKgM3(dye.celsius);
   const timer = dipTimer(model.uptake, dye.celsius);
   const madeUp = madeUpStrength(dye);

@@ -1,11 +1,12 @@
+import { type HeatOf, tankHeat } from "../bath/tank-heat.js";
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
 import { colourCosts } from "../cost/colours.js";
 import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
 import { pricesOf } from "../cost/prices.js";
 import { done, type Fault, failed, type Outcome, warning } from "../fault.js";
-import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
-import type { AimOf, ModelOf } from "../uptake/dye-memory.js";
+import { type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
+import { type AimOf, aimMemory, type ModelOf } from "../uptake/dye-memory.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
 import { assumptionsOf } from "./assumptions.js";
@@ -65,8 +66,10 @@ const addedDye = (run: BathRun): number =>
 export interface WorkMemory {
   /** A `dyeMemory` where many batches hold the same dyes. */
   readonly modelOf?: ModelOf;
-  /** An `aimMemory` likewise. */
+  /** An `aimMemory` likewise; one batch remembers its own aims. */
   readonly aimOf?: AimOf;
+  /** A `heatMemory` where many batches heat the same tanks. */
+  readonly heatOf?: HeatOf;
 }
 
 /**
@@ -107,7 +110,7 @@ export interface WorkedBatch {
 export function workBatch(
   batch: Batch,
   which: WhichLives,
-  { modelOf = dyeModel, aimOf: findAim = aimAt }: WorkMemory = {},
+  { modelOf = dyeModel, aimOf: findAim = aimMemory(), heatOf = tankHeat }: WorkMemory = {},
 ): Outcome<WorkedBatch> {
   const aimed = findAims(batch, modelOf, findAim);
   if (!aimed.ok) return aimed;
@@ -120,7 +123,7 @@ export function workBatch(
   const idle = batch.baths.filter((bath) => assigned.loads.get(bath)!.length === 0);
   const runs = batch.baths
     .filter((bath) => !idle.includes(bath))
-    .map((bath) => runBath(bath, batch, models.get(bath.dye)!, assigned.loads.get(bath)!));
+    .map((bath) => runBath(bath, batch, models.get(bath.dye)!, assigned.loads.get(bath)!, heatOf));
   const faults = [
     ...aimed.faults,
     ...assigned.faults,

@@ -1,6 +1,6 @@
 import type { Dilution } from "../batch/model.js";
 import { findRoot } from "../maths/root.js";
-import { type BathSetting, type LoadResult, type LoadWork, strengthOf, workLoad } from "./run.js";
+import { type BathSetting, bathToWork, type LoadWork, strengthOf, type WorkedBath, workOn } from "./run.js";
 import { refill } from "./step.js";
 
 /** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */
@@ -25,24 +25,27 @@ export interface SteadyTopUp {
   readonly loads: readonly SteadyPour[];
 }
 
-interface Repetition {
-  readonly gained: number;
-  readonly results: readonly LoadResult[];
-}
-
-/** The mix once on the fresh bath, filled up with that liquor after each load; undefined where a load cannot be done. */
-function repeatOnce(setting: BathSetting, mix: readonly LoadWork[], dyePerL: number): Repetition | undefined {
+/**
+ * Works the mix once on the fresh bath, filled up with that liquor after each load, and tells how much dye the bath
+ * gained; undefined where a load cannot be done. `see` is shown the bath after each load.
+ */
+function repeatOnce(
+  setting: BathSetting,
+  mix: readonly LoadWork[],
+  dyePerL: number,
+  see?: (worked: WorkedBath) => void,
+): number | undefined {
   const { fresh } = setting;
   const untopped: BathSetting = { ...setting, rule: "none" };
-  const results: LoadResult[] = [];
-  let state = fresh;
+  const bath = bathToWork(fresh);
   for (const load of mix) {
-    const result = workLoad(untopped, state, load);
-    if (result === undefined) return undefined;
-    state = refill(result.after, { toVolumeL: fresh.volumeL, dyePerL });
-    results.push({ ...result, after: state, strengthAfter: strengthOf(state, fresh) });
+    if (workOn(bath, untopped, load) !== undefined) return undefined;
+    const filled = refill(bath, { toVolumeL: fresh.volumeL, dyePerL });
+    bath.volumeL = filled.volumeL;
+    bath.dye = filled.dye;
+    see?.(bath);
   }
-  return { gained: state.dye - fresh.dye, results };
+  return bath.dye - fresh.dye;
 }
 
 /**
@@ -58,30 +61,27 @@ export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): Ste
   const { fresh, coldPerHot, dye } = setting;
   const freshPerL = fresh.dye / fresh.volumeL;
   // A liquor so weak that a load fails is weaker than the one sought.
-  const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL)?.gained ?? -fresh.dye;
+  const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL) ?? -fresh.dye;
   const found = steadyDyePerL(gain, freshPerL);
-  const steady = found === undefined ? undefined : repeatOnce(setting, mix, found);
-  if (found === undefined || steady === undefined) return undefined;
-  const strength = found / freshPerL;
+  if (found === undefined) return undefined;
   const liquid = dye.dilution.kind === "liquid";
-  return {
-    dyePerL: found,
-    strength,
-    ...dilutionAt(dye.dilution, strength),
-    loads: steady.results.map((result) => {
-      const hotL = result.draggedOutL + result.evaporatedL;
-      const coldMl = 1000 * hotL * coldPerHot;
-      return {
-        hotL,
-        coldMl,
-        dye: hotL * found,
-        waterMl: liquid ? Math.max(0, coldMl - hotL * found) : coldMl,
-        dipSeconds: result.seconds,
-        strengthBefore: result.strengthBefore,
-        strengthAfter: result.strengthAfter,
-      };
-    }),
-  };
+  const loads: SteadyPour[] = [];
+  const gained = repeatOnce(setting, mix, found, (bath) => {
+    const hotL = bath.draggedOutL + bath.evaporatedL;
+    const coldMl = 1000 * hotL * coldPerHot;
+    loads.push({
+      hotL,
+      coldMl,
+      dye: hotL * found,
+      waterMl: liquid ? Math.max(0, coldMl - hotL * found) : coldMl,
+      dipSeconds: bath.seconds,
+      strengthBefore: bath.strengthBefore,
+      strengthAfter: strengthOf(bath, fresh),
+    });
+  });
+  if (gained === undefined) return undefined;
+  const strength = found / freshPerL;
+  return { dyePerL: found, strength, ...dilutionAt(dye.dilution, strength), loads };
 }
 
 function steadyDyePerL(gain: (dyePerL: number) => number, freshPerL: number): number | undefined {

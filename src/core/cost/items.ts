@@ -64,12 +64,8 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
   const perMlOrG = (dye.price ?? 0) / 1000;
   return loads.flatMap((load): CostItem[] => {
-    const item = (line: CostLine, what: string, amount: number): CostItem => ({
-      line,
-      what,
-      amount,
-      shares: [{ order: load.order, weight: 1 }],
-    });
+    const shares = [{ order: load.order, weight: 1 }];
+    const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
     return [
       item("labour", "dipping", ((rates.labourPerHour ?? 0) * load.cycleSeconds) / 3600),
       item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwh(tank.agitationW, load.seconds)),

@@ -36,42 +36,55 @@ export function dyeMemory(): ModelOf {
 /** How it is found what a shade asks for: `aimAt`, or one that remembers. */
 export type AimOf = (model: DyeModel, shade: Shade, base: Base | undefined) => Outcome<ShadeAim>;
 
+/** Bases that aims at one shade are remembered on; a workshop has two or three. */
+const mostBases = 16;
+
 /** Aims that are remembered at most for one shade curve. */
 const mostAims = 1024;
 
 /**
  * An `aimAt` that finds the same shade on the same curve once only; with a `dyeMemory` the curve of a dye is the
- * same in every batch and draw. Results are those of `aimAt`; any with something to say are found anew.
+ * same in every batch and draw. Results are those of `aimAt`.
  */
 export function aimMemory(): AimOf {
+  type Kept = { readonly model: DyeModel; readonly aim: Outcome<ShadeAim> };
+  const same = new WeakMap<Shade, Map<Base | undefined, Kept>>();
   const known = new WeakMap<object, Map<string, Outcome<ShadeAim>>>();
   return (model, shade, base) => {
-    const curve = model.chosen?.curve;
-    if (curve === undefined) return aimAt(model, shade, base);
-    const aims = known.get(curve) ?? new Map<string, Outcome<ShadeAim>>();
-    known.set(curve, aims);
-    const { law, ratePerSecond, saturation, referenceSeconds } = model.uptake;
-    const key = JSON.stringify([
-      shade.target,
-      shade.tolerance,
-      base,
-      law,
-      ratePerSecond,
-      saturation,
-      referenceSeconds,
-    ]);
-    const before = aims.get(key);
-    if (before !== undefined) return before;
-    const aim = aimAt(model, shade, base);
-    if (!aim.ok || aim.faults.length > 0) return aim;
-    if (aims.size >= mostAims) aims.clear();
-    aims.set(key, aim);
+    const onBases = same.get(shade) ?? new Map<Base | undefined, Kept>();
+    const kept = onBases.get(base);
+    if (kept?.model === model) return kept.aim;
+    const aim = likeKnown(known, model, shade, base);
+    if (onBases.size >= mostBases) onBases.clear();
+    same.set(shade, onBases.set(base, { model, aim }));
     return aim;
   };
 }
 
-/** All that `planBatch` can remember over many batches or draws. */
-export const planMemory = (): { readonly modelOf: ModelOf; readonly aimOf: AimOf } => ({
-  modelOf: dyeMemory(),
-  aimOf: aimMemory(),
-});
+/** The aim at a shade that may be another object with the same content as one that was aimed at before. */
+function likeKnown(
+  known: WeakMap<object, Map<string, Outcome<ShadeAim>>>,
+  ...[model, shade, base]: Parameters<AimOf>
+): Outcome<ShadeAim> {
+  const curve = model.chosen?.curve;
+  if (curve === undefined) return aimAt(model, shade, base);
+  const aims = known.get(curve) ?? new Map<string, Outcome<ShadeAim>>();
+  known.set(curve, aims);
+  const { law, ratePerSecond, saturation, referenceSeconds } = model.uptake;
+  const key = JSON.stringify([
+    shade.target,
+    shade.tolerance,
+    base,
+    law,
+    ratePerSecond,
+    saturation,
+    referenceSeconds,
+  ]);
+  const before = aims.get(key);
+  if (before !== undefined) return before;
+  const aim = aimAt(model, shade, base);
+  if (!aim.ok || aim.faults.length > 0) return aim;
+  if (aims.size >= mostAims) aims.clear();
+  aims.set(key, aim);
+  return aim;
+}

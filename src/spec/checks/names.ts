@@ -1,4 +1,5 @@
 import { listed, nearest } from "../nearest.js";
+import { rememberBy } from "../remember-by.js";
 import { isBuild } from "../schema/blank.js";
 import type { Path } from "../source.js";
 import { entries, isAmount, items, type PartlyRead, type Report } from "./report.js";
@@ -9,20 +10,21 @@ const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: 
 const isMap = (value: unknown): boolean =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** A name goes to terminals and tables: characters that move a cursor or end a line have no place in it. */
+/** Names that hold characters which move a cursor or end a line: they go to terminals and tables. */
+const unprintable = rememberBy((map: object) => Object.keys(map).filter((name) => /\p{Cc}/u.test(name)));
+
 function checkCharacters(batch: PartlyRead, report: Report): void {
   for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
     const map = batch[kind];
     if (!isMap(map)) continue;
-    for (const name of Object.keys(map ?? {}))
-      if (/\p{Cc}/u.test(name))
-        report(
-          "control-character",
-          [kind, name],
-          "the name holds a control character",
-          "write letters, digits and signs only",
-          "key",
-        );
+    for (const name of unprintable(map ?? {}))
+      report(
+        "control-character",
+        [kind, name],
+        "the name holds a control character",
+        "write letters, digits and signs only",
+        "key",
+      );
   }
 }
 

@@ -36,7 +36,7 @@ const currency = () =>
 
 const build = () => {
   const names = <T extends z.ZodType>(of: T, description: string) =>
-    z.record(z.string(), remembered(of)).meta({ description }).optional();
+    remembered(z.record(z.string(), remembered(of)).meta({ description })).optional();
   return z.strictObject({
     batch: text({ description: "name of the batch", examples: ["spring-restock"] }),
     date: date({ description: "day of the batch, ISO 8601", examples: ["2027-04-16"] }).optional(),
