@@ -5,7 +5,7 @@ export type * from "./core/batch/plan-model.js";
 export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/evaporation.js";
 export { heatUp, holdingPowerW } from "./core/bath/heating.js";
 export { bathLife } from "./core/bath/life.js";
-export { makeUp } from "./core/bath/make-up.js";
+export { type DyeAmount, makeUp } from "./core/bath/make-up.js";
 export { topping } from "./core/bath/topping.js";
 export { waterDensityKgM3 } from "./core/bath/water.js";
 export { ciede2000, ciede2000Pairs, ciede2000Terms } from "./core/colour/ciede2000.js";

@@ -1,5 +1,5 @@
+import type { DyeAmount } from "../core/bath/make-up.js";
 import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./digits.js";
-import type { DyeAmount } from "./dye.js";
 import type { Field } from "./row-table.js";
 import type { Cell } from "./table.js";
 

@@ -1,11 +1,12 @@
 import { dilutionInWords } from "../bath/dilution-in-words.js";
+import type { DyeAmount } from "../bath/make-up.js";
 import type { BathSetting } from "../bath/run.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import { type BathAdvice, noAdvice } from "./bath-advice.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Dye } from "./model.js";
 import type { BathLives } from "./plan-lives.js";
-import type { DyeAmount, PlanBath, PlanDyeBalance, PlanLoad } from "./plan-model.js";
+import type { PlanBath, PlanDyeBalance, PlanLoad } from "./plan-model.js";
 import { bathRestsOn } from "./rests-on-assumed.js";
 
 const amountOf = (dye: Dye, amount: number): DyeAmount =>

@@ -2,6 +2,7 @@ import type { DyeFate } from "../bath/dye-fate.js";
 import type { Holding } from "../bath/heat-report.js";
 import type { LifeEnd } from "../bath/life.js";
 import type { DrainSaving, Range } from "../bath/longer-drain.js";
+import type { DyeAmount } from "../bath/make-up.js";
 import type { WarmUpPoint } from "../bath/warm-up.js";
 import type { CostSheet } from "../cost/allocate.js";
 import type { ColourCosts } from "../cost/colours.js";
@@ -14,9 +15,6 @@ import type { LoadLimit } from "./loads.js";
 import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "./model.js";
 import type { RestsOn } from "./rests-on-assumed.js";
 import type { TimelineEntry } from "./timeline.js";
-
-/** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */
-export type DyeAmount = { readonly concentrateMl: number } | { readonly powderG: number };
 
 export type PlanMakeUp = DyeAmount & {
   /** Volume share of concentrate; a powder dye has `gramsPerL` instead. */

@@ -1,7 +1,7 @@
 import type { Dilution } from "../batch/model.js";
 import { coldPerHot } from "./water.js";
 
-/** Dye to measure out cold: concentrate by volume or powder by mass. */
+/** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */
 export type DyeAmount = { readonly concentrateMl: number } | { readonly powderG: number };
 
 interface Fill {

@@ -1,4 +1,5 @@
-import type { DyeAmount, Plan, PlanBath } from "../../core/batch/plan-model.js";
+import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
+import type { DyeAmount } from "../../core/bath/make-up.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
 import type { Block } from "../report.js";
 import { clock, duration, stretch } from "../times.js";
