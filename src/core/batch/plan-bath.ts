@@ -1,7 +1,7 @@
 import { dilutionInWords } from "../bath/dilution-in-words.js";
 import type { DyeAmount } from "../bath/make-up.js";
-import type { BathSetting } from "../bath/run.js";
 import type { ShadeAim } from "../uptake/aim.js";
+import { dipSlope, dipWindow } from "../uptake/dip-window.js";
 import { type BathAdvice, noAdvice } from "./bath-advice.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Dye } from "./model.js";
@@ -37,29 +37,6 @@ function balance(run: BathRun, restsOnAssumed: PlanDyeBalance["restsOnAssumed"])
         leftG: left,
         restsOnAssumed,
       };
-}
-
-/** Times at which the ends of a shade's window are reached in the bath as it is; a far end of null is never reached. */
-export function windowOf(
-  { timer }: BathSetting,
-  aim: ShadeAim,
-  strength: number,
-): readonly [number, number | null] | null {
-  if (!aim.window) return null;
-  const from = timer(aim.window.from, strength);
-  const to = aim.window.to === null ? undefined : timer(aim.window.to, strength);
-  return from === undefined ? null : [from, to ?? null];
-}
-
-/** CIEDE2000 per second at a dip: that of a fresh bath, slowed as the dip itself is. */
-function slopeOf({ timer }: BathSetting, aim: ShadeAim, strength: number): number | null {
-  if (aim.slopePerFreshSecond === null || aim.depth === 0) return null;
-  const step = 1e-4;
-  const [now, later] = [timer(aim.depth, strength), timer(aim.depth * (1 + step), strength)];
-  const [freshNow, freshLater] = [timer(aim.depth, 1), timer(aim.depth * (1 + step), 1)];
-  if (now === undefined || later === undefined || freshNow === undefined || freshLater === undefined)
-    return null;
-  return (aim.slopePerFreshSecond * (freshLater - freshNow)) / (later - now);
 }
 
 /** One bath as the run sheet prints it. */
@@ -109,10 +86,10 @@ export function planBath(
         reachable: aim.reachable,
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
-        windowSeconds: windowOf(setting, aim, result.strengthDuring),
+        windowSeconds: dipWindow(setting.timer, aim, result.strengthDuring),
         // What a dip short of the shade looks like is within tolerance, and not worked out.
         deltaE00: result.levelledOff ? null : aim.deltaE00,
-        slopePerSecond: slopeOf(setting, aim, result.strengthDuring),
+        slopePerSecond: dipSlope(setting.model, setting.timer, aim, result.strengthDuring),
         lab: result.levelledOff ? null : aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,

@@ -6,6 +6,7 @@ import { hasMoney, notCounted } from "../cost/missing.js";
 import { pricesOf } from "../cost/prices.js";
 import { done, type Fault, failed, type Outcome, warning } from "../fault.js";
 import { type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
+import { dipWindow } from "../uptake/dip-window.js";
 import { type AimOf, aimMemory, type ModelOf } from "../uptake/dye-memory.js";
 import { aimFaults } from "./aim-faults.js";
 import { assignLoads } from "./assign.js";
@@ -15,7 +16,6 @@ import { bathUse } from "./bath-use.js";
 import { dipFaults } from "./dip-faults.js";
 import { findAims } from "./find-aims.js";
 import type { Batch } from "./model.js";
-import { windowOf } from "./plan-bath.js";
 import { type BathLives, planLives, topUpRules } from "./plan-lives.js";
 import type { Plan } from "./plan-model.js";
 import { overLimit, planOrder } from "./plan-order.js";
@@ -53,7 +53,7 @@ const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly
       return {
         plan,
         result,
-        window: windowOf(run.setting, aim, result.strengthDuring),
+        window: dipWindow(run.setting.timer, aim, result.strengthDuring),
         freshSeconds: run.setting.timer(plan.depth, 1),
       };
     }),

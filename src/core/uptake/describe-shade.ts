@@ -4,6 +4,7 @@ import { done, type Fault, type Outcome } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
 import type { LeaveOneOut } from "./choose-law.js";
 import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
+import { dipSlope, dipWindow } from "./dip-window.js";
 import { madeUpStrength } from "./measured-at.js";
 import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
 import { labAfter } from "./shade-curve.js";
@@ -188,14 +189,12 @@ function timeFor(
   if (wanted && !wanted.ok) return wanted;
   const wantedLab = wanted?.value.lab ?? aim.lab!;
   const timer = dipTimer(uptake, bath.celsius);
-  const at = (depth: number): number | null => timer(depth, bath.strength * madeUpStrength(dye)) ?? null;
+  const strength = bath.strength * madeUpStrength(dye);
+  const at = (depth: number): number | null => timer(depth, strength) ?? null;
   const seconds = at(aim.depth);
   const depthAfterFresh = (t: number): number =>
     depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
-  const window =
-    aim.window && at(aim.window.from) !== null
-      ? ([at(aim.window.from)!, aim.window.to === null ? null : at(aim.window.to)] as const)
-      : null;
+  const window = dipWindow(timer, aim, strength);
   const doubt = wish.target.kind === "time" ? null : doubtful();
   function doubtful(): {
     readonly interval: readonly [number, number | null];
@@ -209,24 +208,9 @@ function timeFor(
   }
   function wayOutOf(): WayOut {
     const madeUp = madeUpStrength(dye);
-    const out = bringTo(uptake, {
-      depth: aim.depth,
-      strength: bath.strength * madeUp,
-      celsius: bath.celsius,
-    });
+    const out = bringTo(uptake, { depth: aim.depth, strength, celsius: bath.celsius });
     return { ...out, strength: out.strength === undefined ? undefined : out.strength / madeUp };
   }
-  const step = 1e-4;
-  const moved = seconds === null ? null : at(aim.depth * (1 + step));
-  const fresh = equivalentSeconds(uptake, aim.depth * (1 + step));
-  const slope =
-    moved === null ||
-    seconds === null ||
-    fresh === undefined ||
-    aim.slopePerFreshSecond === null ||
-    moved <= seconds
-      ? null
-      : (aim.slopePerFreshSecond * (fresh - aim.freshSeconds)) / (moved - seconds);
   const tooQuick = seconds !== null && seconds < handling.shortestSeconds - 1e-9;
   const tooNarrow =
     window !== null &&
@@ -245,7 +229,7 @@ function timeFor(
     tolerance: wish.tolerance,
     deltaE00: aim.deltaE00!,
     windowSeconds: window,
-    slopePerSecond: slope,
+    slopePerSecond: dipSlope(uptake, timer, aim, strength),
     interval95: doubt?.interval ?? null,
     noise: doubt?.noise ?? null,
     reachable: aim.reachable,
