@@ -1,6 +1,6 @@
 import { celsiusForFactor, rateFactor } from "./arrhenius.js";
 import type { UptakeModel } from "./depth.js";
-import { strengthForUptake } from "./isotherm.js";
+import { strengthForUptake, uptakeAtStrength } from "./isotherm.js";
 import { lawInverse, lawUptake } from "./laws.js";
 
 /** What would bring a dip to a time that a hand can keep; each alone, undefined where it cannot. */
@@ -30,9 +30,7 @@ export function bringTo(
   const needed = dip.depth * lawUptake(law, ratePerSecond * model.referenceSeconds);
   const rate = ratePerSecond * rateFactor({ ...model, celsius: dip.celsius });
   const strength = strengthForUptake(needed / lawUptake(law, rate * seconds), saturation);
-  const isotherm =
-    saturation === undefined ? dip.strength : (dip.strength * (1 + saturation)) / (dip.strength + saturation);
-  const x = lawInverse(law, needed / isotherm);
+  const x = lawInverse(law, needed / uptakeAtStrength(dip.strength, saturation));
   const factor = x === undefined ? undefined : x / seconds / ratePerSecond;
   return {
     seconds,
