@@ -1,7 +1,7 @@
 import type { Base, Dye, Handling, Lab, Shade } from "../batch/model.js";
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { type ChosenCurve, chooseCurve } from "./choose-law.js";
-import { depthAt, type UptakeModel } from "./depth.js";
+import { freshDepth, type UptakeModel } from "./depth.js";
 import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
 import { measuredCelsius } from "./measured-at.js";
 import { assumedProgress, labAfter } from "./shade-curve.js";
@@ -133,8 +133,7 @@ export function aimAt(model: DyeModel, shade: Shade, base: Base | undefined): Ou
   const { target, tolerance } = shade;
   const path: Fault["path"] = ["shades", shade.name];
   const { uptake, chosen } = model;
-  const depthAfter = (seconds: number): number =>
-    depthAt(uptake, { seconds, strength: 1, celsius: uptake.referenceCelsius });
+  const depthAfter = (seconds: number): number => freshDepth(uptake, seconds);
   if (!chosen) {
     if (target.kind === "colour")
       return failed(

@@ -20,8 +20,18 @@ export interface UptakeModel {
 const rateAt = (model: UptakeModel, celsius: number): number =>
   model.ratePerSecond * rateFactor({ ...model, celsius });
 
-const referenceUptake = (model: UptakeModel): number =>
+type FreshUptake = Pick<UptakeModel, "law" | "ratePerSecond" | "referenceSeconds">;
+
+const referenceUptake = (model: FreshUptake): number =>
   lawUptake(model.law, model.ratePerSecond * model.referenceSeconds);
+
+/**
+ * Depth after a time [s] in a fresh bath at the reference temperature: `depthAt` at strength 1 there.
+ * @example
+ * freshDepth({ law: "second-order", ratePerSecond: 0.01, referenceSeconds: 100 }, 300) // => 1.5
+ */
+export const freshDepth = (model: FreshUptake, seconds: number): number =>
+  lawUptake(model.law, model.ratePerSecond * seconds) / referenceUptake(model);
 
 /**
  * Depth of a dip: dye taken up per area relative to the longest swatch.

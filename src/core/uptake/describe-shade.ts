@@ -3,7 +3,7 @@ import { screenColour } from "../colour/swatch.js";
 import { done, type Fault, type Outcome } from "../fault.js";
 import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
 import type { LeaveOneOut } from "./choose-law.js";
-import { depthAt, dipTimer, equivalentSeconds } from "./depth.js";
+import { depthAt, dipTimer, equivalentSeconds, freshDepth } from "./depth.js";
 import { dipSlope, dipWindow } from "./dip-window.js";
 import { madeUpStrength } from "./measured-at.js";
 import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
@@ -192,8 +192,6 @@ function timeFor(
   const strength = bath.strength * madeUpStrength(dye);
   const at = (depth: number): number | null => timer(depth, strength) ?? null;
   const seconds = at(aim.depth);
-  const depthAfterFresh = (t: number): number =>
-    depthAt(uptake, { seconds: t, strength: 1, celsius: uptake.referenceCelsius });
   const window = dipWindow(timer, aim, strength);
   const doubt = wish.target.kind === "time" ? null : doubtful();
   function doubtful(): {
@@ -203,8 +201,8 @@ function timeFor(
     const other = otherBase(model, bath.base);
     const baseKs = other.ok ? other.value : undefined;
     const { interval95, noise } = timeDoubt(chosen!, wantedLab, { givenRate: dye.ratePerSecond, baseKs });
-    const low = at(depthAfterFresh(interval95[0]));
-    return low === null ? null : { interval: [low, at(depthAfterFresh(interval95[1]))] as const, noise };
+    const [low, high] = [at(freshDepth(uptake, interval95[0])), at(freshDepth(uptake, interval95[1]))];
+    return low === null ? null : { interval: [low, high], noise };
   }
   function wayOutOf(): WayOut {
     const madeUp = madeUpStrength(dye);

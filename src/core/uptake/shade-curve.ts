@@ -5,7 +5,7 @@ import { reflectanceOf } from "../colour/kubelka-munk.js";
 import { curveWeights, type Weights } from "../colour/weights.js";
 import { findMinimum } from "../maths/minimum.js";
 import { monotoneCubic } from "../maths/monotone-cubic.js";
-import { lawUptake } from "./laws.js";
+import { freshDepth } from "./depth.js";
 import type { SwatchSet } from "./swatch-curves.js";
 
 /** How the colour of a dye grows with depth. */
@@ -21,9 +21,6 @@ export interface ShadeCurve {
   readonly residual: (equivalentSeconds: number) => Lab;
   readonly set: SwatchSet;
 }
-
-const depthOf = (law: LawName, rate: number, seconds: number, reference: number): number =>
-  lawUptake(law, rate * seconds) / lawUptake(law, rate * reference);
 
 /** CIELAB of K/S = base + A D, without residual. */
 function spectralLab(baseKs: Float64Array, absorption: Float64Array, depth: number, weights: Weights): Lab {
@@ -62,7 +59,8 @@ interface Trial {
 }
 
 function trial(set: SwatchSet, law: LawName, rate: number, reference: number, weights: Weights): Trial {
-  const depths = set.swatches.map(({ seconds }) => depthOf(law, rate, seconds, reference));
+  const uptake = { law, ratePerSecond: rate, referenceSeconds: reference };
+  const depths = set.swatches.map(({ seconds }) => freshDepth(uptake, seconds));
   const absorption = absorptionAt(set, depths);
   const labs = depths.map((depth) => spectralLab(set.base.ks, absorption, depth, weights));
   const misfit = labs.reduce((sum, lab, i) => sum + ciede2000(lab, set.swatches[i]!.lab) ** 2, 0);
@@ -156,8 +154,7 @@ function curveAt(set: SwatchSet, law: LawName, rate: number): ShadeCurve {
  * K/S is given. Beyond the longest swatch it is extrapolated: the residual is held.
  */
 export function labAfter(curve: ShadeCurve, seconds: number, baseKs: Float64Array = curve.set.base.ks): Lab {
-  const depth = depthOf(curve.law, curve.ratePerSecond, seconds, curve.referenceSeconds);
-  const [L, a, b] = spectralLab(baseKs, curve.absorption, depth, curve.weights);
+  const [L, a, b] = spectralLab(baseKs, curve.absorption, freshDepth(curve, seconds), curve.weights);
   const [dL, da, db] = curve.residual(seconds);
   return [L + dL, a + da, b + db];
 }
