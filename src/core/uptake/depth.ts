@@ -17,12 +17,14 @@ export interface UptakeModel {
   readonly activationEnergyJPerMol: number;
 }
 
-const rateAt = (model: UptakeModel, celsius: number): number =>
+/** k at a temperature [1/s]. */
+export const rateAt = (model: UptakeModel, celsius: number): number =>
   model.ratePerSecond * rateFactor({ ...model, celsius });
 
 type FreshUptake = Pick<UptakeModel, "law" | "ratePerSecond" | "referenceSeconds">;
 
-const referenceUptake = (model: FreshUptake): number =>
+/** g(k_ref t_ref): uptake that depth 1 stands for, relative to the plateau. */
+export const referenceUptake = (model: FreshUptake): number =>
   lawUptake(model.law, model.ratePerSecond * model.referenceSeconds);
 
 /**

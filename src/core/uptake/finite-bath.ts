@@ -1,6 +1,6 @@
 import type { LawName } from "../batch/model.js";
 import { integrate } from "../maths/quadrature.js";
-import type { UptakeModel } from "./depth.js";
+import { referenceUptake, type UptakeModel } from "./depth.js";
 import { strengthForUptake, uptakeAtStrength } from "./isotherm.js";
 import { lawUptake } from "./laws.js";
 
@@ -40,7 +40,7 @@ export function strengthDuringDip(
   const { law, saturation } = model;
   const { before, after } = strength;
   if (depth === 0) return before;
-  const reference = lawUptake(law, model.ratePerSecond * model.referenceSeconds);
+  const reference = referenceUptake(model);
   const plateau = (share: number): number =>
     uptakeAtStrength(before + (after - before) * share, saturation) / reference;
   const last = plateau(1);

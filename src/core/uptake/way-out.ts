@@ -1,5 +1,5 @@
-import { celsiusForFactor, rateFactor } from "./arrhenius.js";
-import type { UptakeModel } from "./depth.js";
+import { celsiusForFactor } from "./arrhenius.js";
+import { rateAt, referenceUptake, type UptakeModel } from "./depth.js";
 import { strengthForUptake, uptakeAtStrength } from "./isotherm.js";
 import { lawInverse, lawUptake } from "./laws.js";
 
@@ -27,9 +27,9 @@ export function bringTo(
   seconds = 60,
 ): WayOut {
   const { law, ratePerSecond, saturation } = model;
-  const needed = dip.depth * lawUptake(law, ratePerSecond * model.referenceSeconds);
-  const rate = ratePerSecond * rateFactor({ ...model, celsius: dip.celsius });
-  const strength = strengthForUptake(needed / lawUptake(law, rate * seconds), saturation);
+  const needed = dip.depth * referenceUptake(model);
+  const uptake = lawUptake(law, rateAt(model, dip.celsius) * seconds);
+  const strength = strengthForUptake(needed / uptake, saturation);
   const x = lawInverse(law, needed / uptakeAtStrength(dip.strength, saturation));
   const factor = x === undefined ? undefined : x / seconds / ratePerSecond;
   return {

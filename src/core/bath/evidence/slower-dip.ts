@@ -1,4 +1,4 @@
-import type { UptakeModel } from "../../uptake/depth.js";
+import { referenceUptake, type UptakeModel } from "../../uptake/depth.js";
 import { strengthForUptake } from "../../uptake/isotherm.js";
 import { lawInverse, lawUptake } from "../../uptake/laws.js";
 import { usualTimeRatioRelative } from "./forms.js";
@@ -19,7 +19,7 @@ export function strengthOfSlowerDip(
   relative: number = usualTimeRatioRelative,
 ): { readonly strength: number; readonly strengthError: number } | undefined {
   const { law, saturation } = model;
-  const reference = lawUptake(law, model.ratePerSecond * model.referenceSeconds);
+  const reference = referenceUptake(model);
   const x = lawInverse(law, depth * reference);
   if (x === undefined || !(x > 0)) return undefined;
   const at = (n: number): number | undefined =>
