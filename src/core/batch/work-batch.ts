@@ -1,3 +1,4 @@
+import { heldW, kwhOf } from "../bath/power.js";
 import { type HeatOf, tankHeat } from "../bath/tank-heat.js";
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
 import { colourCosts } from "../cost/colours.js";
@@ -226,10 +227,9 @@ export function workBatch(
 
 /** Holding and agitation over the loads of a bath. */
 function workingKwh({ bath, heating, loads }: BathRun): number {
-  const holdingW = Math.min(heating.holdingW, bath.tank.heaterW ?? heating.holdingW);
+  const holdingW = heldW(bath.tank, heating.holdingW);
   return loads.reduce(
-    (sum, { result }) =>
-      sum + (holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds) / 3_600_000,
+    (sum, { result }) => sum + kwhOf(holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds),
     0,
   );
 }

@@ -1,4 +1,5 @@
 import type { Batch, Equipment } from "../batch/model.js";
+import { heldW, kwhOf } from "../bath/power.js";
 import { exactSum } from "../maths/exact-sum.js";
 import { equipmentPerHour } from "./depreciation.js";
 
@@ -53,8 +54,6 @@ export interface BathUse {
 const wearPerHour = (equipment: Equipment | undefined): number =>
   equipment ? equipmentPerHour(equipment.price, equipment.lifeHours) : 0;
 
-const kwh = (watts: number, seconds: number): number => (watts * seconds) / 3_600_000;
-
 /** The share of a kept bath's whole life that this batch uses; a bath that cannot finish the batch is used up. */
 export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
   lifeAreaDm2 > areaDm2 ? areaDm2 / lifeAreaDm2 : 1;
@@ -68,7 +67,7 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
     const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
     return [
       item("labour", "dipping", ((rates.labourPerHour ?? 0) * load.cycleSeconds) / 3600),
-      item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwh(tank.agitationW, load.seconds)),
+      item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.seconds)),
       item("water", "rinsing", ((rates.waterPerM3 ?? 0) * handling.rinseWaterL) / 1000),
       item("consumables", "per load", consumables.perLoad),
       item("dye", "taken up and dragged out", perMlOrG * load.dye),
@@ -89,7 +88,7 @@ export function setUpItems(use: BathUse): CostItem[] {
   const { rates, handling, consumables } = use.batch;
   const item = sharedByArea(use);
   const minutes = handling.setUpMinutes + handling.cleanUpMinutes;
-  const heating = kwh(use.tank.heaterW ?? 0, (use.heatingMinutes ?? 0) * 60);
+  const heating = kwhOf((use.tank.heaterW ?? 0) * ((use.heatingMinutes ?? 0) * 60));
   return [
     item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * minutes) / 60),
     item("energy", "heating up", (rates.electricityPerKwh ?? 0) * heating),
@@ -103,10 +102,8 @@ export function runningItems(use: BathUse): CostItem[] {
   const { rates } = use.batch;
   const item = sharedByArea(use);
   const seconds = cyclesOf(use);
-  // A heater that falls behind its losses draws its full power, not more.
-  const holdingW = Math.min(use.holdingW, tank.heaterW ?? use.holdingW);
   return [
-    item("energy", "holding", (rates.electricityPerKwh ?? 0) * kwh(holdingW, seconds)),
+    item("energy", "holding", (rates.electricityPerKwh ?? 0) * kwhOf(heldW(tank, use.holdingW) * seconds)),
     item("water", "top-up", ((rates.waterPerM3 ?? 0) * use.topUpWaterMl) / 1e6),
     item("equipment", "tank", (wearPerHour(tank.equipment) * (heatingMinutes * 60 + seconds)) / 3600),
   ];

@@ -1,0 +1,8 @@
+import type { Tank } from "../batch/model.js";
+
+/** Energy [kWh] of joules. */
+export const kwhOf = (joules: number): number => joules / 3_600_000;
+
+/** Power [W] drawn to hold a bath: a heater that falls behind its losses draws its full power, not more. */
+export const heldW = ({ heaterW }: Pick<Tank, "heaterW">, holdingW: number): number =>
+  Math.min(holdingW, heaterW ?? holdingW);
