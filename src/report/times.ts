@@ -1,17 +1,3 @@
-/** A duration as it is read off a watch: "42 s", "1 min 32 s", "2 h 5 min". Whole seconds. */
-export function duration(seconds: number): string {
-  const whole = Math.round(Math.abs(seconds));
-  const hours = Math.floor(whole / 3600);
-  const minutes = Math.floor((whole % 3600) / 60);
-  const rest = whole % 60;
-  const parts = [
-    ...(hours > 0 ? [`${hours} h`] : []),
-    ...(minutes > 0 ? [`${minutes} min`] : []),
-    ...(rest > 0 || whole === 0 ? [`${rest} s`] : []),
-  ];
-  return (seconds < 0 && whole > 0 ? "-" : "") + parts.join(" ");
-}
-
 /**
  * A time of the working day to the minute: "08:15" where the start is known, else "+0:15" counted from it.
  * Past midnight the day is said: "00:10 +1 d".

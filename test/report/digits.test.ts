@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
+import { duration } from "../../src/core/quantity/duration.js";
 import { degrees, gramsSaid, litres, percent, pour, volumeSaid, weigh } from "../../src/report/amounts.js";
 import { decimals, digitsMl, trimmed } from "../../src/report/digits.js";
-import { clock, duration } from "../../src/report/times.js";
+import { clock } from "../../src/report/times.js";
 
 test("decimals never gives a minus zero and trimmed drops zeros at the end of a fraction only", () => {
   expect([decimals(-0.001, 2), decimals(-0.4, 0), decimals(-0.006, 2)]).toEqual(["0.00", "0", "-0.01"]);

@@ -1,6 +1,6 @@
 import { type Fault, warning } from "../fault.js";
+import { duration } from "../quantity/duration.js";
 import type { ShadeAim } from "../uptake/aim.js";
-import { secondsInWords } from "./dip-faults.js";
 import type { Order } from "./model.js";
 
 const lab = (values: readonly number[]): string => `L ${values.map((value) => value.toFixed(1)).join(", ")}`;
@@ -20,7 +20,7 @@ export function aimFaults(
           warning(
             "shade-out-of-reach",
             path,
-            `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${lab(aim.lab)} after ${secondsInWords(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,
+            `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${lab(aim.lab)} after ${duration(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,
             "take a colour from its shade curve (dipwright shade), another dye, or a wider tolerance",
           ),
         ];
@@ -29,7 +29,7 @@ export function aimFaults(
         warning(
           "extrapolated",
           path,
-          `shade "${shade.name}" asks for ${secondsInWords(aim.freshSeconds)}, ${shade.dye.swatches.length > 0 ? "longer than the longest swatch" : "longer than the longest dip"} of dye "${shade.dye.name}": ${shade.dye.swatches.length > 0 ? "its time and colour are" : "its depth is"} extrapolated`,
+          `shade "${shade.name}" asks for ${duration(aim.freshSeconds)}, ${shade.dye.swatches.length > 0 ? "longer than the longest swatch" : "longer than the longest dip"} of dye "${shade.dye.name}": ${shade.dye.swatches.length > 0 ? "its time and colour are" : "its depth is"} extrapolated`,
           "dip and read a swatch of that time",
         ),
       ]

@@ -1,18 +1,12 @@
 import type { LoadResult } from "../bath/run.js";
 import { type Fault, warning } from "../fault.js";
+import { duration } from "../quantity/duration.js";
 import { shortNumber } from "../quantity/short-number.js";
 import type { UptakeModel } from "../uptake/depth.js";
 import { madeUpStrength, measuredDilution } from "../uptake/measured-at.js";
 import { bringTo } from "../uptake/way-out.js";
 import type { LoadPlan } from "./assign.js";
 import type { Bath, Dilution, Handling } from "./model.js";
-
-/** "42 s" or "1 min 32 s". */
-export function secondsInWords(seconds: number): string {
-  const whole = Math.round(seconds);
-  if (whole < 60) return `${whole} s`;
-  return whole % 60 === 0 ? `${whole / 60} min` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
-}
 
 function dilutionOf(dilution: Dilution, strength: number): string {
   if (dilution.kind === "powder") return `${shortNumber(dilution.gramsPerL * strength, 2)} g/L`;
@@ -35,7 +29,7 @@ export function slowerDip(
     ways.push(`work at ${out.celsius.toFixed(0)} °C`);
   return ways.length === 0
     ? "dilute the bath or work cooler"
-    : `for a dip of ${secondsInWords(out.seconds)}, ${ways.join(" or ")}`;
+    : `for a dip of ${duration(out.seconds)}, ${ways.join(" or ")}`;
 }
 
 /** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
@@ -77,7 +71,7 @@ export function dipFaults(
         warning(
           "dip-too-short",
           path,
-          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${secondsInWords(result.seconds)}, under the shortest dip of ${secondsInWords(handling.shortestSeconds)}`,
+          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${duration(result.seconds)}, under the shortest dip of ${duration(handling.shortestSeconds)}`,
           slower(load),
         ),
       );
@@ -99,7 +93,7 @@ export function dipFaults(
       warning(
         "dip-too-long",
         path,
-        `from load ${long + 1} on ${where} needs ${secondsInWords(loads[long]!.result.seconds)} or more, over the longest dip of ${secondsInWords(handling.longestSeconds)}`,
+        `from load ${long + 1} on ${where} needs ${duration(loads[long]!.result.seconds)} or more, over the longest dip of ${duration(handling.longestSeconds)}`,
         "strengthen the bath or make it up fresh",
       ),
     );
@@ -112,7 +106,7 @@ export function dipFaults(
       warning(
         "bath-nearly-spent",
         path,
-        `load ${worn + 1} of ${where} takes ${secondsInWords(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${secondsInWords(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
+        `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
         bath.topUp === "strength"
           ? "make it up fresh next time"
           : "write topUp: strength to bring it back, or make it up fresh next time",

@@ -1,5 +1,5 @@
+import { duration } from "../../core/quantity/duration.js";
 import { decimals } from "../digits.js";
-import { duration } from "../times.js";
 
 /** A number to so many significant digits, without zeros at its end. */
 export const significant = (value: number, digits: number): string =>

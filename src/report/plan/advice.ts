@@ -1,7 +1,7 @@
 import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
+import { duration } from "../../core/quantity/duration.js";
 import { pour } from "../amounts.js";
 import { moneyDigits } from "../money.js";
-import { duration } from "../times.js";
 import { mark } from "./assumed.js";
 
 /** What a longer drain would save, and what it would cost; null where it saves nothing. */

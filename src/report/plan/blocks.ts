@@ -1,10 +1,11 @@
 import type { Plan } from "../../core/batch/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
+import { duration } from "../../core/quantity/duration.js";
 import { degrees } from "../amounts.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
-import { clock, duration } from "../times.js";
+import { clock } from "../times.js";
 import { footnote, mark } from "./assumed.js";
 import { bathBlocks } from "./bath-blocks.js";
 

@@ -1,10 +1,10 @@
+import { duration } from "../../core/quantity/duration.js";
 import type { ShadeDescription, ShadePoint } from "../../core/uptake/describe-shade.js";
 import type { SwatchSuggestion } from "../../core/uptake/suggest-swatch.js";
 import { degrees, percent } from "../amounts.js";
 import { decimals } from "../digits.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
-import { duration } from "../times.js";
 import { shadePicture } from "./picture.js";
 import { sensitivityBlocks } from "./sensitivity.js";
 import { targetSentences } from "./target.js";

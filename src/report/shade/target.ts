@@ -1,7 +1,7 @@
+import { duration } from "../../core/quantity/duration.js";
 import type { ShadeTime } from "../../core/uptake/describe-shade.js";
 import type { WayOut } from "../../core/uptake/way-out.js";
 import { degrees, percent } from "../amounts.js";
-import { duration } from "../times.js";
 
 const dE = (value: number): string => `${value.toFixed(1)} CIEDE2000`;
 const lab = (values: readonly number[]): string => `L ${values.map((value) => value.toFixed(1)).join(", ")}`;

@@ -1,8 +1,8 @@
 import type { PlanResults } from "../../core/batch/plan-results.js";
+import { duration } from "../../core/quantity/duration.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
 import type { Cell, Column } from "../table.js";
-import { duration } from "../times.js";
 
 /** A column of results. `brief`: among those that people are shown unasked. */
 export interface ResultColumn extends Column {
