@@ -22,6 +22,14 @@ const refuse = (text: string): Outcome<never> =>
   );
 
 /**
+ * The `#rrggbb` of three or six digits behind a #; undefined where the text is none.
+ * @example parseHex("#D63") // => "#dd6633"
+ * @example parseHex("d9603b") // => undefined
+ */
+export const parseHex = (text: string): string | undefined =>
+  hexPattern.test(text) ? asHex(convert.hex.rgb(text.slice(1))) : undefined;
+
+/**
  * The `#rrggbb` of a colour written for the screen: hex of three or six digits, a CSS name, or hsl(h, s%, l%).
  * @example cssToHex("#D63").value // => "#dd6633"
  * @example cssToHex("tomato").value // => "#ff6347"
@@ -30,7 +38,8 @@ const refuse = (text: string): Outcome<never> =>
  */
 export function cssToHex(text: string): Outcome<string> {
   const trimmed = text.trim();
-  if (hexPattern.test(trimmed)) return done(asHex(convert.hex.rgb(trimmed.slice(1))));
+  const hex = parseHex(trimmed);
+  if (hex !== undefined) return done(hex);
   const hsl = hslPattern.exec(trimmed);
   if (hsl !== null) {
     const [h, s, l] = hsl.slice(1).map(Number) as [number, number, number];

@@ -22,6 +22,9 @@ export function findObserver(text: string): ObserverName | undefined {
   return angle === undefined ? undefined : angle === "2" ? 2 : 10;
 }
 
+/** How a reading is written. */
+export const readingForm = `write one of ${illuminantNames.join(", ")}, a stroke, and 2 or 10, such as D65/10`;
+
 /**
  * Illuminant and observer written with a stroke between them.
  * @example parseReading("D65/10").value // => ({ illuminant: "D65", observer: 10 })
@@ -32,14 +35,7 @@ export function parseReading(text: string): Outcome<Reading> {
   const illuminant = findIlluminant(name);
   const observer = findObserver(angle);
   return illuminant === undefined || observer === undefined || more.length > 0
-    ? failed(
-        error(
-          "reading-form",
-          [],
-          `"${text}" names no illuminant and observer`,
-          `write one of ${illuminantNames.join(", ")}, a stroke, and 2 or 10, such as D65/10`,
-        ),
-      )
+    ? failed(error("reading-form", [], `"${text}" names no illuminant and observer`, readingForm))
     : done({ illuminant, observer });
 }
 

@@ -95,6 +95,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
 /**
  * Walls and floor that the liquor wets [dm2]: a box or a cylinder of the surface's shape, as deep as the
  * volume [L] makes it. A surface given as an area is taken as a square.
+ * @source platingCourse areas and volumes
  * @example
  * wettedWallDm2({shape: "box", lengthCm: 30, widthCm: 15, value: 450}, 6) // => 16.5
  * wettedWallDm2({shape: "area", value: 100}, 1) // => 5

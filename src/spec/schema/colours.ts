@@ -1,5 +1,7 @@
-import type { IlluminantName, Lab, ObserverName } from "../../core/batch/model.js";
+import { parseHex } from "../../core/colour/css-colour.js";
+import { parseReading, readingForm } from "../../core/colour/reading.js";
 import { resolveLab } from "../../core/colour/resolve-colour.js";
+import type { Lab, Reading } from "../../core/colour/types.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
@@ -36,17 +38,17 @@ function readHex(input: unknown): Outcome<string> {
     return failed(
       error("hex-form", [], "nothing is given: a # begins a comment", 'put the colour in quotes: "#d9603b"'),
     );
-  const digits = /^#?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(String(input).trim())?.[1]?.toLowerCase();
-  if (digits === undefined || typeof input !== "string")
-    return failed(
-      error(
-        "hex-form",
-        [],
-        "this is no colour of three or six hexadecimal digits",
-        'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
-      ),
-    );
-  return done(`#${digits.length === 3 ? digits.replace(/./g, "$&$&") : digits}`);
+  const read = typeof input === "string" ? parseHex(input.trim().replace(/^#?/, "#")) : undefined;
+  return read === undefined
+    ? failed(
+        error(
+          "hex-form",
+          [],
+          "this is no colour of three or six hexadecimal digits",
+          'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
+        ),
+      )
+    : done(read);
 }
 
 /** A colour as a screen shows it, handed on as "#rrggbb". */
@@ -63,27 +65,11 @@ export const surfaceHex = (meaning: Meaning) =>
       : failed(...colour.faults.map((f) => error(f.code, [], f.message, f.help ?? "read the colour again")));
   });
 
-const illuminants: readonly IlluminantName[] = ["A", "D50", "D65", "F2", "F11", "LED-B3"];
-
-/** What colours were read under. */
-export interface Reading {
-  readonly illuminant: IlluminantName;
-  readonly observer: ObserverName;
-}
-
 /** "D65/10": illuminant and observer. */
 export const reading = (meaning: Meaning) =>
   leaf<Reading>({ type: "string" }, meaning, (input) => {
-    const parts = typeof input === "string" ? /^\s*(.+?)\s*\/\s*(2|10)\s*°?\s*$/.exec(input) : null;
-    const illuminant = illuminants.find((name) => name === parts?.[1]?.toUpperCase());
-    return parts === null || illuminant === undefined
-      ? failed(
-          error(
-            "reading-form",
-            [],
-            "this names no illuminant and observer",
-            `write one of ${illuminants.join(", ")}, a stroke, and 2 or 10, such as D65/10`,
-          ),
-        )
-      : done({ illuminant, observer: parts[2] === "2" ? 2 : 10 } as const);
+    const read = parseReading(typeof input === "string" ? input : "");
+    return read.ok
+      ? read
+      : failed(error("reading-form", [], "this names no illuminant and observer", readingForm));
   });

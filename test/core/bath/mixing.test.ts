@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { boxWallAreaDm2, cylinderWallAreaDm2 } from "../../../src/core/bath/geometry.js";
 import { alligation, weakerToAdd } from "../../../src/core/bath/mixing.js";
 import { filledInSeries, washedOut } from "../../../src/core/bath/wash-out.js";
 
@@ -30,9 +29,4 @@ test("the first tank in a row fills as a tank washes out, and later ones lag", (
     expect(filledInSeries(1, x)).toBeCloseTo(1 - washedOut(1, { flow: 1, volume: 1 }, x), 14);
     expect(filledInSeries(3, x)).toBeLessThan(filledInSeries(2, x));
   }
-});
-
-test("a box and a cylinder as deep as they are wide have five times their floor as wall and floor", () => {
-  expect(boxWallAreaDm2(10, 10, 1)).toBeCloseTo(5, 12);
-  expect(cylinderWallAreaDm2(10, Math.PI / 4)).toBeCloseTo((5 * Math.PI) / 4, 12);
 });
