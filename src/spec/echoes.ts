@@ -8,11 +8,7 @@ const joined = (path: Path): string => path.join("\n");
  */
 export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
   const told = new Set<string>();
-  for (const { fault } of faults) {
-    const owner = fault.path.slice(0, -1);
-    const meant = /^did you mean (.*)\?$/.exec(fault.help ?? "")?.[1];
-    if (fault.code === "unknown-key" && meant !== undefined)
-      told.add(joined([...owner, meant, "missing-key"]));
-  }
+  for (const { fault, meant } of faults)
+    if (meant !== undefined) told.add(joined([...fault.path.slice(0, -1), meant, "missing-key"]));
   return faults.filter(({ fault }) => !told.has(joined([...fault.path, fault.code])));
 }

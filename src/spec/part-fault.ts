@@ -5,4 +5,6 @@ import type { Part } from "./source.js";
 export interface PartFault {
   readonly fault: Fault;
   readonly part: Part;
+  /** The known key that a misspelt one was meant as. */
+  readonly meant?: string;
 }

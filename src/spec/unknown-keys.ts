@@ -10,20 +10,20 @@ import type { Path } from "./source.js";
 export function unknownKeys(issue: core.$ZodIssueUnrecognizedKeys, path: Path, schema: ZodType): PartFault[] {
   const known = keysAt(schema, path);
   return issue.keys.map((key) => {
-    const at = [...path, key];
-    const tell = (code: string, message: string, help: string): PartFault => ({
-      fault: error(code, at, message, help),
+    const meant = key === "<<" ? undefined : nearest(key, known);
+    return {
+      fault: error(
+        "unknown-key",
+        [...path, key],
+        `${path.length === 0 ? "a batch" : shown(path)} has no key ${key}`,
+        key === "<<"
+          ? "merging maps with << is no part of YAML 1.2: write the keys out"
+          : meant === undefined
+            ? `known here: ${listed(known, "and")}`
+            : `did you mean ${meant}?`,
+      ),
       part: "key",
-    });
-    const near = nearest(key, known);
-    return tell(
-      "unknown-key",
-      `${path.length === 0 ? "a batch" : shown(path)} has no key ${key}`,
-      key === "<<"
-        ? "merging maps with << is no part of YAML 1.2: write the keys out"
-        : near === undefined
-          ? `known here: ${listed(known, "and")}`
-          : `did you mean ${near}?`,
-    );
+      ...(meant === undefined ? {} : { meant }),
+    };
   });
 }
