@@ -79,7 +79,13 @@ export async function* streamed(
   const nothing = counts.costed === 0 && (counts.bad > 0 || early.length > 0);
   if (broken.length === 0 && writer === undefined && !nothing) waiting += begin(null);
   const wrong = counts.bad > 0 || early.length > 0;
-  if (writer !== undefined) yield flush() + writer.tail();
+  if (writer !== undefined) {
+    for (const piece of writer.tail()) {
+      waiting += piece;
+      if (waiting.length >= mostWaiting) yield flush();
+    }
+    yield flush();
+  }
   const note = countsSaid(counts);
   return {
     diagnostics: broken,

@@ -11,7 +11,8 @@ export interface CostWriter {
   /** What comes before the first batch. */
   readonly head: () => string;
   readonly entry: (entry: CostEntry) => string;
-  readonly tail: () => string;
+  /** In pieces, since it may be long. */
+  readonly tail: () => Iterable<string>;
 }
 
 /** JSON that holds a number that is none is a defect of ours. */
@@ -29,25 +30,32 @@ export const ndjsonCosts = (): CostWriter => ({
     orderRecords(entry)
       .map((record) => ndjsonLine("cost-order", { currency: entry.currency, ...record }))
       .join(""),
-  tail: () => "",
+  tail: () => [],
 });
 
-/** One JSON object with a line an order; what is known of the batches as such comes at its end. */
+/**
+ * One JSON object with a line an order; what is known of the batches as such comes at its end, and is kept until
+ * then as the bytes it will be written in, 1 to 2 kB a batch.
+ */
 export function jsonCosts(currency: string | null): CostWriter {
-  const batches: string[] = [];
+  const batches: Uint8Array[] = [];
   let orders = 0;
-  const list = (items: readonly string[]): string =>
-    items.length === 0 ? "[]" : `[\n${items.map((item) => `    ${item}`).join(",\n")}\n  ]`;
+  const utf8 = new TextEncoder();
   return {
     head: () =>
       `{\n  "schema": "dipwright/cost@1",\n  "currency": ${JSON.stringify(currency)},\n  "orders": [`,
     entry: (entry) => {
-      batches.push(line(batchRecord(entry)));
+      batches.push(utf8.encode(line(batchRecord(entry))));
       return orderRecords(entry)
         .map((record) => `${orders++ === 0 ? "\n" : ",\n"}    ${line(record)}`)
         .join("");
     },
-    tail: () => `${orders === 0 ? "" : "\n  "}],\n  "batches": ${list(batches)}\n}\n`,
+    *tail() {
+      const text = new TextDecoder();
+      yield `${orders === 0 ? "" : "\n  "}],\n  "batches": [`;
+      for (const [i, batch] of batches.entries()) yield `${i === 0 ? "\n" : ",\n"}    ${text.decode(batch)}`;
+      yield `${batches.length === 0 ? "" : "\n  "}]\n}\n`;
+    },
   };
 }
 
@@ -71,6 +79,6 @@ export function csvCosts(
   return done({
     head: () => csv(table([]), style),
     entry: (entry) => (entry.orders.length === 0 ? "" : csv(table(rowsOf(entry)), style, false)),
-    tail: () => "",
+    tail: () => [],
   });
 }
