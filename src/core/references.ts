@@ -1,4 +1,3 @@
-/** The bibliography: every `@source` key in a doc comment and every `source:` key beside an outside check names one of these. */
 /** The bibliography: every `@source` in a doc comment and every `source:` beside an outside check names one of these. */
 export const references = {
   ang2005:
@@ -82,8 +81,6 @@ export const references = {
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
-  lawsonHanson1974:
-    "C. L. Lawson, R. J. Hanson, Solving Least Squares Problems, Prentice-Hall (1974); from memory",
   macAdam1935:
     "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
   marsaglia2004:
@@ -141,6 +138,3 @@ export const references = {
   wichura1988:
     "M. J. Wichura, Algorithm AS 241: the percentage points of the normal distribution, Appl. Stat. 37 (1988) 477; coefficients from memory, checked against the normal integral",
 } as const;
-
-/** A key of the bibliography. */
-export type ReferenceKey = keyof typeof references;

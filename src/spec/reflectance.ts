@@ -1,5 +1,6 @@
 import type { Colour } from "../core/batch/model.js";
 import { csvNumber, type DecimalMark } from "../core/colour/csv-number.js";
+import { wavelengthsOf } from "../core/colour/grid.js";
 import { readReflectance, wavelengthColumn } from "../core/colour/reflectance-csv.js";
 import { done, error, failed, type Outcome } from "../core/fault.js";
 import type { ReadFile } from "./include.js";
@@ -22,7 +23,7 @@ function asFraction(cell: string, decimal: DecimalMark): string {
 }
 
 /** Reads a reflectance curve from the text of a CSV file: wavelength in nm, then reflectance of 0 to 1, or in percent where the column says so. */
-export async function parseReflectance(file: string, text: string): Promise<Outcome<Reflectance>> {
+async function parseReflectance(file: string, text: string): Promise<Outcome<Reflectance>> {
   const { parse } = await import("csv-parse/sync");
   const header = text.slice(0, 1000).split("\n", 1)[0] ?? "";
   const semicolon = header.includes(";");
@@ -56,7 +57,7 @@ export async function parseReflectance(file: string, text: string): Promise<Outc
   const { firstNm, stepNm, reflectance } = sample.spectrum;
   return done({
     kind: "reflectance",
-    wavelengthsNm: Array.from(reflectance, (_, i) => firstNm + i * stepNm),
+    wavelengthsNm: wavelengthsOf({ firstNm, stepNm, count: reflectance.length }),
     reflectance: Array.from(reflectance),
   });
 }

@@ -9,7 +9,7 @@ import { spreadOutputs } from "../../src/core/cost/spread-outputs.js";
 import { costChangeReport } from "../../src/report/cost/change-report.js";
 import { orderRecords } from "../../src/report/cost/entry.js";
 import { readCostSnapshot } from "../../src/report/cost/read-snapshot.js";
-import { costReport, costReportOf } from "../../src/report/cost/report.js";
+import { costReportOf } from "../../src/report/cost/report.js";
 import { csv } from "../../src/report/csv.js";
 import { json } from "../../src/report/json.js";
 import { markdown } from "../../src/report/markdown.js";
@@ -41,6 +41,8 @@ const drawn = (input: Batch, draws: number) => ({
     { draws },
   ),
 });
+
+const costReport = (plans: readonly Plan[]) => costReportOf(plans.map(costBatch));
 
 describe("costReport", () => {
   const columns =

@@ -20,7 +20,7 @@ export interface CautionFacts {
 }
 
 /** The sentence that stands above all amounts. */
-export const precedence: Caution = {
+const precedence: Caution = {
   code: "precedence",
   text: "Amounts only: local rules, the supplier's data sheet and licensed practice come before this tool.",
 };

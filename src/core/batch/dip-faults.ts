@@ -15,7 +15,7 @@ function dilutionOf(dilution: Dilution, strength: number): string {
 }
 
 /** What dilution, and what temperature, would bring a quick dip to a minute. */
-export function slowerDip(
+function slowerDip(
   model: UptakeModel,
   dilution: Dilution,
   dip: { depth: number; strength: number; celsius: number },

@@ -4,7 +4,7 @@ import { labFault } from "./parse-colour.js";
 import type { Lab } from "./types.js";
 
 /** The columns a file of pairs must have; others may stand beside them. */
-export const pairColumnNames = ["L1", "a1", "b1", "L2", "a2", "b2"] as const;
+const pairColumnNames = ["L1", "a1", "b1", "L2", "a2", "b2"] as const;
 
 /** Where those columns stand in a file. */
 export type PairColumns = readonly number[];

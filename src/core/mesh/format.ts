@@ -14,7 +14,7 @@ function opening(bytes: Uint8Array): string {
 }
 
 /** Where the first byte stands that no text holds, or -1. */
-export const firstBinaryByte = (bytes: Uint8Array): number =>
+const firstBinaryByte = (bytes: Uint8Array): number =>
   bytes.subarray(0, sample).findIndex((byte) => byte < 32 && !(byte >= 9 && byte <= 13));
 
 const holds = (bytes: Uint8Array, from: number, word: string): boolean =>

@@ -10,7 +10,7 @@ export interface PlacedMesh {
 }
 
 /** Bounds of what components may multiply. */
-export const placementBounds = { depth: 32, placements: 100_000, triangles: 20_000_000 };
+const placementBounds = { depth: 32, placements: 100_000, triangles: 20_000_000 };
 
 const help = "export the model again as plain 3MF or as STL";
 

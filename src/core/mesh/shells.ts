@@ -22,7 +22,7 @@ export function enterCorners(forest: Forest, upTo: number): void {
 }
 
 /** The corner that stands for the tree of a corner. */
-export function rootOf(parent: Int32Array, corner: number): number {
+function rootOf(parent: Int32Array, corner: number): number {
   let at = corner;
   while (parent[at] !== at) {
     const above = parent[parent[at]!]!;

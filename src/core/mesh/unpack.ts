@@ -5,7 +5,7 @@ import type { ZipEntry } from "./zip.js";
 /** Most that one part of an archive may unpack to: some four million triangles. */
 export const mostUnpackedBytes = 256 * 2 ** 20;
 /** Most that a part over 16 MiB may grow by: model text grows five to twenty times, a bomb a thousand. */
-export const mostGrowth = 200;
+const mostGrowth = 200;
 
 // What one step lets out is at most a thousand times this.
 const stepBytes = 4096;

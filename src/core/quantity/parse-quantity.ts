@@ -96,7 +96,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
 }
 
 /** What to write in place of a number that stands without its unit: "6 L or 6000 mL". */
-export const proposeUnit = (name: KindName, number: number, suggest?: readonly string[]): string =>
+const proposeUnit = (name: KindName, number: number, suggest?: readonly string[]): string =>
   proposal(kindOf(name), number, suggest ?? kindOf(name).suggest);
 
 /** An example of a kind: "30 s or 0.5 min". */

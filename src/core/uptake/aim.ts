@@ -39,7 +39,7 @@ export interface ShadeAim {
 }
 
 /** The time that depth 1 stands for: the longest swatch; without swatches the longest dip. */
-export const referenceSecondsOf = (
+const referenceSecondsOf = (
   dye: Pick<Dye, "swatches">,
   handling: Pick<Handling, "longestSeconds">,
 ): number =>

@@ -21,7 +21,7 @@ function median(sorted: readonly number[]): number {
 }
 
 /** Leaves out each swatch in turn and foretells its colour from the others. */
-export function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOneOut {
+function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOneOut {
   const errors = set.swatches
     .map((swatch) => {
       const others = { ...set, swatches: set.swatches.filter((other) => other !== swatch) };

@@ -17,7 +17,7 @@ export interface TimeDoubt {
 }
 
 /** Reading noise per CIELAB axis where none is given, one standard deviation. */
-export const readingNoise = 0.3;
+const readingNoise = 0.3;
 
 const nudged = (lab: Lab, axis: number, by: number): Lab =>
   lab.map((value, i) => (i === axis ? value + by : value)) as unknown as Lab;

@@ -1,5 +1,3 @@
-import type { Plan } from "../../core/batch/plan-model.js";
-import { costBatch } from "../../core/cost/snapshot.js";
 import { footnote, mark } from "../plan/assumed.js";
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
@@ -13,7 +11,7 @@ export const currencyOf = (entries: readonly Pick<CostEntry, "currency">[]): str
   entries.find(({ currency }) => currency !== null)?.currency ?? null;
 
 /** One row an order over all batches; money columns name the currency, which all batches share. */
-export function costRows(entries: readonly CostEntry[]): Table {
+function costRows(entries: readonly CostEntry[]): Table {
   const spread = entries.some((entry) => entry.spread !== undefined);
   return {
     columns: costColumns(currencyOf(entries), spread),
@@ -65,6 +63,3 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
     ],
   };
 }
-
-/** The same from plans. */
-export const costReport = (plans: readonly Plan[]): Report => costReportOf(plans.map(costBatch));

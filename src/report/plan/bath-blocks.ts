@@ -10,7 +10,7 @@ import { lifeBlocks } from "./life-blocks.js";
 import { partAdvice } from "./part-advice.js";
 
 /** "584 mL of concentrate" or "12.3 g of powder". */
-export const dyeText = (amount: DyeAmount): string =>
+const dyeText = (amount: DyeAmount): string =>
   "concentrateMl" in amount
     ? `${pour(amount.concentrateMl)} of concentrate`
     : `${weigh(amount.powderG)} of powder`;

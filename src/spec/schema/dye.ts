@@ -10,7 +10,7 @@ import { number, text } from "./plain-values.js";
 import { liquidOrPowder, quantity } from "./quantities.js";
 
 /** What a dip time in a fresh bath has given. */
-export const swatch = () =>
+const swatch = () =>
   z
     .strictObject({
       time: quantity(

@@ -8,7 +8,7 @@ import { count } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
 
 /** Price and life of a thing that wears out. */
-export const equipment = () =>
+const equipment = () =>
   z
     .strictObject({
       price: money({ description: "price of the thing", examples: [140.0] }),

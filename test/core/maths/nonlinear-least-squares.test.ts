@@ -1,8 +1,6 @@
-import fc from "fast-check";
 import { expect, test } from "vitest";
 import { solveLeastSquares, unitStandardErrors } from "../../../src/core/maths/linear-least-squares.js";
 import { fitNonlinear } from "../../../src/core/maths/nonlinear-least-squares.js";
-import { fitFromPoorStart } from "../../../src/core/maths/poor-start.js";
 
 const x = [1, 2, 3, 5, 8];
 const y = [2.1, 3.9, 6.2, 9.8, 16.3];
@@ -49,28 +47,4 @@ test("a start that is not allowed comes back as not converged, a step that is no
   const fit = fitNonlinear({ start: [1e-6], residuals: logarithm });
   expect(fit.converged).toBe(true);
   expect(fit.parameters[0]).toBeCloseTo(2, 9);
-});
-
-test("a poor start that is not allowed itself is replaced by one that is", () => {
-  const residuals = ([a]: readonly number[]) => [Math.sqrt(10 - a!) - 2, a! - 6];
-  const fit = fitFromPoorStart({ start: [50], residuals });
-  expect(fit.parameters[0]).toBeCloseTo(6, 9);
-  expect(fit.converged).toBe(true);
-});
-
-test("saturation curves are found from starts that are off by up to a hundredfold in either constant", () => {
-  const power = (limit: number) =>
-    fc.double({ min: -limit, max: limit, noNaN: true }).map((value) => 10 ** value);
-  fc.assert(
-    fc.property(power(3), power(3), power(2), power(2), (plateau, rate, offPlateau, offRate) => {
-      const times = [0.1, 0.2, 0.5, 1, 1.5, 2, 3].map((value) => value / rate);
-      const residuals = ([p, k]: readonly number[]) =>
-        times.map((t) => -p! * Math.expm1(-k! * t) + plateau * Math.expm1(-rate * t));
-      const fit = fitFromPoorStart({ start: [plateau * offPlateau, rate * offRate], residuals });
-      expect(fit.converged).toBe(true);
-      expect(fit.parameters[0]! / plateau).toBeCloseTo(1, 8);
-      expect(fit.parameters[1]! / rate).toBeCloseTo(1, 8);
-    }),
-    { numRuns: 500 },
-  );
 });
