@@ -17,15 +17,11 @@ const largest = 4 * 1024 * 1024;
 const helpHere: Readonly<Record<string, string>> = {
   "table-uptake-column": "name the column of readings uptake, ks or exhaustion, or say --column NAME",
   "table-empty": "begin with the names of the columns, such as time_s,uptake",
-  "table-extra-cell": "if the numbers have a decimal comma, separate the cells by ;",
 };
 
 function inThisCommand(fault: Fault): Fault {
-  const help = fault.help?.includes("--decimal")
-    ? "use a decimal point, or a decimal comma in every cell with ; between the cells"
-    : fault.help;
-  const better = helpHere[fault.code] ?? help;
-  return better === undefined ? fault : { ...fault, help: better };
+  const help = helpHere[fault.code];
+  return help === undefined ? fault : { ...fault, help };
 }
 
 function wrongColumn(wanted: string, header: readonly string[]): Fault | undefined {

@@ -62,7 +62,7 @@ export function readUptakeTable(
   );
 }
 
-const commaHelp = "if the numbers have a decimal comma, separate the cells by ; and say --decimal comma";
+const commaHelp = "if the numbers have a decimal comma, separate the cells by ;";
 
 function readCell(text: string, row: number, column: string, decimal: "point" | "comma"): number | Fault {
   const cell = text.trim();
@@ -73,7 +73,12 @@ function readCell(text: string, row: number, column: string, decimal: "point" | 
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return Number(plain);
   const message = `row ${row}, ${column}: "${cell}" is not a number`;
   if (decimal === "point" && /^[+-]?\d+,\d+$/.test(cell))
-    return error("table-cell-number", place, message, "write a decimal point, or say --decimal comma");
+    return error(
+      "table-cell-number",
+      place,
+      message,
+      "use a decimal point, or a decimal comma in every cell with ; between the cells",
+    );
   return error(
     "table-cell-number",
     place,

@@ -88,8 +88,8 @@ test("a decimal comma is read where it was said, and recognised where it was not
   const rows = rowsOf("time_s;uptake\n10;1,5", ";");
   const read = readUptakeTable(rows, { decimal: "comma" });
   expect(read.ok && read.value.points[0]!.uptake).toBe(1.5);
-  expect(readUptakeTable(rows).faults[0]!.help).toContain("--decimal comma");
-  expect(readUptakeTable(rowsOf("time_s,uptake\n10,1,5")).faults[0]!.help).toContain("--decimal comma");
+  expect(readUptakeTable(rows).faults[0]!.help).toContain("decimal comma");
+  expect(readUptakeTable(rowsOf("time_s,uptake\n10,1,5")).faults[0]!.help).toContain("decimal comma");
 });
 
 test("K/S is counted from the undyed part where the table has it, and a warning says either way", () => {
