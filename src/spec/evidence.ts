@@ -123,12 +123,7 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
         ...fault,
         path:
           placed[Number(fault.path[0])]?.path ??
-          (fault.message.startsWith("assumed-drag-out") && weighed.length > 0
-            ? ["handling", "dragOut"]
-            : home),
-        message: fault.message
-          .replace("assumed-uptake", "the assumed uptake")
-          .replace("assumed-drag-out", weighed.length > 0 ? "drag-out as weighed" : "the assumed drag-out"),
+          (fault.path[0] === "assumed-drag-out" && weighed.length > 0 ? ["handling", "dragOut"] : home),
       })),
     );
     return outcome.ok ? outcome.value : undefined;
@@ -142,6 +137,7 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
   const asPrior = ({ value, factor }: Estimate): Assumed => ({
     value,
     relative: Math.sqrt(Math.expm1(Math.log(factor) ** 2)),
+    ...(weighed.length > 0 ? { said: "drag-out as weighed" } : {}),
   });
   const placedOf = new Map<string, readonly Placed[]>();
   for (const [name, dye] of told) {

@@ -13,6 +13,8 @@ export interface Observation {
   /** Of the list of evidence; null for an assumed figure. */
   readonly index: number | null;
   readonly kind: Evidence["kind"] | "assumed-uptake" | "assumed-drag-out";
+  /** What a message calls an assumed figure; evidence goes by its kind. */
+  readonly said?: string;
   readonly observed: number;
   /** Of the logarithm or of the number itself, as `scale` says. */
   readonly deviation: number;

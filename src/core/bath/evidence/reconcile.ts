@@ -39,6 +39,8 @@ export interface Reconciled {
 export interface Assumed {
   readonly value: number;
   readonly relative: number;
+  /** What messages call it, where it is not merely assumed. */
+  readonly said?: string;
 }
 
 /** κ in mL of concentrate per dm², drag-out in mL per dm². Common practice, no source. */
@@ -63,9 +65,10 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
   const observations: Observation[] = [
     ...evidence.map(observationOf),
     ...priors.map(
-      ({ value, relative }, j): Observation => ({
+      ({ value, relative, said }, j): Observation => ({
         index: null,
         kind: j === 0 ? "assumed-uptake" : "assumed-drag-out",
+        said: said ?? (j === 0 ? "the assumed uptake" : "the assumed drag-out"),
         observed: value,
         deviation: logDeviation(relative),
         scale: "log",
@@ -117,7 +120,7 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
       degreesOfFreedom,
       widened,
     },
-    agreements.filter(({ disagrees }) => disagrees).map(disagreement),
+    agreements.flatMap((one, i) => (one.disagrees ? disagreement(one, observations[i]!.said) : [])),
   );
 }
 
@@ -154,11 +157,14 @@ function inverseOfSquare(jacobian: readonly (readonly number[])[]): Square {
 const leverage = (row: readonly number[], [[a, b], [, d]]: Square): number =>
   row[0]! ** 2 * a + 2 * row[0]! * row[1]! * b + row[1]! ** 2 * d;
 
-const disagreement = ({ index, kind, observed, expected, standardised }: Agreement): Fault =>
+const disagreement = (
+  { index, kind, observed, expected, standardised }: Agreement,
+  said: string = kind,
+): Fault =>
   warning(
     "evidence-disagrees",
-    index === null ? [] : [index],
-    `${kind} says ${observed.toPrecision(3)}, all evidence together ${expected.toPrecision(3)}: ${Math.abs(standardised).toFixed(1)} standard deviations from the rest`,
+    [index ?? kind],
+    `${said} says ${observed.toPrecision(3)}, all evidence together ${expected.toPrecision(3)}: ${Math.abs(standardised).toFixed(1)} standard deviations from the rest`,
     index === null
       ? "check units: mL of concentrate or g of powder per dm²"
       : "check this figure, or leave it out",
