@@ -1,4 +1,4 @@
-import type { Fault } from "../core/fault.js";
+import { type Fault, isError } from "../core/fault.js";
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.js";
 import type { Ending, Stream } from "./command.js";
 import type { Io, Replacement } from "./io.js";
@@ -7,7 +7,7 @@ import { say, turnDown } from "./say.js";
 import { writeFault } from "./write-fault.js";
 
 const shown = (diagnostics: readonly Diagnostic[], { quiet }: OutputOptions): readonly Diagnostic[] =>
-  quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
+  quiet ? diagnostics.filter(isError) : diagnostics;
 
 /** Passes pieces on until the end, or undefined where nobody reads on. */
 async function pass(

@@ -1,4 +1,4 @@
-import type { Fault } from "../core/fault.js";
+import { type Fault, isError } from "../core/fault.js";
 import { hasErrors } from "../diagnostics/diagnostic.js";
 import type { Result } from "./command.js";
 import type { Io } from "./io.js";
@@ -20,7 +20,7 @@ export async function finish(
   if (result.stream !== undefined)
     return (await import("./finish-stream.js")).finishStream(result.stream, output, io, forbids);
   const { diagnostics, report } = result;
-  const shown = output.quiet ? diagnostics.filter(({ severity }) => severity === "error") : diagnostics;
+  const shown = output.quiet ? diagnostics.filter(isError) : diagnostics;
   await say(shown, io, !output.colour);
   if (result.note !== undefined && !output.quiet) io.err(`${result.note}\n`);
   if (hasErrors(diagnostics) && result.status === undefined) return 2;

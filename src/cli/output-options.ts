@@ -1,6 +1,7 @@
-import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
+import { done, type Fault, failed, type Outcome } from "../core/fault.js";
 import type { CsvStyle } from "../report/csv.js";
 import type { Format } from "./format.js";
+import { usage } from "./usage.js";
 
 /** The options that every command has, checked. */
 export interface OutputOptions {
@@ -35,9 +36,6 @@ const named: Readonly<Record<string, string>> = {
   space: " ",
   bar: "|",
 };
-const usage = (option: string, message: string, help?: string): Fault =>
-  error("usage", [option], message, help);
-
 function delimiterOf(raw: RawOutputOptions, comma: boolean, tabs: boolean): Outcome<string> {
   if (raw.delimiter === undefined) return done(tabs ? "\t" : comma ? ";" : ",");
   const delimiter = named[raw.delimiter] ?? raw.delimiter;

@@ -12,6 +12,9 @@ export interface Fault {
   readonly help?: string;
 }
 
+/** Whether a fault stands in the way of a result. */
+export const isError = ({ severity }: Pick<Fault, "severity">): boolean => severity === "error";
+
 /** A value, or the faults that stand in its way; warnings may come with a value. */
 export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly faults: readonly Fault[] }

@@ -1,3 +1,4 @@
+import { isError } from "../core/fault.js";
 /** A place in an input that a person can go to. */
 export interface Span {
   /** As the user named it, "-" for standard input, "--set" for an override. */
@@ -26,5 +27,4 @@ export interface Diagnostic {
 }
 
 /** Whether any of them stands in the way of a result. */
-export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
-  diagnostics.some((d) => d.severity === "error");
+export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean => diagnostics.some(isError);

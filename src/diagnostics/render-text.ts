@@ -1,4 +1,6 @@
 import { wrapAnsi } from "fast-wrap-ansi";
+import { isError } from "../core/fault.js";
+import { counted } from "../core/quantity/counted.js";
 import type { Diagnostic, Span } from "./diagnostic.js";
 import { excerpt, flat } from "./excerpt.js";
 
@@ -53,12 +55,10 @@ export function renderDiagnostic(diagnostic: Diagnostic, options: TextOptions = 
   return parts.join("\n");
 }
 
-const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? "" : "s"}`;
-
 /** All of them, an empty line between, and how many there are at the end. */
 export function renderText(diagnostics: readonly Diagnostic[], options: TextOptions = {}): string {
   if (diagnostics.length === 0) return "";
-  const errors = diagnostics.filter((d) => d.severity === "error").length;
+  const errors = diagnostics.filter(isError).length;
   const warnings = diagnostics.length - errors;
   const counts = [
     ...(errors > 0 ? [counted(errors, "error")] : []),

@@ -4,7 +4,9 @@ import type { Path } from "./source.js";
 
 type Holder = Record<string | number, unknown>;
 
-const isAmount = (value: object): value is Amount => "value" in value && typeof value.value === "number";
+/** One amount, and not a map of amounts in which a name happens to be "value". */
+export const isAmount = (value: object): value is Amount =>
+  "value" in value && typeof value.value === "number";
 
 /** Every quantity of a spec with its path. */
 export function amountsOf(spec: Spec): { readonly path: Path; readonly amount: Amount }[] {

@@ -4,7 +4,7 @@ import { areaOfMass } from "../core/bath/evidence/forms.js";
 import { type Assumed, type Estimate, reconcile, usualAssumed } from "../core/bath/evidence/reconcile.js";
 import { strengthOfSlowerDip } from "../core/bath/evidence/slower-dip.js";
 import { coldPerHot } from "../core/bath/water.js";
-import { error, type Fault } from "../core/fault.js";
+import { error, type Fault, isError } from "../core/fault.js";
 import type { ModelOf } from "../core/uptake/dye-memory.js";
 import type { Spec } from "./complete.js";
 import type { Amount } from "./schema/quantities.js";
@@ -151,7 +151,7 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
       items.flatMap((item) => (Array.isArray(item) ? [] : [item as Placed])),
     );
   }
-  if (faults.some(({ severity }) => severity === "error")) return { spec, faults };
+  if (faults.some(isError)) return { spec, faults };
   for (const [name, dye] of told) {
     const home = ["dyes", name, "uptake"];
     const prior = before(dye.uptake, usualAssumed.uptakePerDm2);

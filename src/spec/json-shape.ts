@@ -1,3 +1,5 @@
+import { isMap } from "./is-map.js";
+
 /**
  * Data of a JSON text with its depth and whether every key stands once in its object, or undefined where
  * the text is no JSON. JSON.parse keeps the last of two equal keys in silence: one scan counts the colons
@@ -22,8 +24,7 @@ export function jsonShape(text: string): { plain: unknown; depth: number; unique
   try {
     const plain: unknown = JSON.parse(text, (key, value) => {
       if (key === "__proto__") reserved = true;
-      if (typeof value === "object" && value !== null && !Array.isArray(value))
-        keys += Object.keys(value).length;
+      if (isMap(value)) keys += Object.keys(value).length;
       return value;
     });
     return { plain, depth: deepest, unique: keys === colons && !reserved };

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import { isMap } from "./is-map.js";
 import { locateIn, type Origin } from "./origin.js";
 import type { Source } from "./source.js";
 
@@ -9,9 +10,6 @@ export interface Merged {
   readonly data: Data;
   readonly origin: Origin;
 }
-
-const isMap = (value: unknown): value is Data =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** One file as merged data; its list of includes is done with. */
 export function asMerged(source: Source): Merged {

@@ -1,15 +1,13 @@
 import { spreadDraws, spreadSeed } from "../../core/cost/spread.js";
-import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { done, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Request } from "../command.js";
+import { usage } from "../usage.js";
 
 /** How a spread is drawn. */
 export interface SpreadTask {
   readonly draws: number;
   readonly seed: number;
 }
-
-const usage = (option: string, message: string, help: string): Fault =>
-  error("usage", [option], message, help);
 
 /** Most draws, so that a slip of the finger does not run for hours. */
 const mostDraws = 100_000;

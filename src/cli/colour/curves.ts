@@ -1,7 +1,7 @@
 import { spectrumReport } from "../../core/colour/colour-report.js";
 import { type ReflectanceReader, readReflectance } from "../../core/colour/reflectance-csv.js";
 import type { Reading } from "../../core/colour/types.js";
-import { error, type Fault } from "../../core/fault.js";
+import { error, type Fault, isError } from "../../core/fault.js";
 import { type CurveReport, curvesReport } from "../../report/colour/curves.js";
 import { type Result, unplaced } from "../command.js";
 import { type CsvRow, readRows } from "../csv/read-rows.js";
@@ -88,6 +88,6 @@ export async function reportCurves(
       format === "ndjson"
         ? curves.map((curve) => `${JSON.stringify(curve)}\n`).join("")
         : curvesReport(curves, reading),
-    ...(found.some(({ severity }) => severity === "error") ? { status: 2 } : {}),
+    ...(found.some(isError) ? { status: 2 } : {}),
   };
 }

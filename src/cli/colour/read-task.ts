@@ -2,6 +2,7 @@ import { findIlluminant, findObserver, illuminantNames } from "../../core/colour
 import type { IlluminantName, ObserverName, Reading } from "../../core/colour/types.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Request } from "../command.js";
+import { usage } from "../usage.js";
 import { readReading } from "./read-reading.js";
 
 /** What is asked of `colour`. */
@@ -15,9 +16,6 @@ export interface ColourTask {
   readonly illuminant?: IlluminantName;
   readonly observer?: ObserverName;
 }
-
-const usage = (option: string, message: string, help: string): Fault =>
-  error("usage", [option], message, help);
 
 /** Reads arguments and options of `colour`; every fault of them at once. */
 export function readTask({ args, options, output }: Request): Outcome<ColourTask> {

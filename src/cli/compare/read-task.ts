@@ -4,6 +4,7 @@ import { done, error, type Fault, failed, type Outcome } from "../../core/fault.
 import type { Limit } from "../../report/compare/pair.js";
 import { readReading } from "../colour/read-reading.js";
 import type { Request } from "../command.js";
+import { usage } from "../usage.js";
 
 /** What is asked of `compare`. */
 export interface CompareTask {
@@ -13,9 +14,6 @@ export interface CompareTask {
   readonly reading?: Reading;
   readonly limit?: Limit;
 }
-
-const usage = (option: string, message: string, help: string): Fault =>
-  error("usage", [option], message, help);
 
 function limitOf(tolerance: string | undefined, formula: string | undefined): Outcome<Limit | undefined> {
   if (tolerance === undefined)

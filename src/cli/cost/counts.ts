@@ -1,3 +1,4 @@
+import { counted } from "../../core/quantity/counted.js";
 /** What came of the files of one run. */
 export interface Counts {
   /** Batches that have rows. */
@@ -31,20 +32,18 @@ export const noCounts = (): Counts => ({
 export const isMissed = ({ missed, shown, warnings }: Counts, strict: boolean): boolean =>
   missed > 0 || (strict && (shown > 0 || warnings.size > 0));
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
 /** What a person should know of a run over many files; nothing where there is nothing to tell. */
 export function countsSaid({ bad, passedOver, undated, outside, warnings }: Counts): string | undefined {
   const codes = [...warnings].sort(([a], [b]) => (a < b ? -1 : 1));
   const all = codes.reduce((sum, [, count]) => sum + count, 0);
   const lines = [
-    ...(bad > 0 ? [`${counted(bad, "file", "files")} could not be costed and left out`] : []),
-    ...(passedOver > 0 ? [`${counted(passedOver, "file", "files")} without a batch passed over`] : []),
+    ...(bad > 0 ? [`${counted(bad, "file")} could not be costed and left out`] : []),
+    ...(passedOver > 0 ? [`${counted(passedOver, "file")} without a batch passed over`] : []),
     ...(undated > 0 ? [`${counted(undated, "batch", "batches")} without a date left out`] : []),
     ...(outside > 0 ? [`${counted(outside, "batch", "batches")} of other days left out`] : []),
     ...(all > 0
       ? [
-          `${counted(all, "warning", "warnings")} not shown (${codes.map(([code, count]) => `${code} ${count}`).join(", ")}); dipwright plan FILE shows them`,
+          `${counted(all, "warning")} not shown (${codes.map(([code, count]) => `${code} ${count}`).join(", ")}); dipwright plan FILE shows them`,
         ]
       : []),
   ];

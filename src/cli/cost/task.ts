@@ -1,6 +1,7 @@
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { type SpreadTask, spreadTask } from "../batch/spread-task.js";
 import type { Request } from "../command.js";
+import { usage } from "../usage.js";
 
 /** What is asked of `cost`. */
 export interface CostTask {
@@ -14,9 +15,6 @@ export interface CostTask {
   readonly columns?: readonly string[];
   readonly failFast: boolean;
 }
-
-const usage = (option: string, message: string, help: string): Fault =>
-  error("usage", [option], message, help);
 
 const isDay = (text: string): boolean => {
   const time = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;

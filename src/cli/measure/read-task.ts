@@ -4,6 +4,7 @@ import { modelUnit, modelUnitNames } from "../../spec/model-units.js";
 import { listed } from "../../spec/nearest.js";
 import type { Request } from "../command.js";
 import { optionReader } from "../option-reader.js";
+import { usage } from "../usage.js";
 
 /** What is asked of `measure`. */
 export interface MeasureTask {
@@ -13,9 +14,6 @@ export interface MeasureTask {
   readonly spec?: string;
   readonly tank?: string;
 }
-
-const usage = (option: readonly string[], message: string, help: string): Fault =>
-  error("usage", option, message, help);
 
 /** Reads arguments and options of `measure`; every fault of them at once. */
 export function readTask({ args, options, output }: Request): Outcome<MeasureTask> {
@@ -29,13 +27,13 @@ export function readTask({ args, options, output }: Request): Outcome<MeasureTas
   const unit = modelUnit(typedUnit ?? "");
   const faults: Fault[] = [...read.faults];
   if (typedUnit !== undefined && unit === undefined)
-    faults.push(usage(["--unit"], `"${typedUnit}" is no unit of a model`, `write ${listed(modelUnitNames)}`));
+    faults.push(usage("--unit", `"${typedUnit}" is no unit of a model`, `write ${listed(modelUnitNames)}`));
   if (tank !== undefined && spec === undefined)
-    faults.push(usage(["--tank"], "a tank is looked up in a batch file", "add --spec FILE"));
+    faults.push(usage("--tank", "a tank is looked up in a batch file", "add --spec FILE"));
   if (spec === undefined && output.set.length > 0)
-    faults.push(usage(["--set"], "no batch file is read, so there is nothing to set", "add --spec FILE"));
+    faults.push(usage("--set", "no batch file is read, so there is nothing to set", "add --spec FILE"));
   if ([...args, ...(spec === undefined ? [] : [spec])].filter((name) => name === "-").length > 1)
-    faults.push(usage([], "stdin can be read once only", "write - once"));
+    faults.push(error("usage", [], "stdin can be read once only", "write - once"));
   if (faults.length > 0) return failed(...faults);
   return done({
     files: args,

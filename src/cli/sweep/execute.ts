@@ -1,7 +1,7 @@
 import type { Dye } from "../../core/batch/model.js";
 import { planBatch } from "../../core/batch/plan.js";
 import { planResults } from "../../core/batch/plan-results.js";
-import { error } from "../../core/fault.js";
+import { error, isError } from "../../core/fault.js";
 import { combinations } from "../../core/maths/combinations.js";
 import { dyeMemory, type ModelOf } from "../../core/uptake/dye-memory.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
@@ -28,7 +28,7 @@ async function tryOne(
 ): Promise<Tried> {
   const values = chosen.map(({ text }) => text);
   const fails = (diagnostics: readonly Diagnostic[]): Tried => {
-    const { code, message } = diagnostics.find(({ severity }) => severity === "error")!;
+    const { code, message } = diagnostics.find(isError)!;
     return { values, results: null, error: { code, message }, diagnostics, currency: null, dyes: [] };
   };
   const read = await open.settle(chosen.map(({ change }) => change));

@@ -1,4 +1,4 @@
-import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../fault.js";
 import type { DyeModel, ShadeAim } from "../uptake/aim.js";
 import type { AimOf, ModelOf } from "../uptake/dye-memory.js";
 import type { Batch, Dye } from "./model.js";
@@ -40,9 +40,7 @@ export function findAims(
     faults.push(...aim.faults);
     if (aim.ok) found[order.index] = aim.value;
   }
-  return faults.some(({ severity }) => severity === "error")
-    ? failed(...faults)
-    : done({ models, aims: found }, faults);
+  return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
 }
 
 /** Leave-one-out error over which readings are off by 2 and more per axis, by the simulation of invented dyes [CIEDE2000]. */

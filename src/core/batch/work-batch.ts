@@ -5,7 +5,7 @@ import { colourCosts } from "../cost/colours.js";
 import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
 import { pricesOf } from "../cost/prices.js";
-import { done, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { done, type Fault, failed, isError, type Outcome, warning } from "../fault.js";
 import { type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
 import { dipWindow } from "../uptake/dip-window.js";
 import { type AimOf, aimMemory, type ModelOf } from "../uptake/dye-memory.js";
@@ -23,8 +23,6 @@ import { overLimit, planOrder } from "./plan-order.js";
 import { implausible } from "./plausible.js";
 import { restsOnAny } from "./rests-on-assumed.js";
 import { type Timeline, timeline } from "./timeline.js";
-
-const isError = (fault: Fault): boolean => fault.severity === "error";
 
 function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
   return batch.dyes.flatMap((dye) => {

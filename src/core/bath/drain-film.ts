@@ -1,8 +1,8 @@
+import { kelvinAtZeroCelsius } from "../quantity/kelvin.js";
 import { waterDensityKgM3 } from "./water.js";
 
 /** Standard gravity [m/s²], exact by definition. */
 const GRAVITY = 9.80665;
-const KELVIN = 273.15;
 
 /**
  * Viscosity of water [Pa s]: 2.414e-5 × 10^(247.8/(T - 140)), T [K].
@@ -13,7 +13,7 @@ const KELVIN = 273.15;
  * waterViscosityPaS(80) // => 0.000351
  */
 export const waterViscosityPaS = (celsius: number): number =>
-  2.414e-5 * 10 ** (247.8 / (celsius + KELVIN - 140));
+  2.414e-5 * 10 ** (247.8 / (celsius + kelvinAtZeroCelsius - 140));
 
 /**
  * Liquor that is left on a smooth upright wall after draining [mL/dm²]: mean film (2/3) sqrt(μ z/(ρ g t)).

@@ -1,4 +1,5 @@
 import type { Room } from "../batch/model.js";
+import { kelvinAtZeroCelsius } from "../quantity/kelvin.js";
 import { latentHeatKjPerKg, saturationPressureKpa } from "./water.js";
 
 const AIR_KPA = 101.325;
@@ -7,11 +8,10 @@ const DRY_AIR = 287.042;
 /** Molar mass of water over that of dry air. */
 const WATER_TO_AIR = 0.621945;
 const STEFAN_BOLTZMANN = 5.670374419e-8;
-const KELVIN = 273.15;
 
 /** Dry air [kg] in a cubic metre of moist air whose vapour has the pressure `vapourKpa`. */
 const dryAirKgM3 = (vapourKpa: number, celsius: number): number =>
-  ((AIR_KPA - vapourKpa) * 1000) / (DRY_AIR * (celsius + KELVIN));
+  ((AIR_KPA - vapourKpa) * 1000) / (DRY_AIR * (celsius + kelvinAtZeroCelsius));
 
 /** Humidity ratio: vapour [kg] per dry air [kg]. */
 const humidityRatio = (vapourKpa: number): number => (WATER_TO_AIR * vapourKpa) / (AIR_KPA - vapourKpa);
@@ -53,6 +53,9 @@ export function evaporationFluxKgM2H(waterCelsius: number, room: Room): number {
 export function surfaceLossWPerM2(waterCelsius: number, room: Room): number {
   const evaporation = (evaporationFluxKgM2H(waterCelsius, room) * latentHeatKjPerKg(waterCelsius)) / 3.6;
   const convection = 5.5 * (waterCelsius - room.celsius);
-  const radiation = 0.95 * STEFAN_BOLTZMANN * ((waterCelsius + KELVIN) ** 4 - (room.celsius + KELVIN) ** 4);
+  const radiation =
+    0.95 *
+    STEFAN_BOLTZMANN *
+    ((waterCelsius + kelvinAtZeroCelsius) ** 4 - (room.celsius + kelvinAtZeroCelsius) ** 4);
   return evaporation + convection + radiation;
 }

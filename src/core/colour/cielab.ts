@@ -1,9 +1,9 @@
 import type { Lab, Lch, Xyz } from "./types.js";
 
 /** Where the cube root gives way to a straight line: (6/29)³. */
-const epsilon = 216 / 24389;
+export const epsilon = 216 / 24389;
 /** Slope of the straight line in units of L*: (29/3)³. */
-const kappa = 24389 / 27;
+export const kappa = 24389 / 27;
 
 const forward = (t: number): number => (t > epsilon ? Math.cbrt(t) : (kappa * t + 16) / 116);
 const back = (f: number): number => (f > 6 / 29 ? f * f * f : (116 * f - 16) / kappa);

@@ -1,7 +1,6 @@
+import { epsilon, kappa } from "./cielab.js";
 import type { Xyz } from "./types.js";
 
-const epsilon = 216 / 24389;
-const kappa = 24389 / 27;
 const uPrime = ([X, Y, Z]: Xyz): number => (4 * X) / (X + 15 * Y + 3 * Z);
 const vPrime = ([X, Y, Z]: Xyz): number => (9 * Y) / (X + 15 * Y + 3 * Z);
 

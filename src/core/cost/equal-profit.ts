@@ -1,4 +1,4 @@
-import type { Sale } from "./break-even.js";
+import { contributionPerPart, type Sale } from "./break-even.js";
 
 /** A part on one base: what a good one costs in all, blank included. */
 export interface BaseOffer extends Sale {
@@ -10,8 +10,7 @@ export interface BaseOffer extends Sale {
  * @example
  * profitPerPart({ netPrice: 6, fees: 0.05, overhead: 0.1, costPerPart: 3 }) // => 2.40
  */
-export const profitPerPart = ({ netPrice, fees, overhead = 0, costPerPart }: BaseOffer): number =>
-  netPrice * (1 - fees) - costPerPart * (1 + overhead);
+export const profitPerPart = (offer: BaseOffer): number => contributionPerPart(offer, offer.costPerPart);
 
 /**
  * What a part on one base must be sold for above the price of one on the other, before tax, for the same

@@ -1,4 +1,5 @@
 import { type Fault, warning } from "../fault.js";
+import { counted } from "../quantity/counted.js";
 import type { MeshMeasure } from "./mesh-measure.js";
 import type { ShellFindings } from "./shell-findings.js";
 import type { Topology } from "./topology.js";
@@ -26,7 +27,6 @@ export const volumeDoubted = ": the volume is not to be trusted";
 export const volumeDoubts: readonly string[] = ["mesh-turned", "mesh-open", "mesh-shell-inverted"];
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
-const some = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | undefined)[] => {
   const { left, openAt } = topology;
@@ -37,7 +37,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
       ? warning(
           "mesh-turned",
           [],
-          `${some(left.open, "edge")} where neighbouring triangles face opposite ways, one at ${where} mm${volumeDoubted}`,
+          `${counted(left.open, "edge")} where neighbouring triangles face opposite ways, one at ${where} mm${volumeDoubted}`,
           "make the normals of the model agree, or give volume and mass by hand",
         )
       : undefined,
@@ -45,7 +45,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
       ? warning(
           "mesh-open",
           [],
-          `the surface is open at ${some(left.open, "edge")}, one at ${where} mm${volumeDoubted}`,
+          `the surface is open at ${counted(left.open, "edge")}, one at ${where} mm${volumeDoubted}`,
           "close the model, or give volume and mass by hand",
         )
       : undefined,
@@ -75,7 +75,7 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-shell-inverted",
           [],
-          `${some(findings!.inverted.length, "shell")} of ${measure.shells} inside out${volumeDoubted}`,
+          `${counted(findings!.inverted.length, "shell")} of ${measure.shells} inside out${volumeDoubted}`,
           "turn the normals of the model outwards",
         )
       : undefined,
@@ -83,7 +83,7 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-overlap",
           [],
-          `${some(pairs.length, "pair")} of shells overlap, the first shells ${pairs[0]![0] + 1} and ${pairs[0]![1] + 1}: area and volume count what they share twice`,
+          `${counted(pairs.length, "pair")} of shells overlap, the first shells ${pairs[0]![0] + 1} and ${pairs[0]![1] + 1}: area and volume count what they share twice`,
           "join the bodies of the model into one",
         )
       : undefined,
@@ -98,7 +98,7 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-cavity",
           [],
-          `${some(measure.cavities.count, "closed cavity", "closed cavities")}: ${short(measure.cavities.areaCm2)} cm2 of the area stay dry`,
+          `${counted(measure.cavities.count, "closed cavity", "closed cavities")}: ${short(measure.cavities.areaCm2)} cm2 of the area stay dry`,
           `give ${short(measure.areaCm2 - measure.cavities.areaCm2)} cm2 as the wetted area`,
         )
       : undefined,
@@ -112,7 +112,11 @@ export function meshWarnings(measure: MeshMeasure, signs: MeshSigns): Fault[] {
     ...edgeWarnings(signs),
     ...shellWarnings(measure, signs),
     measure.flatTriangles > 0
-      ? warning("mesh-flat", [], `${some(measure.flatTriangles, "triangle")} without area; they add nothing`)
+      ? warning(
+          "mesh-flat",
+          [],
+          `${counted(measure.flatTriangles, "triangle")} without area; they add nothing`,
+        )
       : undefined,
     largest > 1000 || largest < 1
       ? warning(

@@ -1,3 +1,4 @@
+import { kelvinAtZeroCelsius } from "./kelvin.js";
 /**
  * One unit of a dimension: `factor / divisor` of the dimension's first unit. Two whole numbers, so that a
  * value such as 6.9 cm3 becomes the nearest number to 0.0069 L and not a neighbour of it.
@@ -83,7 +84,7 @@ export const times: readonly Unit[] = [
 export const temperatures: readonly Unit[] = [
   unit("°C", "C,degC,deg C,º C,ºC,° C,℃", 1),
   unit("°F", "F,degF,deg F,º F,ºF,° F,℉", 5, 9, -32),
-  unit("K", "", 1, 1, -273.15),
+  unit("K", "", 1, 1, -kelvinAtZeroCelsius),
 ];
 
 /** Watts. */

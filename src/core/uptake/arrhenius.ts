@@ -1,8 +1,6 @@
+import { kelvinAtZeroCelsius } from "../quantity/kelvin.js";
 /** Molar gas constant [J/(mol K)], exact. @source codata2018 table XXXI */
 export const gasConstantJPerMolK = 8.314462618;
-
-/** 0 °C [K], exact by definition of the Celsius scale. */
-const kelvinAtZeroCelsius = 273.15;
 
 /**
  * How many times faster the dye goes in at a temperature than at the reference temperature.

@@ -1,4 +1,4 @@
-import { error, type Fault, warning } from "../fault.js";
+import { error, type Fault, isError, warning } from "../fault.js";
 import { magnitudeFault } from "../quantity/magnitude.js";
 import type { UptakePoint } from "./law-fit.js";
 
@@ -24,7 +24,7 @@ const shown = (value: number): string => String(Number(value.toPrecision(6)));
 /** What keeps readings from being fitted, or makes a fit doubtful; every point is looked at. */
 export function checkPoints(points: readonly UptakePoint[]): Fault[] {
   const faults = points.flatMap((point, index) => checkPoint(point, index, points[index - 1]));
-  if (faults.some(({ severity }) => severity === "error")) return faults;
+  if (faults.some(isError)) return faults;
   if (points.length < least)
     return [
       ...faults,

@@ -1,5 +1,5 @@
 import type { LawName } from "../batch/model.js";
-import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../fault.js";
 import { aicc } from "./aicc.js";
 import { checkPoints, negativeUptake } from "./check-points.js";
 import { fitLaw, type UptakePoint } from "./law-fit.js";
@@ -40,7 +40,7 @@ export interface UptakeFits extends UptakeFit {
  */
 export function fitUptake(points: readonly UptakePoint[], wanted?: LawName): Outcome<UptakeFits> {
   const faults = checkPoints(points);
-  if (faults.some(({ severity }) => severity === "error")) return failed(...faults);
+  if (faults.some(isError)) return failed(...faults);
   const highest = points.reduce((most, { uptake }) => Math.max(most, Math.abs(uptake)), 0);
   const rounding = points.length * (Number.EPSILON * highest) ** 2;
   const perLaw = lawNames.map((law) => describe(law, points, rounding));

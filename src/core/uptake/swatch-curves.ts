@@ -8,7 +8,7 @@ import { curveLab, spectrumLab } from "../colour/spectrum.js";
 import { toTableGrid } from "../colour/spline.js";
 import { srgbReading, srgbToLab } from "../colour/srgb.js";
 import type { Reading } from "../colour/types.js";
-import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../fault.js";
 
 /** A colour as the shade model needs it: what it reads, and K/S at the 36 wavelengths of a smooth curve. */
 export interface DyedColour {
@@ -106,7 +106,7 @@ export function swatchSet(dye: Dye): Outcome<SwatchSet> {
     faults.push(...dyed.faults);
     return dyed.ok ? [{ ...dyed.value, seconds: swatch.seconds }] : [];
   });
-  if (!started.ok || faults.some((fault) => fault.severity === "error")) return failed(...faults);
+  if (!started.ok || faults.some(isError)) return failed(...faults);
   swatches.sort((a, b) => a.seconds - b.seconds);
   if (swatches.every((swatch) => same(swatch.lab, started.value.lab)))
     return failed(

@@ -1,4 +1,5 @@
 import type { Batch } from "../../core/batch/model.js";
+import { counted } from "../../core/quantity/counted.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import type { Report } from "../report.js";
 
@@ -8,8 +9,6 @@ export interface CheckedFile {
   readonly batch?: Batch;
   readonly diagnostics: readonly Diagnostic[];
 }
-
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
 
 function verdict({ batch, diagnostics }: CheckedFile): string {
   const of = (wanted: Diagnostic["severity"]): number =>

@@ -1,7 +1,6 @@
+import { counted } from "../../core/quantity/counted.js";
 import { formulaTitles } from "./formula-names.js";
 import type { Limit, PairsSummary } from "./pair.js";
-
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
 
 /** How a file of pairs came out, in sentences. */
 export function pairsSaid({ pairs, unread, passed }: PairsSummary, limit: Limit | undefined): string {

@@ -3,11 +3,12 @@ import type { RestsOn } from "../../core/batch/rests-on-assumed.js";
 const sign = "†";
 const words = { uptake: "uptake", dragOut: "drag-out" } as const;
 
+/** What is assumed, in words. */
+export const restsInWords = (rests: RestsOn): string => rests.map((what) => words[what]).join(" and ");
+
 /** The sign behind a figure that rests on something assumed; nothing behind others. */
 export const mark = (rests: RestsOn): string => (rests.length > 0 ? sign : "");
 
 /** What the sign means; null where nothing bears it. */
 export const footnote = (rests: RestsOn): string | null =>
-  rests.length === 0
-    ? null
-    : `${sign} rests on an assumed ${rests.map((what) => words[what]).join(" and ")}: see the end.`;
+  rests.length === 0 ? null : `${sign} rests on an assumed ${restsInWords(rests)}: see the end.`;

@@ -1,10 +1,9 @@
 import type { PlanResults } from "../../core/batch/plan-results.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import { restsInWords } from "../plan/assumed.js";
 import type { Report } from "../report.js";
 import type { Column, Table } from "../table.js";
 import { type ResultColumn, resultColumns } from "./columns.js";
-
-const words = { uptake: "uptake", dragOut: "drag-out" } as const;
 
 /** One combination: the text of each value, and what came of it. */
 export interface SweepRow {
@@ -112,7 +111,7 @@ export function sweepReport(
         : [
             {
               kind: "paragraph" as const,
-              text: `Times, costs, dye and bath life rest on an assumed ${[...rests].map((what) => words[what]).join(" and ")}.`,
+              text: `Times, costs, dye and bath life rest on an assumed ${restsInWords([...rests])}.`,
             },
           ]),
     ],

@@ -1,14 +1,13 @@
+import { isAmount } from "../amounts.js";
+import { isMap } from "../is-map.js";
 import { listed, nearest } from "../nearest.js";
 import { rememberBy } from "../remember-by.js";
 import { isBuild } from "../schema/blank.js";
 import type { Path } from "../source.js";
-import { entries, isAmount, items, type PartlyRead, type Report } from "./report.js";
+import { entries, items, type PartlyRead, type Report } from "./report.js";
 
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
-
-const isMap = (value: unknown): boolean =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Names that hold characters which move a cursor or end a line: they go to terminals and tables. */
 const unprintable = rememberBy((map: object) => Object.keys(map).filter((name) => /\p{Cc}/u.test(name)));

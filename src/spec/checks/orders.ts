@@ -1,6 +1,7 @@
+import { isAmount } from "../amounts.js";
 import { listed } from "../nearest.js";
 import { isBuild } from "../schema/blank.js";
-import { isAmount, items, own, type PartlyRead, type Report } from "./report.js";
+import { items, own, type PartlyRead, type Report } from "./report.js";
 
 /** Every order needs a bath of its dye, and a price of the undyed part on its base. */
 export function checkOrders(batch: PartlyRead, report: Report): void {

@@ -21,9 +21,6 @@ export const items = <T>(list: readonly (T | undefined)[] | undefined): [number,
     typeof item === "object" && item !== null ? [[i, item] as [number, T]] : [],
   );
 
-/** One amount, and not a map of amounts in which a name happens to be "value". */
-export const isAmount = (value: object): boolean => "value" in value && typeof value.value === "number";
-
 /** What a map holds under a name, and not what every object has under names such as constructor. */
 export const own = <T>(
   map: { readonly [name: string]: T | undefined } | undefined,

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { isMap } from "../is-map.js";
 import { count } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
 
@@ -34,9 +35,6 @@ const blankBuild = () =>
     .meta({ description: "what the undyed part is printed from" });
 
 const buildKeys = new Set(["powder", "refresh", "packing", "build", "partsPerBuild", "machine", "finishing"]);
-
-const isMap = (value: unknown): value is object =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Whether a map says what a part is printed from, and not what it costs on each base. */
 export const isBuild = (value: unknown): boolean =>
