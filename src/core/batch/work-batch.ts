@@ -1,4 +1,4 @@
-import { heldW, kwhOf } from "../bath/power.js";
+import { dryingKwh, heldW, kwhOf } from "../bath/power.js";
 import { type HeatOf, tankHeat } from "../bath/tank-heat.js";
 import { allocate, sheetOf, sheetTotal } from "../cost/allocate.js";
 import { colourCosts } from "../cost/colours.js";
@@ -200,7 +200,7 @@ export function workBatch(
           dryerRuns: day.dryerRuns,
           kWh:
             runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
-            (dryer ? (day.dryerRuns * dryer.powerW * dryer.duty * dryer.minutes) / 60_000 : 0),
+            (dryer ? dryingKwh(dryer, day.dryerRuns) : 0),
           restsOnAssumed,
         },
         restsOnAssumed,

@@ -1,5 +1,5 @@
 import type { Batch, Equipment } from "../batch/model.js";
-import { heldW, kwhOf } from "../bath/power.js";
+import { dryingKwh, heldW, kwhOf } from "../bath/power.js";
 import { exactSum } from "../maths/exact-sum.js";
 import { equipmentPerHour } from "./depreciation.js";
 
@@ -156,7 +156,7 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
   return [
     ...blanks,
     perPart,
-    item("energy", "drying", ((rates.electricityPerKwh ?? 0) * dryer.powerW * dryer.duty * hours) / 1000),
+    item("energy", "drying", (rates.electricityPerKwh ?? 0) * dryingKwh(dryer, dryerRuns)),
     item("equipment", "dryer", wearPerHour(dryer.equipment) * hours),
     item(
       "labour",
