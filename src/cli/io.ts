@@ -46,6 +46,8 @@ export interface Io {
   readonly createFiles: (folder: string, files: ReadonlyMap<string, string>) => Promise<readonly Fault[]>;
   /** Threads on one of our scripts, at most so many; none where the machine cannot run two at once. */
   readonly threads?: (script: "cost", job: unknown, atMost: number) => Promise<readonly Thread[]>;
+  /** Where a path leads to in the end, its links followed; undefined where nothing is there. */
+  readonly realPath?: (path: string) => string | undefined;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly cwd: string;
   readonly now: () => Date;

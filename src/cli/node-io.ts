@@ -1,3 +1,4 @@
+import { realpathSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
 import type { Io } from "./io.js";
 
@@ -33,6 +34,13 @@ export function nodeIo(): Io {
     writeFileAtomic: async (path, text) => (await import("./write-files.js")).writeWhole(at(path), text),
     replaceFile: async (path) => (await import("./replace-file.js")).replaceFile(at(path)),
     createFiles: async (folder, files) => (await import("./write-files.js")).createFiles(at(folder), files),
+    realPath: (path) => {
+      try {
+        return realpathSync.native(at(path));
+      } catch {
+        return undefined;
+      }
+    },
     env: process.env,
     cwd: process.cwd(),
     now: () => new Date(),

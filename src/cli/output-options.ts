@@ -55,6 +55,7 @@ const endings: Readonly<Record<string, Format>> = {
   tsv: "tsv",
   json: "json",
   ndjson: "ndjson",
+  jsonl: "ndjson",
   md: "markdown",
   html: "html",
   svg: "svg",
@@ -91,7 +92,7 @@ export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): 
   if (faults.length > 0 || format === undefined || !delimiter.ok) return failed(...faults);
   return done({
     format,
-    ...(raw.out === undefined ? {} : { out: raw.out }),
+    ...(raw.out === undefined || raw.out === "-" ? {} : { out: raw.out }),
     set: raw.set ?? [],
     strict: raw.strict === true,
     quiet: raw.quiet === true,

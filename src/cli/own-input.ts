@@ -38,7 +38,11 @@ export function ownInput(request: Request, io: Io, reads: ReadonlySet<string>): 
   const named = [...request.args, ...Object.values(request.options).flat()]
     .filter((value) => typeof value === "string" && value !== "-" && value !== out)
     .map((value) => resolve(io.cwd, value as string));
-  const given = request.args.includes(out) || named.includes(target) || reads.has(target);
+  // A link in the way leads to the same file by another name.
+  const real = io.realPath?.(target);
+  const isTarget = (path: string): boolean =>
+    path === target || (real !== undefined && io.realPath?.(path) === real);
+  const given = request.args.includes(out) || named.some(isTarget) || [...reads].some(isTarget);
   return given
     ? error(
         "usage",

@@ -1,5 +1,5 @@
 import { rmSync } from "node:fs";
-import { type FileHandle, open, realpath, rename, rm, stat } from "node:fs/promises";
+import { type FileHandle, open, readdir, realpath, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import type { Replacement } from "./io.js";
 
@@ -19,6 +19,32 @@ function removeOnSignal(path: string): () => void {
   return stop;
 }
 
+/** Whether a process of this machine has that number. */
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (thrown) {
+    return (thrown as NodeJS.ErrnoException).code !== "ESRCH";
+  }
+}
+
+/** From this age on what a killed run left behind is surely nobody's [ms]; another machine may write there too. */
+const abandoned = 3_600_000;
+
+/** Removes what runs that were killed while they wrote this file left beside it. */
+async function clearAbandoned(target: string): Promise<void> {
+  const folder = dirname(target);
+  const lead = `.${basename(target)}.`;
+  for (const name of await readdir(folder).catch(() => [])) {
+    const pid = name.startsWith(lead) ? /^(\d+)\.part$/.exec(name.slice(lead.length))?.[1] : undefined;
+    if (pid === undefined || isAlive(Number(pid))) continue;
+    const path = join(folder, name);
+    const { mtimeMs } = (await stat(path).catch(() => undefined)) ?? { mtimeMs: Number.POSITIVE_INFINITY };
+    if (Date.now() - mtimeMs > abandoned) await rm(path, { force: true });
+  }
+}
+
 /** Writes every byte; `write` alone may stop short. */
 const append = (file: FileHandle, text: string): Promise<void> => file.appendFile(text);
 
@@ -35,6 +61,7 @@ export async function replaceFile(path: string): Promise<Replacement> {
   }
   const target = there === undefined ? path : await realpath(path);
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  await clearAbandoned(target);
   // One of our number that was killed may have left its own behind.
   await rm(beside, { force: true });
   const file = await open(beside, "wx", there?.mode ?? 0o666);

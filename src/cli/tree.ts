@@ -22,7 +22,10 @@ function option({ flags, description, choices, repeat }: OptionDeclaration): Opt
 }
 
 const everywhere: readonly OptionDeclaration[] = [
-  { flags: "--format <name>", description: "text, json, csv, tsv or markdown" },
+  {
+    flags: "--format <name>",
+    description: "text, json, csv, tsv or markdown; ndjson, html or svg where a command has it",
+  },
   { flags: "--out <file>", description: "write the result to a file, whole or not at all" },
   {
     flags: "--set <key.path=value>",

@@ -1,12 +1,19 @@
 import { done, error, failed, type Outcome } from "../core/fault.js";
 import type { Column, Table } from "./table.js";
 
-/** A column by its whole name, or by its name without the currency that ends it. */
+/**
+ * A column by its whole name, or by its name without the currency that ends it; in a table without a currency also by
+ * the name that the column has where there is one.
+ */
 const named = (columns: readonly Column[], name: string): number => {
   const exact = columns.findIndex(({ key }) => key === name);
-  return exact >= 0
-    ? exact
-    : columns.findIndex(({ key }) => /^_[A-Z]{3}$/.test(key.slice(name.length)) && key.startsWith(name));
+  if (exact >= 0) return exact;
+  const without = !columns.some(({ key }) => /_[A-Z]{3}$/.test(key));
+  return columns.findIndex(
+    ({ key, digits }) =>
+      (/^_[A-Z]{3}$/.test(key.slice(name.length)) && key.startsWith(name)) ||
+      (without && digits !== undefined && /^_[A-Z]{3}$/.test(name.slice(key.length)) && name.startsWith(key)),
+  );
 };
 
 /** Positions of the columns that were asked for, in the order asked; every unknown name is a fault. */

@@ -241,7 +241,19 @@ describe("the output of cost", () => {
 });
 
 describe("limits of cost", () => {
-  test("that are exceeded give status 1 and one line each, unless --quiet", async () => {
+  test("are said with --quiet too, also of one file, and in figures that differ", async () => {
+    write("over/a.yaml", batch("dear", { more: "limits: { costPerPart: 0.50 }\n" }));
+    const quiet = await cost("over/a.yaml", "--quiet", "--format", "csv");
+    expect([quiet.status, quiet.err.trim().split("\n").length]).toEqual([1, 2]);
+    expect(quiet.err).toContain("over the limit of 0.50 EUR");
+    const [first] = JSON.parse((await cost("over/a.yaml", "--format", "json")).out).orders;
+    const limit = (Math.floor(first.costPerPart * 1e4) / 1e4).toFixed(4);
+    const near = await cost("over/a.yaml", "--quiet", "--set", `limits.costPerPart=${limit}`);
+    const [, cents, least] = /costs (\S+) EUR a part, over the limit of (\S+) EUR/.exec(near.err) ?? [];
+    expect(Number(cents)).toBeGreaterThan(Number(least));
+  });
+
+  test("that are exceeded give status 1 and one line each, with --quiet nothing else", async () => {
     write("over/a.yaml", batch("dear", { more: "limits: { costPerPart: 0.50 }\n" }));
     write("over/b.yaml", batch("cheap", { more: "limits: { costPerPart: 50 }\n" }));
     const { status, out, err } = await cost("over", "--format", "csv");
@@ -251,7 +263,10 @@ describe("limits of cost", () => {
     expect(lines[0]).toMatch(
       /^over\/a\.yaml: order 1 \(hook, brick-light\) costs \d+\.\d\d EUR a part, over the limit of 0\.50 EUR \(over-limit\)$/,
     );
-    expect(await cost("over", "--format", "csv", "--quiet")).toMatchObject({ status: 1, err: "" });
+    expect(await cost("over", "--format", "csv", "--quiet")).toMatchObject({
+      status: 1,
+      err: lines.map((line) => `${line}\n`).join(""),
+    });
   });
 });
 
@@ -294,6 +309,15 @@ describe("progress of cost", () => {
     expect((await watched({ errIsTerminal: false })).err).not.toContain("of 6 files");
     expect((await watched({ errIsTerminal: true }, "--quiet")).err).toBe("");
     expect((await watched({ errIsTerminal: true, outIsTerminal: true })).err).not.toContain("of 6 files");
+  });
+});
+
+describe("the columns of cost", () => {
+  test("go by the same names on a day that has no batch", async () => {
+    const args = ["day", "--format", "csv", "--columns", "batch,total_EUR"];
+    expect((await cost(...args)).out).toMatch(/^batch,total_EUR\r\n/);
+    expect(await cost(...args, "--since", "2030-01-01")).toMatchObject({ status: 0, out: "batch,total\r\n" });
+    expect((await cost("day", "--format", "csv", "--columns", "total_USD")).status).toBe(2);
   });
 });
 
@@ -448,6 +472,35 @@ describe("cost --against", () => {
     write("same.json", out);
     const again = await cost("day", "--against", "same.json", "--format", "json");
     expect(JSON.parse(again.out).counts).toEqual({ changed: 0, same: 8, new: 0, gone: 0 });
+  });
+
+  test("looks at the earlier orders of the days asked for only", async () => {
+    write("days.json", (await cost("day", "--format", "json")).out);
+    const args = ["--since", "2027-04-02", "--until", "2027-04-02", "--against", "days.json"];
+    const { out } = await cost("day", ...args, "--format", "json");
+    const { counts, totalBefore, totalNow } = JSON.parse(out);
+    expect(counts).toEqual({ changed: 0, same: 2, new: 0, gone: 0 });
+    expect(totalNow).toBe(totalBefore);
+  });
+
+  test("says that orders it calls gone may be those of files that could not be costed", async () => {
+    write("sick/a.yaml", batch("healthy"));
+    write("sick/b.yaml", batch("sick"));
+    write("sick.json", (await cost("sick", "--format", "json")).out);
+    write("sick/b.yaml", "batch: sick\ntanks: {\n");
+    const { status, out } = await cost("sick", "--against", "sick.json");
+    expect([status, out.replace(/\s+/g, " ")]).toEqual([
+      2,
+      expect.stringContaining("1 file could not be costed: orders of it stand among those that are gone"),
+    ]);
+    const json = JSON.parse((await cost("sick", "--against", "sick.json", "--format", "json")).out);
+    expect([json.filesNotCosted, json.counts.gone]).toEqual([1, 2]);
+  });
+
+  test("shows a price that moved where the cost did not", async () => {
+    write("price.json", (await cost("day/a.yaml", "--format", "json")).out);
+    const { out } = await cost("day/a.yaml", "--set", "pricing.margin=55 %", "--against", "price.json");
+    expect(out).toMatch(/pricing: price \d+\.90 EUR -> \d+\.90 EUR\./);
   });
 
   test("refuses a file that is no such report, or is not there", async () => {

@@ -43,3 +43,20 @@ test("a shade out of reach is marked in its row and has no price", async () => {
   expect(report.orders[1]).not.toHaveProperty("price");
   expect(report.orders[0]).toMatchObject({ reachable: true, price: expect.any(Number) });
 });
+
+test("--out never follows a link over a file that the result is made from", async () => {
+  const io = {
+    ...folderIo(examples),
+    realPath: (path: string) => path.replace("/anywhere/link.csv", "/anywhere/dyes.yaml"),
+  };
+  const { status, files } = await runFake(["plan", "restock.yaml", "--out", "link.csv"], io);
+  expect([status, files.size]).toEqual([2, 0]);
+  expect((await runFake(["plan", "restock.yaml", "--out", "other.csv"], io)).files.size).toBe(1);
+});
+
+test("--out - is the standard output, and .jsonl names ndjson", async () => {
+  const { files, out } = await run("plan", "minimal.yaml", "--out", "-");
+  expect([files.size, out]).toEqual([0, (await run("plan", "minimal.yaml")).out]);
+  const cost = await run("cost", "minimal.yaml", "--out", "costs.jsonl");
+  expect(JSON.parse(cost.files.get("costs.jsonl")!.split("\n")[0]!)).toHaveProperty("costPerPart");
+});

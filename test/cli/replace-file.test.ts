@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import {
   chmodSync,
   existsSync,
@@ -7,6 +8,7 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -65,4 +67,18 @@ test.skipIf(!existsSync("/dev/null"))("replaceFile writes to a device and does n
   await file.write("text");
   await file.commit();
   expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
+});
+
+test("replaceFile clears what killed runs left beside the file an hour ago, and nothing else", async () => {
+  const ended = spawnSync(process.execPath, ["--version"]).pid;
+  const left = [`.a.csv.${ended}.part`, `.a.csv.${process.ppid}.part`, `.b.csv.${ended}.part`];
+  for (const name of left) {
+    writeFileSync(at(name), "torn");
+    utimesSync(at(name), new Date(0), new Date(0));
+  }
+  const young = `.a.csv.${ended}0.part`;
+  writeFileSync(at(young), "torn");
+  const file = await replaceFile(at("a.csv"));
+  await file.commit();
+  expect(readdirSync(folder).sort()).toEqual(["a.csv", ...left.slice(1), young].sort());
 });

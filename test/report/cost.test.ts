@@ -7,7 +7,8 @@ import { costBatch } from "../../src/core/cost/snapshot.js";
 import { spread } from "../../src/core/cost/spread.js";
 import { spreadOutputs } from "../../src/core/cost/spread-outputs.js";
 import { costChangeReport } from "../../src/report/cost/change-report.js";
-import { orderRecords } from "../../src/report/cost/entry.js";
+import { csvCosts } from "../../src/report/cost/cost-writers.js";
+import { type CostEntry, orderRecords } from "../../src/report/cost/entry.js";
 import { readCostSnapshot } from "../../src/report/cost/read-snapshot.js";
 import { costReportOf } from "../../src/report/cost/report.js";
 import { csv } from "../../src/report/csv.js";
@@ -48,19 +49,26 @@ describe("costReport", () => {
   const columns =
     "batch,date,order,part,shade,base,quantity,started,cost_per_part_EUR,total_EUR,blank_EUR,dye_EUR,water_EUR,energy_EUR,labour_EUR,consumables_EUR,equipment_EUR,disposal_EUR,price_EUR";
 
-  test("has these columns in CSV, and one row an order", () => {
-    const lines = csv(costReport([planned(sold)]).rows, style)
-      .trimEnd()
-      .split("\r\n");
+  /** As `cost` writes it. */
+  const written = (entry: CostEntry, names?: readonly string[]): string[] => {
+    const writer = csvCosts(style, "EUR", entry.spread !== undefined, names);
+    if (!writer.ok) throw new Error("no such columns");
+    return (writer.value.head() + writer.value.entry(entry)).trimEnd().split("\r\n");
+  };
+
+  test("has these columns in CSV, one row an order, and what an order rests on where it is asked for", () => {
+    const lines = written(costBatch(planned(sold)));
     expect(lines[0]).toBe(columns);
+    const asked = written(costBatch(planned(sold)), ["order", "rests_on_assumed"]);
+    const [order] = planned(sold).orders;
+    expect(asked[0]).toBe("order,rests_on_assumed");
+    expect(asked[1]).toBe(`1,${order!.restsOnAssumed.join(" ").replace("dragOut", "drag_out")}`);
     expect(lines).toHaveLength(3);
     expect(lines[1]).toMatch(/^sample,2027-04-16,1,tray,deep,,20,21,\d+\.\d\d,/);
   });
 
   test("has p10, p50 and p90 of the cost of a good part behind them with a spread", () => {
-    const lines = csv(costReportOf([drawn(sold, 40)]).rows, style)
-      .trimEnd()
-      .split("\r\n");
+    const lines = written(drawn(sold, 40));
     expect(lines[0]).toBe(`${columns},p10_EUR,p50_EUR,p90_EUR`);
     const cells = lines[1]!.split(",").map(Number);
     const [p10, p50, p90] = cells.slice(-3) as [number, number, number];

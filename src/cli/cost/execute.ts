@@ -45,7 +45,8 @@ export const execute: Execute = async (request, io) => {
   }
   const { files, faults } = await batchFiles(task.names, io);
   const early = faults.map(unplaced);
-  const alone = files.length === 1;
+  // A limit that is exceeded is said in a line of its own then, which --quiet does not keep back.
+  const alone = files.length === 1 && !output.quiet;
   const counts: Counts = noCounts();
   const progress = progressOf(files.length, output, io);
   async function* watched(): AsyncGenerator<Costed> {
@@ -53,7 +54,7 @@ export const execute: Execute = async (request, io) => {
       const job = { task, set: output.set, alone };
       for await (const one of costed(costFiles(files, job, io), alone, counts)) {
         if (one.diagnostics.length > 0 || one.exceeded.length > 0) progress.clear();
-        if (!output.quiet) for (const line of one.exceeded) io.err(`${line}\n`);
+        for (const line of one.exceeded) io.err(`${line}\n`);
         yield one;
         progress.at(counts.costed + counts.bad);
       }

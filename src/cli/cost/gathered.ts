@@ -67,9 +67,18 @@ export async function gathered(
     };
   };
   if (before === undefined) return result(costReportOf(entries));
-  const compared = compareCosts(before, { currency: currency ?? currencyOf(entries), orders });
+  const { since, until } = task;
+  const asked = before.orders.filter(
+    ({ date }) =>
+      (since === undefined && until === undefined) ||
+      (date !== null && (since === undefined || date >= since) && (until === undefined || date <= until)),
+  );
+  const compared = compareCosts(
+    { ...before, orders: asked },
+    { currency: currency ?? currencyOf(entries), orders },
+  );
   if (!compared.ok) return { diagnostics: [...diagnostics, ...compared.faults.map(unplaced)] };
-  const changes = result(costChangeReport(compared.value));
+  const changes = result(costChangeReport(compared.value, counts.bad));
   if (output.format !== "ndjson" || changes.report === undefined) return changes;
   const lines = compared.value.orders.map((order) =>
     ndjsonLine("cost-change-order", { currency: compared.value.currency, ...order }),

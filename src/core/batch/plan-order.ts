@@ -3,6 +3,7 @@ import { otherBases } from "../cost/other-bases.js";
 import { moneyText } from "../cost/rounding.js";
 import { sellingPrice } from "../cost/selling-price.js";
 import { type Fault, warning } from "../fault.js";
+import { shortNumber } from "../quantity/short-number.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import type { Batch, Order } from "./model.js";
 import type { PlanOrder } from "./plan-model.js";
@@ -44,8 +45,11 @@ export function planOrder(
 export function overLimit(batch: Batch, order: PlanOrder): Fault[] {
   const limit = batch.limits.costPerPart;
   if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];
+  const rounded = (value: number): string =>
+    batch.currency === undefined ? value.toFixed(2) : moneyText(value, batch.currency);
+  const alike = rounded(order.costPerPart) === rounded(limit);
   const amount = (value: number): string =>
-    batch.currency === undefined ? value.toFixed(2) : `${moneyText(value, batch.currency)} ${batch.currency}`;
+    [alike ? shortNumber(value, 6) : rounded(value), batch.currency].filter(Boolean).join(" ");
   return [
     warning(
       "over-limit",

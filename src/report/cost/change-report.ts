@@ -1,5 +1,6 @@
 import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
 import { costLines } from "../../core/cost/items.js";
+import { counted } from "../../core/quantity/counted.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
 import { trimmed } from "../digits.js";
 import { money } from "../money.js";
@@ -30,7 +31,9 @@ function causeText(
   const shown = causes.filter((cause) => Math.abs(cause.change) >= least).slice(0, said);
   if (shown.length > 0) return shown.map((cause) => causeInWords(cause, currency)).join("; ");
   if (status !== "changed") return null;
-  return change !== null && Math.abs(change) < least && priceBefore !== priceNow ? "pricing" : null;
+  if (change === null || Math.abs(change) >= least || priceBefore === priceNow) return null;
+  const price = (value: number | null): string => (value === null ? "none" : money(value, currency));
+  return `pricing: price ${price(priceBefore)} -> ${price(priceNow)}`;
 }
 
 /** Every order of both reports, one row each. */
@@ -77,8 +80,11 @@ const causeLines = ({ orders, currency }: CostComparison): string[] =>
     return causes === null ? [] : [`${order.batch} ${order.order}, ${order.part} ${order.shade}: ${causes}.`];
   });
 
-/** What costs more or less than in an earlier report, and why. Orders that are the same are left out for people. */
-export function costChangeReport(comparison: CostComparison): Report {
+/**
+ * What costs more or less than in an earlier report, and why. Orders that are the same are left out for people.
+ * `bad`: files that could not be costed now, whose orders are not known to be gone.
+ */
+export function costChangeReport(comparison: CostComparison, bad = 0): Report {
   const { currency, counts, totalBefore, totalNow, orders } = comparison;
   const table = rows(comparison);
   const titled = table.columns.map((column) => ({ ...column, title: short[column.title] ?? column.title }));
@@ -92,6 +98,14 @@ export function costChangeReport(comparison: CostComparison): Report {
   const blocks: Block[] = [
     { kind: "heading", level: 1, text: "Costs against the earlier report" },
     { kind: "paragraph", text: summary },
+    ...(bad > 0 && counts.gone > 0
+      ? [
+          {
+            kind: "paragraph" as const,
+            text: `${counted(bad, "file", "files")} could not be costed: orders of ${bad === 1 ? "it" : "them"} stand among those that are gone, and are missing from the sum now.`,
+          },
+        ]
+      : []),
     ...(differing.rows.length > 0 ? [{ kind: "table" as const, table: differing }] : []),
     ...(causes.length > 0
       ? [
@@ -102,7 +116,7 @@ export function costChangeReport(comparison: CostComparison): Report {
   ];
   return {
     name: "cost-change",
-    data: { currency, counts, totalBefore, totalNow, orders },
+    data: { currency, filesNotCosted: bad, counts, totalBefore, totalNow, orders },
     rows: table,
     blocks,
   };

@@ -3,6 +3,7 @@ import type { OrderCost } from "../../core/cost/snapshot.js";
 import type { Percentiles } from "../../core/cost/spread.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
+import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column } from "../table.js";
 
 const whole = (value: number): string => decimals(value, 0);
@@ -24,7 +25,10 @@ export const moneyColumn =
 
 const percentiles = ["p10", "p50", "p90"] as const;
 
-/** The columns of the cost table; with a spread also those of the cost of a good part in the draws. */
+/** A column that is shown where it is asked for: the assumed figures that an order's cost rests on. */
+export const onlyAsked = "rests_on_assumed";
+
+/** All columns of the cost table; with a spread also those of the cost of a good part in the draws. */
 export const costColumns = (currency: string | null, spread: boolean): Column[] => [
   ...["batch", "date"].map(textColumn),
   countColumn("order"),
@@ -33,6 +37,7 @@ export const costColumns = (currency: string | null, spread: boolean): Column[] 
   ...["cost_per_part", "total", ...costLines, "price", ...(spread ? percentiles : [])].map(
     moneyColumn(currency),
   ),
+  textColumn(onlyAsked),
 ];
 
 /** One order in those columns; its percentiles where the table has a spread. */
@@ -50,4 +55,5 @@ export const costRow = (order: OrderCost, spread?: Percentiles | null): Cell[] =
   ...costLines.map((line) => order.lines?.[line] ?? null),
   order.price ?? null,
   ...(spread === undefined ? [] : percentiles.map((name) => spread?.[name] ?? null)),
+  restsInCell(order.restsOnAssumed),
 ];

@@ -3,7 +3,7 @@ import { type CsvStyle, csv } from "../csv.js";
 import { ndjsonLine } from "../ndjson.js";
 import { columnPositions } from "../select-columns.js";
 import type { Cell, Table } from "../table.js";
-import { costColumns, costRow } from "./columns.js";
+import { costColumns, costRow, onlyAsked } from "./columns.js";
 import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
 
 /** Writes costs batch by batch, so that their number takes no memory. */
@@ -67,7 +67,10 @@ export function csvCosts(
   names: readonly string[] | undefined,
 ): Outcome<CostWriter> {
   const columns = costColumns(currency, spread);
-  const positions = columnPositions(columns, names ?? columns.map(({ key }) => key));
+  const positions = columnPositions(
+    columns,
+    names ?? columns.map(({ key }) => key).filter((key) => key !== onlyAsked),
+  );
   if (!positions.ok) return positions;
   const kept = positions.value;
   const table = (rows: readonly (readonly Cell[])[]): Table => ({

@@ -1,4 +1,5 @@
 import { significant } from "../digits.js";
+import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column, Table } from "../table.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { fileSaid } from "./table.js";
@@ -38,7 +39,7 @@ const tankColumns: readonly FileColumn[] = [
   text("bound_by", ({ inTank }) => inTank?.boundBy ?? null),
   size("carried_out_mL", ({ inTank }) => inTank?.carriedOutMl ?? null),
   text("rests_on_assumed", ({ inTank }) =>
-    inTank === undefined ? null : inTank.restsOnAssumed.length > 0 ? "drag_out" : "",
+    inTank === undefined ? null : restsInCell(inTank.restsOnAssumed),
   ),
 ];
 

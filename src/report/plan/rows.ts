@@ -1,6 +1,7 @@
 import type { Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
 import { decimals } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";
+import { restsInCell } from "./assumed.js";
 
 /** A column of the load table: its header, and what it holds. */
 interface LoadColumn extends Column {
@@ -50,11 +51,9 @@ const columns: readonly LoadColumn[] = [
   ),
   number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
   number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
-  text("rests_on_assumed", (_p, _b, load) => load.restsOnAssumed.map((what) => columnWords[what]).join(" ")),
+  text("rests_on_assumed", (_p, _b, load) => restsInCell(load.restsOnAssumed)),
   text("advice", adviceOn),
 ];
-
-const columnWords = { uptake: "uptake", dragOut: "drag_out" } as const;
 
 /** One row a load, for spreadsheets. */
 export const planRows = (plan: Plan): Table => ({

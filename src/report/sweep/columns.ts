@@ -2,6 +2,7 @@ import type { PlanResults } from "../../core/batch/plan-results.js";
 import { duration } from "../../core/quantity/duration.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
+import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column } from "../table.js";
 
 /** A column of results. `brief`: among those that people are shown unasked. */
@@ -35,7 +36,6 @@ export function resultColumns(all: readonly PlanResults[], currency: string | nu
   const priced = all.some(({ cost }) => cost !== null);
   const orders = upTo(most(({ orderCostPerPart }) => orderCostPerPart.length));
   const baths = upTo(most((results) => results.baths.length));
-  const rests = { uptake: "uptake", dragOut: "drag_out" } as const;
   return [
     ...(priced
       ? [
@@ -82,7 +82,7 @@ export function resultColumns(all: readonly PlanResults[], currency: string | nu
     {
       key: "rests_on_assumed",
       title: "rests on assumed",
-      of: ({ restsOnAssumed }) => restsOnAssumed.map((what) => rests[what]).join(" "),
+      of: ({ restsOnAssumed }) => restsInCell(restsOnAssumed),
     },
   ];
 }
