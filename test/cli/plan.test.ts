@@ -118,9 +118,29 @@ test("plan warns of a spent bath, a struggling heater, a quick dip and short sto
   const { status, err } = await plan("warnings.yaml");
   expect([status, codes(err).sort()]).toEqual([
     0,
-    ["bath-nearly-spent", "bath-starts-low", "dip-too-short", "heater-struggles", "stock-short"],
+    [
+      "bath-nearly-spent",
+      "bath-starts-low",
+      "dip-too-short",
+      "heater-struggles",
+      "stock-short",
+      "unknown-repeat",
+    ],
   ]);
   expect((await plan("warnings.yaml", "--strict")).status).toBe(1);
+});
+
+test("plan warns that a kept bath's shelf life is left out of its costs until it is known how often the batch comes", async () => {
+  const once = ["restock.yaml", "--set", "dyes.brick.shelfLife=60 d", "--set"];
+  const bath = "baths.0={ tank: six, dye: brick, topUp: strength";
+  for (const [rest, said] of [
+    ["}", true],
+    [", every: 7 d }", false],
+    [", after: dump }", false],
+  ] as const) {
+    const { status, err } = await plan(...once, bath + rest);
+    expect([rest, status, codes(err).includes("unknown-repeat")]).toEqual([rest, 0, said]);
+  }
 });
 
 test("plan of the minimal example has no costs and says so", async () => {

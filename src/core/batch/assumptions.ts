@@ -67,13 +67,6 @@ export function assumptionsOf(
         `dye "${dye.name}" has ${dye.swatches.length === 1 ? "one swatch" : "two swatches"}: nothing checks its ${model.uptake.law} law; dip and read two more`,
       );
   }
-  for (const bath of batch.baths)
-    if (bath.dye.shelfLifeDays !== undefined && bath.everyDays === undefined && bath.after === "keep")
-      add(
-        "unknown-repeat",
-        ["baths", bath.index],
-        `bath of "${bath.dye.name}" in tank "${bath.tank.name}": how often this batch is repeated is not known, so its life, and its share of dye and water, leave the shelf life out; write every: 7 d`,
-      );
   for (const order of batch.orders)
     if (aims[order.index]?.estimated)
       add(

@@ -23,6 +23,7 @@ import { overLimit, planOrder } from "./plan-order.js";
 import { implausible } from "./plausible.js";
 import { restsOnAny } from "./rests-on-assumed.js";
 import { type Timeline, timeline } from "./timeline.js";
+import { unknownRepeats } from "./unknown-repeat.js";
 
 function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
   return batch.dyes.flatMap((dye) => {
@@ -139,6 +140,7 @@ export function workBatch(
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
     ...implausible(batch),
+    ...unknownRepeats(batch),
   ];
   if (faults.some(isError)) return failed(...faults);
 
