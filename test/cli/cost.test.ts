@@ -122,7 +122,7 @@ describe("bad files of cost", () => {
       expect([format, status]).toEqual([format, 2]);
       expect(out).toContain("good");
       expect(err).toContain("bad/broken.yaml:2");
-      expect(err).toContain("1 file could not be costed and left out");
+      expect(err).toContain("1 file could not be costed and was left out");
     }
   });
 
@@ -310,6 +310,11 @@ describe("progress of cost", () => {
     expect((await watched({ errIsTerminal: true }, "--quiet")).err).toBe("");
     expect((await watched({ errIsTerminal: true, outIsTerminal: true })).err).not.toContain("of 6 files");
   });
+});
+
+test("a single bad file is told by its faults alone", async () => {
+  const { status, err } = await cost("bad/broken.yaml");
+  expect([status, err]).toEqual([2, expect.stringMatching(/1 error\n$/)]);
 });
 
 describe("the columns of cost", () => {

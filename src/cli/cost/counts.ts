@@ -33,11 +33,22 @@ export const isMissed = ({ missed, shown, warnings }: Counts, strict: boolean): 
   missed > 0 || (strict && (shown > 0 || warnings.size > 0));
 
 /** What a person should know of a run over many files; nothing where there is nothing to tell. */
-export function countsSaid({ bad, passedOver, undated, outside, warnings }: Counts): string | undefined {
+export function countsSaid({
+  costed,
+  bad,
+  passedOver,
+  undated,
+  outside,
+  warnings,
+}: Counts): string | undefined {
+  // Of a single file its faults tell all.
+  const single = costed + bad + passedOver + undated + outside === 1;
   const codes = [...warnings].sort(([a], [b]) => (a < b ? -1 : 1));
   const all = codes.reduce((sum, [, count]) => sum + count, 0);
   const lines = [
-    ...(bad > 0 ? [`${counted(bad, "file")} could not be costed and left out`] : []),
+    ...(bad > 0 && !single
+      ? [`${counted(bad, "file")} could not be costed and ${bad === 1 ? "was" : "were"} left out`]
+      : []),
     ...(passedOver > 0 ? [`${counted(passedOver, "file")} without a batch passed over`] : []),
     ...(undated > 0 ? [`${counted(undated, "batch", "batches")} without a date left out`] : []),
     ...(outside > 0 ? [`${counted(outside, "batch", "batches")} of other days left out`] : []),
