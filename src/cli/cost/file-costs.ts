@@ -11,7 +11,7 @@ import { spreadOf } from "../batch/spread-of.js";
 import type { Request } from "../command.js";
 import type { Io } from "../io.js";
 import { type BatchFile, holdsBatch } from "./batch-files.js";
-import type { CostTask } from "./task.js";
+import { type CostTask, hasDays, isAsked } from "./task.js";
 
 /** Why a file has no row and is not bad either. */
 export type LeftOut = "passedOver" | "undated" | "outside";
@@ -42,19 +42,17 @@ export interface CostJob {
 const isReport = (text: string): boolean => /^\s*\{\s*"schema":\s*"dipwright\//.test(text.slice(0, 200));
 
 function leftOut(
-  { since, until }: CostJob["task"],
+  task: CostJob["task"],
   named: boolean,
   data: Readonly<Record<string, unknown>>,
 ): LeftOut | undefined {
   if (!named && !holdsBatch(data)) return "passedOver";
-  if (since === undefined && until === undefined) return undefined;
+  if (!hasDays(task)) return undefined;
   const { date } = data;
   if (date === undefined || date === null) return "undated";
   // A date of another form is told as a fault.
   if (typeof date !== "string" || !/^\d{4}-\d\d-\d\d$/.test(date)) return undefined;
-  return (since !== undefined && date < since) || (until !== undefined && date > until)
-    ? "outside"
-    : undefined;
+  return isAsked(task, date) ? undefined : "outside";
 }
 
 /** Costs one file after the other; files that they include, and dyes, are read and fitted once. */

@@ -12,7 +12,7 @@ import { type Result, unplaced } from "../command.js";
 import type { OutputOptions } from "../output-options.js";
 import type { Costed } from "./costed.js";
 import { type Counts, countsSaid, isMissed } from "./counts.js";
-import type { CostTask } from "./task.js";
+import { type CostTask, hasDays, isAsked } from "./task.js";
 
 /** The report with the columns asked for, in its rows and in the first table that people see. */
 function withColumns(report: Report, names: readonly string[] | undefined): Report | readonly Fault[] {
@@ -67,12 +67,7 @@ export async function gathered(
     };
   };
   if (before === undefined) return result(costReportOf(entries));
-  const { since, until } = task;
-  const asked = before.orders.filter(
-    ({ date }) =>
-      (since === undefined && until === undefined) ||
-      (date !== null && (since === undefined || date >= since) && (until === undefined || date <= until)),
-  );
+  const asked = before.orders.filter(({ date }) => !hasDays(task) || (date !== null && isAsked(task, date)));
   const compared = compareCosts(
     { ...before, orders: asked },
     { currency: currency ?? currencyOf(entries), orders },

@@ -16,6 +16,14 @@ export interface CostTask {
   readonly failFast: boolean;
 }
 
+/** Whether a day (ISO 8601) is asked for; all are where neither --since nor --until is given. */
+export const isAsked = ({ since, until }: Pick<CostTask, "since" | "until">, day: string): boolean =>
+  !((since !== undefined && day < since) || (until !== undefined && day > until));
+
+/** Whether some days are not asked for. */
+export const hasDays = ({ since, until }: Pick<CostTask, "since" | "until">): boolean =>
+  since !== undefined || until !== undefined;
+
 const isDay = (text: string): boolean => {
   const time = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
   return Number.isFinite(time) && new Date(time).toISOString().startsWith(text);
