@@ -4,6 +4,11 @@ import { exactSum } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
 
+function keptLife(life: BathLife | undefined): BathLife {
+  if (life === undefined) throw new Error("the life of a kept bath was not worked");
+  return life;
+}
+
 /** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
 export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
   const { bath, setting, heating, loads, end, freshWaterMl } = run;
@@ -11,7 +16,6 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     batch,
     tank: bath.tank,
     dye: bath.dye,
-    after: bath.after,
     fresh: bath.start.kind === "fresh",
     loads: loads.map(({ plan, result }) => ({
       order: plan.order.index,
@@ -27,6 +31,6 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     topUpDye: exactSum(loads.map(({ result }) => result.topUp?.dye ?? 0)),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
-    life,
+    life: bath.after === "keep" ? keptLife(life) : undefined,
   };
 }

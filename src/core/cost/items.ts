@@ -39,7 +39,6 @@ export interface BathUse {
   readonly batch: Batch;
   readonly tank: Batch["tanks"][number];
   readonly dye: Batch["dyes"][number];
-  readonly after: "keep" | "dump";
   readonly fresh: boolean;
   readonly loads: readonly LoadUse[];
   readonly heatingMinutes?: number | undefined;
@@ -47,7 +46,7 @@ export interface BathUse {
   readonly makeUpWaterMl: number;
   readonly topUpWaterMl: number;
   readonly dyeLeft: number;
-  /** Of a bath that is kept: its costs are shared over it. */
+  /** Of a bath that is kept, whose costs are shared over it; absent for one that is dumped. */
   readonly life?: { readonly areaDm2: number; readonly dyeLeft: number } | undefined;
 }
 
@@ -111,13 +110,12 @@ export function runningItems(use: BathUse): CostItem[] {
 
 /** What is in one bath and leaves it in the end: whole where it is dumped, by its life share where it is kept. */
 function contentItems(use: BathUse): CostItem[] {
-  const { batch, tank, dye, loads, after, fresh, life } = use;
+  const { batch, tank, dye, loads, fresh, life } = use;
   const { rates } = batch;
   const item = sharedByArea(use);
-  const kept = after === "keep" ? life : undefined;
-  const share = kept ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), kept.areaDm2) : 1;
-  const makeUpMl = kept || fresh ? use.makeUpWaterMl * share : 0;
-  const left = kept ? kept.dyeLeft * share : use.dyeLeft;
+  const share = life ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), life.areaDm2) : 1;
+  const makeUpMl = life || fresh ? use.makeUpWaterMl * share : 0;
+  const left = life ? life.dyeLeft * share : use.dyeLeft;
   return [
     item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6),
     item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000),

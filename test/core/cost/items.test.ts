@@ -12,7 +12,6 @@ describe("bathItems", () => {
     batch,
     tank: bath.tank,
     dye: bath.dye,
-    after: "keep" as const,
     fresh: true,
     loads: [
       { order: 0, areaDm2: 30, seconds: 60, cycleSeconds: 180, dye: 2 },
@@ -43,14 +42,14 @@ describe("bathItems", () => {
   });
 
   test("takes a dumped bath's whole", () => {
-    const items = bathItems({ ...use, after: "dump" });
+    const items = bathItems({ ...use, life: undefined });
     expect(amountOf(items, "make-up")).toBeCloseTo(5000e-6 * 4.2, 12);
     expect(amountOf(items, "left in the bath")).toBeCloseTo(500 * 0.046, 12);
     expect(amountOf(items, "spent liquor")).toBeCloseTo(6 * 0.6, 12);
   });
 
   test("takes no make-up for a dumped bath that was there before", () => {
-    expect(amountOf(bathItems({ ...use, after: "dump", fresh: false }), "make-up")).toBe(0);
+    expect(amountOf(bathItems({ ...use, life: undefined, fresh: false }), "make-up")).toBe(0);
   });
 });
 
