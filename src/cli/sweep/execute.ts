@@ -118,7 +118,7 @@ export const execute: Execute = async (request, io) => {
   if (tried.every(({ results }) => results === null)) return { diagnostics: tried[0]!.diagnostics };
   const wanted = request.options.result as string | undefined;
   const report = sweepReport(
-    varied.map(({ key, values }) => ({ key, values: values.map(({ text }) => text) })),
+    varied.map(({ key, names, values }) => ({ key, names, values: values.map(({ text }) => text) })),
     tried.map(({ values, results, error: failed }) => ({ values, results, error: failed })),
     {
       currency: tried.find(({ results }) => results)!.currency,

@@ -1,10 +1,12 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
-import { readKeyPath } from "../../spec/key-path.js";
+import { type KeyPath, readKeyPath } from "../../spec/key-path.js";
 import { type Override, readOverride } from "../../spec/override.js";
 
 /** A key of the batch and what it is set to, one after the other. */
 export interface Varied {
   readonly key: string;
+  /** The names that the key is made of, as written. */
+  readonly names: readonly string[];
   readonly values: readonly { readonly text: string; readonly change: Override }[];
 }
 
@@ -57,6 +59,9 @@ export function spreadRange(text: string): string[] {
   });
 }
 
+const namesIn = (argument: string, path: KeyPath): string[] =>
+  path.ok ? path.steps.map(({ start, end }) => argument.slice(start, end).trim()) : [];
+
 /** Reads one `--vary KEY=A,B,C`. */
 export function readVaried(argument: string): { varied?: Varied; diagnostics: readonly Diagnostic[] } {
   const path = readKeyPath(argument);
@@ -81,7 +86,11 @@ export function readVaried(argument: string): { varied?: Varied; diagnostics: re
   const diagnostics = read.flatMap((one) => one.diagnostics);
   if (diagnostics.length > 0) return { diagnostics };
   return {
-    varied: { key, values: read.map(({ text, read: change }) => ({ text, change: change! })) },
+    varied: {
+      key,
+      names: namesIn(argument, path),
+      values: read.map(({ text, read: change }) => ({ text, change: change! })),
+    },
     diagnostics,
   };
 }

@@ -15,20 +15,19 @@ export interface SweepRow {
 /** A key that varies. */
 export interface VariedKey {
   readonly key: string;
+  /** What the key is made of, as written. */
+  readonly names: readonly string[];
   readonly values: readonly string[];
 }
 
-/** The names of a key; dots in quotes or behind a backslash part nothing. */
-const namesOf = (key: string): readonly string[] =>
-  key.match(/(?:"(?:\\.|[^"])*"|'(?:\\.|[^'])*'|\\.|[^.])+/g) ?? [key];
-
 /** The shortest end of each key that no other key has: "volume" of "tanks.six.volume". */
-function shortNames(keys: readonly string[]): string[] {
-  const end = (key: string, count: number): string => namesOf(key).slice(-count).join(".");
-  return keys.map((key) => {
-    for (let count = 1; count < namesOf(key).length; count++)
-      if (keys.filter((other) => end(other, count) === end(key, count)).length === 1) return end(key, count);
-    return key;
+function shortNames(varied: readonly VariedKey[]): string[] {
+  const end = ({ names }: VariedKey, count: number): string => names.slice(-count).join(".");
+  return varied.map((one) => {
+    for (let count = 1; count < one.names.length; count++)
+      if (varied.filter((other) => end(other, count) === end(one, count)).length === 1)
+        return end(one, count);
+    return one.key;
   });
 }
 
@@ -77,7 +76,7 @@ export function sweepReport(
   const columns = resultColumns(worked, currency);
   const picked = wanted === undefined ? done(columns) : pick(columns, wanted);
   if (!picked.ok) return picked;
-  const short = shortNames(varied.map(({ key }) => key));
+  const short = shortNames(varied);
   const keys = varied.map(({ key }, i): Column => ({ key, title: short[i]!, align: "left", tone: "strong" }));
   const rests = new Set(worked.flatMap(({ restsOnAssumed }) => restsOnAssumed));
   const read =
