@@ -20,7 +20,7 @@ export const noAdvice: BathAdvice = { heat: {}, dyeFate: null, steadyTopUp: null
 export function bathAdvice(batch: Batch, run: BathRun, lives: BathLives): BathAdvice {
   const { loads, end, bath } = run;
   return {
-    heat: heatOf(batch, run),
+    heat: heatAdvice(batch, run),
     dyeFate: {
       ...dyeFate({
         takenUp: exactSum(loads.map(({ result }) => result.takenUp)),
@@ -34,7 +34,7 @@ export function bathAdvice(batch: Batch, run: BathRun, lives: BathLives): BathAd
   };
 }
 
-function heatOf(batch: Batch, { bath }: BathRun): BathAdvice["heat"] {
+function heatAdvice(batch: Batch, { bath }: BathRun): BathAdvice["heat"] {
   const { warmUp, now, variants } = heatReport(bath.tank, bath.dye.celsius, batch.room);
   const holding = ({ dipping, covered }: HeatVariant) => ({ lidOff: dipping, lidOn: covered });
   return {

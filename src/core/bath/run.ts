@@ -56,7 +56,9 @@ export interface LoadResult {
 /** A bath while it is worked, and what its last load did: written in place, since a life is ten thousand loads. */
 export interface WorkedBath
   extends Omit<Writable<LoadResult>, "strengthAfter" | "volumeAfterL" | "topUp" | "after"> {
+  /** Measured hot. */
   volumeL: number;
+  /** mL of concentrate or g of powder, as `topUpDye`, which is measured cold. */
   dye: number;
   toppedUp: boolean;
   topUpDye: number;

@@ -12,7 +12,11 @@ export function dipWindow(
   return [from, window.to === null ? null : (timer(window.to, strength) ?? null)];
 }
 
-/** CIEDE2000 per second at a dip of a strength: that of a fresh bath, slowed as the dip itself is. */
+/**
+ * CIEDE2000 per second at a dip of a strength: that of a fresh bath, slowed as the dip itself is. dt_fresh/dt is the
+ * ratio of what a depth larger by 1e-4 of itself takes longer in the fresh bath and in this one. Null where no colour
+ * is known or the depth is not reached.
+ */
 export function dipSlope(
   model: UptakeModel,
   timer: DipTimer,

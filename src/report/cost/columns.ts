@@ -1,9 +1,9 @@
 import { costLines } from "../../core/cost/items.js";
 import type { OrderCost } from "../../core/cost/snapshot.js";
 import type { Percentiles } from "../../core/cost/spread.js";
+import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
-import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column } from "../table.js";
 
 const whole = (value: number): string => decimals(value, 0);

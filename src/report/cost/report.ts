@@ -1,4 +1,4 @@
-import { footnote, mark } from "../plan/assumed.js";
+import { footnote, mark } from "../assumed.js";
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
 import { costColumns, costRow } from "./columns.js";

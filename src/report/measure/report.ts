@@ -1,6 +1,6 @@
 import type { Fault } from "../../core/fault.js";
+import { mark } from "../assumed.js";
 import { trimmed } from "../digits.js";
-import { mark } from "../plan/assumed.js";
 import type { Block, Report } from "../report.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { measureRows } from "./rows.js";

@@ -1,5 +1,5 @@
+import { restsInCell } from "../assumed.js";
 import { significant } from "../digits.js";
-import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column, Table } from "../table.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { fileSaid } from "./table.js";

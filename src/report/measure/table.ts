@@ -1,6 +1,6 @@
 import type { LoadLimit } from "../../core/batch/loads.js";
+import { mark } from "../assumed.js";
 import { significant, trimmed } from "../digits.js";
-import { mark } from "../plan/assumed.js";
 import type { Cell, Column, Table } from "../table.js";
 import type { MeasuredFile } from "./measured-file.js";
 

@@ -1,8 +1,8 @@
 import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
 import { duration } from "../../core/quantity/duration.js";
 import { pour } from "../amounts.js";
+import { mark } from "../assumed.js";
 import { moneyDigits } from "../money.js";
-import { mark } from "./assumed.js";
 
 /** What a longer drain would save, and what it would cost; null where it saves nothing. */
 export function drainText(plan: Plan, { longerDrain: drain }: PlanBath): string | null {

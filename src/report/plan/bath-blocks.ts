@@ -2,10 +2,10 @@ import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
 import type { DyeAmount } from "../../core/bath/make-up.js";
 import { duration } from "../../core/quantity/duration.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
+import { footnote, mark } from "../assumed.js";
 import type { Block } from "../report.js";
 import { clock, stretch } from "../times.js";
 import { drainText, heatText } from "./advice.js";
-import { footnote, mark } from "./assumed.js";
 import { lifeBlocks } from "./life-blocks.js";
 import { partAdvice } from "./part-advice.js";
 

@@ -3,10 +3,10 @@ import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
 import { duration } from "../../core/quantity/duration.js";
 import { degrees } from "../amounts.js";
+import { footnote, mark } from "../assumed.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import { clock } from "../times.js";
-import { footnote, mark } from "./assumed.js";
 import { bathBlocks } from "./bath-blocks.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);

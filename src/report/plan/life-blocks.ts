@@ -1,9 +1,9 @@
 import type { Plan, PlanBath, PlanLife } from "../../core/batch/plan-model.js";
 import type { LifeEnd } from "../../core/bath/life.js";
 import { percent, pour, weigh } from "../amounts.js";
+import { mark } from "../assumed.js";
 import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
-import { mark } from "./assumed.js";
 
 const ends: Record<LifeEnd, string> = {
   "longest-dip": "a dip passes the longest",

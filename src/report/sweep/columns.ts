@@ -1,8 +1,8 @@
 import type { PlanResults } from "../../core/batch/plan-results.js";
 import { duration } from "../../core/quantity/duration.js";
+import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
-import { restsInCell } from "../plan/assumed.js";
 import type { Cell, Column } from "../table.js";
 
 /** A column of results. `brief`: among those that people are shown unasked. */

@@ -1,6 +1,6 @@
 import type { PlanResults } from "../../core/batch/plan-results.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
-import { restsInWords } from "../plan/assumed.js";
+import { restsInWords } from "../assumed.js";
 import type { Report } from "../report.js";
 import type { Column, Table } from "../table.js";
 import { type ResultColumn, resultColumns } from "./columns.js";
