@@ -50,7 +50,7 @@ export const because = (cause: unknown): string => {
 };
 
 /** What came of an included file: its data, or why it could not be read. */
-type Included = { readonly missing: unknown } | ReturnType<typeof readSource>;
+type Included = { readonly missing: unknown } | Awaited<ReturnType<typeof readSource>>;
 
 /**
  * What one run keeps of included files, so that many batches that share them read and join them once. Their data
@@ -70,7 +70,7 @@ async function included(file: string, readFile: ReadFile, { files }: IncludeMemo
   if (known !== undefined) return known;
   let read: Included;
   try {
-    read = readSource(file, await readFile(file));
+    read = await readSource(file, await readFile(file));
   } catch (missing) {
     read = { missing };
   }
@@ -147,7 +147,7 @@ export async function gather(
     sources.push(source);
   }
 
-  const main = readSource(name, text);
+  const main = await readSource(name, text);
   diagnostics.push(...main.diagnostics);
   if (main.source === undefined) return { whole: false, diagnostics };
   const own = name === "-" ? name : normalize(name);

@@ -7,9 +7,9 @@ import type { Origin } from "./origin.js";
 import { batchSchema } from "./schema/batch.js";
 import { isTextAt } from "./schema-at.js";
 import type { Path, Source } from "./source.js";
-import { composeYaml } from "./yaml-compose.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
+import { readYaml } from "./yaml-read.js";
 
 /** An option that changes values of a batch: `--set key.path=value`. */
 export type OverrideOption = "--set" | "--vary";
@@ -44,31 +44,31 @@ const isObject = (value: unknown): value is Record<string, unknown> | unknown[] 
   typeof value === "object" && value !== null;
 
 /** The value of an argument, with its places in the argument. */
-function argumentValue(
+async function argumentValue(
   option: OverrideOption,
   text: string,
   above: Path,
   lines: Lines & { whole: () => Span },
-): { source?: Source; diagnostics: readonly Diagnostic[] } {
-  const { doc, diagnostics } = composeYaml(text, lines);
-  if (doc === undefined || diagnostics.length > 0) return { diagnostics };
-  const { plain, diagnostics: more } = yamlPlain(doc, lines, (path) =>
+): Promise<{ source?: Source; diagnostics: readonly Diagnostic[] }> {
+  const { root, diagnostics } = await readYaml(text, lines);
+  if (root === undefined) return { diagnostics };
+  const { plain, diagnostics: more } = yamlPlain(root, lines, (path) =>
     isTextAt(batchSchema(), [...above, ...path]),
   );
   if (more.length > 0) return { diagnostics: more };
   const locate: Source["locate"] = (path, part) => {
     if (path.length === 0 && part === "key") return lines.whole();
-    const { key, value } = yamlRanges(doc, text, path);
+    const { key, value } = yamlRanges(root, text, path);
     return lines.span(...((part === "key" ? key : value) ?? value ?? [0, 1]));
   };
   return { source: { name: option, plain, locate }, diagnostics: [] };
 }
 
 /** Reads one `key.path=value`: the value as YAML. Positions in it point at the argument. */
-export function readOverride(
+export async function readOverride(
   text: string,
   option: OverrideOption = "--set",
-): { read?: Override; diagnostics: readonly Diagnostic[] } {
+): Promise<{ read?: Override; diagnostics: readonly Diagnostic[] }> {
   const path = readKeyPath(text);
   if (!path.ok && path.why !== "no-equals")
     return {
@@ -98,7 +98,7 @@ export function readOverride(
     };
   const { equals, steps } = path;
   const lines = linesOf(option, text);
-  const { source, diagnostics } = argumentValue(
+  const { source, diagnostics } = await argumentValue(
     option,
     text.slice(equals + 1),
     steps.map(({ name }) => name),

@@ -158,7 +158,7 @@ export async function openBatch(given: BatchInput): Promise<OpenBatch> {
     };
   let joined: Merged = merged;
   for (const argument of input.overrides ?? []) {
-    const { read, diagnostics: faults } = readOverride(argument);
+    const { read, diagnostics: faults } = await readOverride(argument);
     const set = read === undefined ? { merged: joined, diagnostics: faults } : applyOverride(joined, read);
     first.push(...set.diagnostics);
     joined = set.merged;

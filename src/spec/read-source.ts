@@ -1,14 +1,13 @@
-import type { Document } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { jsonShape } from "./json-shape.js";
 import { type Lines, linesOf } from "./lines.js";
 import { batchSchema } from "./schema/batch.js";
 import { isTextAt } from "./schema-at.js";
 import type { Source } from "./source.js";
-import { composeYaml } from "./yaml-compose.js";
-import { deepest } from "./yaml-depth.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
+import { readYaml } from "./yaml-read.js";
+import { deepest, type YamlNode, yamlTree } from "./yaml-tree.js";
 
 /** Largest file that is read [bytes]. */
 export const largest = 4 * 1024 * 1024;
@@ -27,21 +26,19 @@ const sourceOf = (
   text: string,
   lines: Lines,
   plain: unknown,
-  document: () => Document | undefined,
+  tree: () => YamlNode | null,
 ): Source => ({
   name,
   plain,
   locate(path, part) {
-    const doc = document();
-    if (doc === undefined) return lines.span(0, 1);
-    const { key, value, short } = yamlRanges(doc, text, path);
+    const { key, value, short } = yamlRanges(tree(), text, path);
     const found = part === "value" && short ? (value ?? key) : (key ?? value);
     return found === undefined ? lines.span(0, 1) : lines.span(...found);
   },
 });
 
 /** Reads one file: YAML, or JSON where the name ends in .json. */
-export function readSource(name: string, given: string): Read {
+export async function readSource(name: string, given: string): Promise<Read> {
   const text = given.startsWith("\uFEFF") ? given.slice(1) : given;
   const lines = linesOf(name, text);
   const bytes = text.length > largest ? text.length : new TextEncoder().encode(text).length;
@@ -59,19 +56,22 @@ export function readSource(name: string, given: string): Read {
   if (/\.json$/i.test(name) && /^\s*\{/.test(text)) {
     const shape = jsonShape(text);
     if (shape !== undefined && shape.depth <= deepest && shape.unique) {
-      let doc: Document | undefined;
+      let root: YamlNode | null | undefined;
       return {
         source: sourceOf(name, text, lines, shape.plain, () => {
-          doc ??= composeYaml(text, lines).doc;
-          return doc;
+          if (root === undefined) {
+            const tree = yamlTree(text);
+            root = "root" in tree ? tree.root : null;
+          }
+          return root;
         }),
         diagnostics: [],
       };
     }
   }
-  const { doc, diagnostics } = composeYaml(text, lines);
-  if (doc === undefined || diagnostics.length > 0) return { diagnostics };
-  const { plain, diagnostics: more } = yamlPlain(doc, lines, (path) => isTextAt(batchSchema(), path));
+  const { root, diagnostics } = await readYaml(text, lines);
+  if (root === undefined) return { diagnostics };
+  const { plain, diagnostics: more } = yamlPlain(root, lines, (path) => isTextAt(batchSchema(), path));
   if (more.some((d) => d.code === "alias")) return { diagnostics: more };
   if (plain === null || typeof plain !== "object" || Array.isArray(plain))
     return refused(
@@ -79,7 +79,7 @@ export function readSource(name: string, given: string): Read {
       plain === null && more.length === 0 ? "the file holds nothing" : "the file holds no keys",
       "a batch file begins with a line such as batch: spring-restock; put a space after each colon",
       lines,
-      doc.contents?.range?.[0] ?? 0,
+      root?.start ?? 0,
     );
-  return { source: sourceOf(name, text, lines, plain, () => doc), diagnostics: more };
+  return { source: sourceOf(name, text, lines, plain, () => root), diagnostics: more };
 }

@@ -1,7 +1,5 @@
 import { type CST, Lexer, Parser } from "yaml";
-
-/** Deepest nesting that is read; a batch file needs 5. */
-export const deepest = 64;
+import { deepest } from "./yaml-tree.js";
 
 /** Where a token tree first passes the deepest nesting that is read; undefined if it does not. Uses no recursion. */
 function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {

@@ -1,5 +1,5 @@
-import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
 import type { Path } from "./source.js";
+import type { YamlEntry, YamlMap, YamlNode } from "./yaml-tree.js";
 
 /** Start and end in the text of a key and of the value behind it. */
 interface Ranges {
@@ -9,47 +9,64 @@ interface Ranges {
   readonly short: boolean;
 }
 
-const range = (node: Node | null | undefined): readonly [number, number] | undefined =>
-  node?.range === undefined || node.range === null ? undefined : [node.range[0], node.range[1]];
+const range = ({ start, end }: YamlNode): readonly [number, number] => [start, end];
 
-const target = (node: unknown, doc: Document): unknown => (isAlias(node) ? node.resolve(doc) : node);
+/** Nodes by the name after &, of the last of that name. */
+function anchorsOf(root: YamlNode): Map<string, YamlNode> {
+  const found = new Map<string, YamlNode>();
+  const walk = (node: YamlNode): void => {
+    if (node.anchor !== undefined) found.set(node.anchor, node);
+    if (node.kind === "list") node.items.forEach(walk);
+    if (node.kind === "map") for (const { value } of node.entries) walk(value);
+  };
+  walk(root);
+  return found;
+}
 
-const indexes = new WeakMap<YAMLMap, Map<string, Pair>>();
+const anchors = new WeakMap<YamlNode, Map<string, YamlNode>>();
+const entriesBy = new WeakMap<YamlMap, Map<string, YamlEntry>>();
 
-/** The pairs of a map by key, the first where a key stands twice. */
-function pairsOf(map: YAMLMap): Map<string, Pair> {
-  let index = indexes.get(map);
+/** What an alias stands for; anything else is itself. */
+function target(node: YamlNode, root: YamlNode): YamlNode | undefined {
+  if (node.kind !== "alias") return node;
+  let known = anchors.get(root);
+  if (known === undefined) {
+    known = anchorsOf(root);
+    anchors.set(root, known);
+  }
+  return known.get(node.name);
+}
+
+/** The entries of a map by key, the first where a key stands twice. */
+function entriesOf(map: YamlMap): Map<string, YamlEntry> {
+  let index = entriesBy.get(map);
   if (index === undefined) {
     index = new Map();
-    for (const pair of map.items) {
-      const name = String(isScalar(pair.key) ? pair.key.value : "");
-      if (!index.has(name)) index.set(name, pair);
-    }
-    indexes.set(map, index);
+    for (const entry of map.entries) if (!index.has(entry.key.text)) index.set(entry.key.text, entry);
+    entriesBy.set(map, index);
   }
   return index;
 }
 
 /** The value of a key, and where a path ends: the deepest part of it that the document has. */
-export function yamlRanges(doc: Document, text: string, path: Path): Ranges {
-  let node: unknown = target(doc.contents, doc);
-  let pair: Pair<unknown, unknown> | undefined;
-  let item: unknown = node;
+export function yamlRanges(root: YamlNode | null, text: string, path: Path): Ranges {
+  if (root === null) return { short: false };
+  let node = target(root, root);
+  let key: YamlNode | undefined;
+  let item: YamlNode = root;
   for (const step of path) {
-    if (isMap(node)) {
-      const found = pairsOf(node).get(String(step));
+    if (node?.kind === "map") {
+      const found = entriesOf(node).get(String(step));
       if (found === undefined) break;
-      pair = found;
+      key = found.key;
       item = found.value;
-    } else if (isSeq(node) && typeof step === "number" && step < node.items.length) {
-      pair = undefined;
-      item = node.items[step];
+    } else if (node?.kind === "list" && typeof step === "number" && step < node.items.length) {
+      key = undefined;
+      item = node.items[step]!;
     } else break;
-    node = target(item, doc);
+    node = target(item, root);
   }
-  const key = range(pair?.key as Node | undefined);
-  const value = item === null || item === undefined ? undefined : range(item as Node);
-  const short =
-    value !== undefined && value[1] > value[0] && !text.slice(value[0], value[1]).trimEnd().includes("\n");
-  return { ...(key === undefined ? {} : { key }), ...(value === undefined ? {} : { value }), short };
+  const [start, end] = range(item);
+  const short = end > start && !text.slice(start, end).trimEnd().includes("\n");
+  return { ...(key === undefined ? {} : { key: range(key) }), value: [start, end], short };
 }

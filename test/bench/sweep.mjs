@@ -76,7 +76,8 @@ const timed = async (work) => {
   return { ms: Number(process.hrtime.bigint() - start) / 1e6, result };
 };
 const parts = { read: [], check: [], plan: [], again: [] };
-const chosen = [...combinations(vary.map((one) => readVaried(one).varied.values))];
+const varied = await Promise.all(vary.map(readVaried));
+const chosen = [...combinations(varied.map((one) => one.varied.values))];
 for (let i = 0; i < rounds; i++) {
   const open = await timed(openOne);
   parts.read.push(open.ms);

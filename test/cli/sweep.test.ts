@@ -179,8 +179,8 @@ describe("sweep", () => {
 });
 
 describe("readVaried", () => {
-  test("takes a name with a dot or an equals sign in quotes", () => {
-    const { varied, diagnostics } = readVaried('parts."a=b v1.2".mass=5 g,6 g');
+  test("takes a name with a dot or an equals sign in quotes", async () => {
+    const { varied, diagnostics } = await readVaried('parts."a=b v1.2".mass=5 g,6 g');
     expect(diagnostics).toEqual([]);
     expect(varied!.key).toBe('parts."a=b v1.2".mass');
     expect(varied!.values.map(({ text }) => text)).toEqual(["5 g", "6 g"]);
@@ -203,8 +203,9 @@ describe("readVaried", () => {
       expect(spreadRange(text)).toEqual([text]);
   });
 
-  test("reads each value as YAML once", () => {
-    expect(readVaried("a.b=1,[2]").varied!.values.map(({ change }) => change.source.plain)).toEqual([1, [2]]);
+  test("reads each value as YAML once", async () => {
+    const { varied } = await readVaried("a.b=1,[2]");
+    expect(varied!.values.map(({ change }) => change.source.plain)).toEqual([1, [2]]);
   });
 });
 

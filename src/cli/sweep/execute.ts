@@ -85,7 +85,7 @@ export const execute: Execute = async (request, io) => {
     return refused(
       error("usage", [], "--vary is needed: nothing varies", "write --vary tanks.six.volume='6 L,8 L'"),
     );
-  const read = given.map(readVaried);
+  const read = await Promise.all(given.map(readVaried));
   const diagnostics = read.flatMap((one) => one.diagnostics);
   const varied = read.flatMap((one) => one.varied ?? []);
   const twice = varied.find(({ key }, i) => varied.findIndex((other) => other.key === key) < i);

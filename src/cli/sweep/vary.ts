@@ -63,7 +63,9 @@ const namesIn = (argument: string, path: KeyPath): string[] =>
   path.ok ? path.steps.map(({ start, end }) => argument.slice(start, end).trim()) : [];
 
 /** Reads one `--vary KEY=A,B,C`. */
-export function readVaried(argument: string): { varied?: Varied; diagnostics: readonly Diagnostic[] } {
+export async function readVaried(
+  argument: string,
+): Promise<{ varied?: Varied; diagnostics: readonly Diagnostic[] }> {
   const path = readKeyPath(argument);
   const equals = path.ok ? path.equals : argument.indexOf("=");
   if (equals < 1)
@@ -82,7 +84,9 @@ export function readVaried(argument: string): { varied?: Varied; diagnostics: re
     return {
       diagnostics: [usage(argument, "one of the values is empty", "write one value between two commas")],
     };
-  const read = texts.map((text) => ({ text, ...readOverride(`${key}=${text}`, "--vary") }));
+  const read = await Promise.all(
+    texts.map(async (text) => ({ text, ...(await readOverride(`${key}=${text}`, "--vary")) })),
+  );
   const diagnostics = read.flatMap((one) => one.diagnostics);
   if (diagnostics.length > 0) return { diagnostics };
   return {

@@ -1,9 +1,10 @@
-import { Composer, type Document } from "yaml";
+import { Composer } from "yaml";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Lines } from "./lines.js";
-import { deepest, tokensOf } from "./yaml-depth.js";
+import { tokensOf } from "./yaml-depth.js";
 import { yamlFault } from "./yaml-fault.js";
 import { openings } from "./yaml-opening.js";
+import { deepest } from "./yaml-tree.js";
 
 /** What is said once of the first of many lines that have the same fault. */
 function andMore(message: string, all: readonly unknown[]): string {
@@ -11,21 +12,19 @@ function andMore(message: string, all: readonly unknown[]): string {
   return `${message}, and in that of ${more} more ${more === 1 ? "line" : "lines"}`;
 }
 
-/** The document of a YAML text that has been found well formed, or what is wrong with it. */
-export function composeYaml(text: string, lines: Lines): { doc?: Document; diagnostics: Diagnostic[] } {
+/** What is wrong with a text that is no well-formed YAML; nothing where the yaml package finds it well formed. */
+export function yamlFaults(text: string, lines: Lines): Diagnostic[] {
   const { tokens, tooDeep: deep } = tokensOf(text);
   if (deep !== undefined)
-    return {
-      diagnostics: [
-        {
-          code: "too-deep",
-          severity: "error",
-          message: `nested more than ${deepest} deep`,
-          help: "a batch file nests 5 deep at most: check the brackets",
-          spans: [lines.span(deep, deep + 1)],
-        },
-      ],
-    };
+    return [
+      {
+        code: "too-deep",
+        severity: "error",
+        message: `nested more than ${deepest} deep`,
+        help: "a batch file nests 5 deep at most: check the brackets",
+        spans: [lines.span(deep, deep + 1)],
+      },
+    ];
   const options = { stringKeys: true, uniqueKeys: false, prettyErrors: false, version: "1.2" } as const;
   const docs = [...new Composer(options).compose(tokens, true, text.length)];
   const doc = docs[0]!;
@@ -54,5 +53,5 @@ export function composeYaml(text: string, lines: Lines): { doc?: Document; diagn
       help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
       spans: [lines.span(0, 5)],
     });
-  return { doc: doc as unknown as Document, diagnostics };
+  return diagnostics;
 }
