@@ -1,4 +1,5 @@
 import type { Colour } from "../core/batch/model.js";
+import { mapped } from "../core/mapped.js";
 import type { MeshUnit } from "../core/mesh/units.js";
 import { standardReading } from "./base-under.js";
 import { rememberBy } from "./remember-by.js";
@@ -15,7 +16,7 @@ const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? 
 /** Completes every entry of a map, and the same map, as that of an included file is in every batch, once. */
 const eachOf = <T extends object, U>(of: (entry: T) => U) =>
   rememberBy((entries: { readonly [name: string]: T }): { readonly [name: string]: U } =>
-    Object.fromEntries(Object.entries(entries).map(([name, entry]) => [name, of(entry)])),
+    Object.fromEntries(mapped(Object.entries(entries), ([name, entry]) => [name, of(entry)])),
   );
 const noEntries = {};
 
@@ -50,7 +51,7 @@ const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefi
 const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
-  swatches: (dye.swatches ?? []).map((swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
+  swatches: mapped(dye.swatches ?? [], (swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
   law: dye.law ?? ("auto" as const),
   activationEnergy: dye.activationEnergy ?? assumedActivation,
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
@@ -157,7 +158,7 @@ export const complete = (raw: RawSpec) => ({
   dyes: completeDyes(raw.dyes ?? noEntries),
   parts: completeParts(raw.parts ?? noEntries),
   shades: completeShades(raw.shades ?? noEntries),
-  baths: (raw.baths ?? []).map((bath) => ({
+  baths: mapped(raw.baths ?? [], (bath) => ({
     ...bath,
     start: completeStart(bath.start),
     topUp: bath.topUp ?? ("none" as const),

@@ -5,6 +5,7 @@ import { type Assumed, type Estimate, reconcile, usualAssumed } from "../core/ba
 import { strengthOfSlowerDip } from "../core/bath/evidence/slower-dip.js";
 import { coldPerHot } from "../core/bath/water.js";
 import { error, type Fault, isError } from "../core/fault.js";
+import { mapped } from "../core/mapped.js";
 import type { ModelOf } from "../core/uptake/dye-memory.js";
 import type { Spec } from "./complete.js";
 import type { Amount } from "./schema/quantities.js";
@@ -100,7 +101,8 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
   const faults: Fault[] = [];
   const batch = toBatch(spec);
   const part = (name: string) => batch.parts.find((one) => one.name === name)!;
-  const weighed = weighings.map(
+  const weighed = mapped(
+    weighings,
     (item, i): Placed => ({
       path: ["handling", "dragOut", "evidence", i],
       evidence: {
@@ -114,11 +116,11 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
   );
   const settle = (placed: readonly Placed[], uptake: Assumed, dragOut: Assumed, home: Path) => {
     const outcome = reconcile(
-      placed.map(({ evidence }) => evidence),
+      mapped(placed, ({ evidence }) => evidence),
       { uptakePerDm2: uptake, dragOutMlPerDm2: dragOut },
     );
     faults.push(
-      ...outcome.faults.map((fault) => ({
+      ...mapped(outcome.faults, (fault) => ({
         help: "check the figures of this item",
         ...fault,
         path:
@@ -142,7 +144,7 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
   const placedOf = new Map<string, readonly Placed[]>();
   for (const [name, dye] of told) {
     const inBatch = batch.dyes.find((one) => one.name === name)!;
-    const items = dye.uptakeEvidence.map((item, i) =>
+    const items = mapped(dye.uptakeEvidence, (item, i) =>
       uptakeItem(item, inBatch, batch, modelOf, ["dyes", name, "uptake", "evidence", i]),
     );
     faults.push(...items.flatMap((item) => (Array.isArray(item) ? item : [])));

@@ -1,4 +1,5 @@
 import { dirname, isAbsolute, join, normalize } from "node:path";
+import { mapped } from "../core/mapped.js";
 import type { Diagnostic, Span } from "../diagnostics/diagnostic.js";
 import { asMerged, type Merged, merge } from "./merge.js";
 import { readSource } from "./read-source.js";
@@ -83,7 +84,7 @@ function joinAll(sources: readonly Source[], { joined }: IncludeMemory, diagnost
   const last = sources.at(-1)!;
   if (sources.length === 1) return asMerged(last);
   const before = sources.slice(0, -1);
-  const key = JSON.stringify(before.map(({ name }) => name));
+  const key = JSON.stringify(mapped(before, ({ name }) => name));
   let first = joined.get(key);
   if (first === undefined) {
     const found: Diagnostic[] = [];

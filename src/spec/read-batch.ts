@@ -1,5 +1,6 @@
 import type { Batch } from "../core/batch/model.js";
 import { error } from "../core/fault.js";
+import { mapped } from "../core/mapped.js";
 import { remember } from "../core/maths/remember.js";
 import { dyeMemory, type ModelOf } from "../core/uptake/dye-memory.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
@@ -64,15 +65,15 @@ const needHelp: { readonly [N in Need]: string } = {
 };
 
 function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFault[] {
-  return needs
-    .filter((need) => {
+  return mapped(
+    needs.filter((need) => {
       const value = data[need];
       return (
         value === undefined ||
         (typeof value === "object" && value !== null && Object.keys(value).length === 0)
       );
-    })
-    .map((need) => ({
+    }),
+    (need) => ({
       fault: error(
         "missing-key",
         [need],
@@ -80,7 +81,8 @@ function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFau
         needHelp[need],
       ),
       part: "key",
-    }));
+    }),
+  );
 }
 
 /**
@@ -107,27 +109,30 @@ function checked(
 
 /** By place: the main file first, then others in the order they appear; then line and column. */
 function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[] {
-  const files = [...new Set([main, ...diagnostics.flatMap((d) => d.spans.slice(0, 1).map((s) => s.file))])];
+  const files = [
+    ...new Set([main, ...diagnostics.flatMap((d) => mapped(d.spans.slice(0, 1), (s) => s.file))]),
+  ];
   const key = (d: Diagnostic): readonly number[] => {
     const span = d.spans[0];
     return span === undefined ? [-1, 0, 0] : [files.indexOf(span.file), span.line, span.column];
   };
   const seen = new Set<string>();
-  return diagnostics
-    .map((d) => ({ d, k: key(d) }))
-    .sort((a, b) => a.k[0]! - b.k[0]! || a.k[1]! - b.k[1]! || a.k[2]! - b.k[2]!)
-    .map(({ d }) => d)
-    .filter((d) => {
-      const same = JSON.stringify([
-        d.code,
-        d.message,
-        d.spans[0]?.file,
-        d.spans[0]?.line,
-        d.spans[0]?.column,
-        d.spans[0]?.text,
-      ]);
-      return !seen.has(same) && seen.add(same) !== undefined;
-    });
+  return mapped(
+    mapped(diagnostics, (d) => ({ d, k: key(d) })).sort(
+      (a, b) => a.k[0]! - b.k[0]! || a.k[1]! - b.k[1]! || a.k[2]! - b.k[2]!,
+    ),
+    ({ d }) => d,
+  ).filter((d) => {
+    const same = JSON.stringify([
+      d.code,
+      d.message,
+      d.spans[0]?.file,
+      d.spans[0]?.line,
+      d.spans[0]?.column,
+      d.spans[0]?.text,
+    ]);
+    return !seen.has(same) && seen.add(same) !== undefined;
+  });
 }
 
 /** Meshes and curves that are remembered while a batch is open. */

@@ -1,5 +1,6 @@
 import type { BathStart, Colour } from "../core/batch/model.js";
 import type { Fault, Outcome } from "../core/fault.js";
+import { mapped } from "../core/mapped.js";
 import type { Spec } from "./complete.js";
 import type { ReadModel } from "./model-reader.js";
 import { partOfModel } from "./part-of-model.js";
@@ -32,7 +33,7 @@ export async function withResources(
 ): Promise<{ spec: Spec; faults: readonly Fault[] }> {
   const faults: Fault[] = [];
   const from = <T>(outcome: Outcome<T>, path: Path): T | undefined => {
-    faults.push(...outcome.faults.map((fault) => ({ ...fault, path })));
+    faults.push(...mapped(outcome.faults, (fault) => ({ ...fault, path })));
     return outcome.ok ? outcome.value : undefined;
   };
 

@@ -1,5 +1,6 @@
 import type * as model from "../core/batch/model.js";
 import { blankCost } from "../core/cost/blank.js";
+import { mapped } from "../core/mapped.js";
 import { type ParsedSurface, wettedWallDm2 } from "../core/quantity/surface.js";
 import { baseUnder, standardReading } from "./base-under.js";
 import type { Spec } from "./complete.js";
@@ -84,7 +85,10 @@ const dye = rememberBy(
         }),
       base: ownBase,
       reading: of.reading,
-      swatches: of.swatches.map((swatch) => ({ seconds: swatch.time.value, colour: colour(swatch.colour) })),
+      swatches: mapped(of.swatches, (swatch) => ({
+        seconds: swatch.time.value,
+        colour: colour(swatch.colour),
+      })),
       law: of.law,
       ratePerSecond: of.rate?.value,
       saturation: of.saturation,
@@ -121,7 +125,7 @@ const oneBlank = (of: Amount | Build, massG: number): number =>
 const blank = (of: Blank | undefined, massG: number): number | ReadonlyMap<string, number> | undefined => {
   if (of === undefined) return undefined;
   if (isAmount(of) || isBuilt(of)) return oneBlank(of, massG);
-  return new Map(Object.entries(of).map(([base, each]) => [base, oneBlank(each, massG)]));
+  return new Map(mapped(Object.entries(of), ([base, each]) => [base, oneBlank(each, massG)]));
 };
 
 const part = rememberBy((of: Of<"parts">, name: string): model.Part => {
@@ -191,7 +195,7 @@ function start(of: Spec["baths"][number]["start"]): model.BathStart {
 const named = <T, U>(
   entries: { readonly [name: string]: T },
   make: (of: T, name: string) => U,
-): ReadonlyMap<string, U> => new Map(Object.entries(entries).map(([name, of]) => [name, make(of, name)]));
+): ReadonlyMap<string, U> => new Map(mapped(Object.entries(entries), ([name, of]) => [name, make(of, name)]));
 
 const tanksOf = rememberBy((of: Spec["tanks"]) => named(of, tank));
 const dryersOf = rememberBy((of: Spec["dryers"]) => named(of, dryer));
@@ -234,7 +238,8 @@ export function toBatch(spec: Spec): model.Batch {
     parts: [...parts.values()],
     shades: [...shades.values()],
     tanks: [...tanks.values()],
-    baths: spec.baths.map(
+    baths: mapped(
+      spec.baths,
       (bath, index): model.Bath =>
         present({
           index,
@@ -246,7 +251,7 @@ export function toBatch(spec: Spec): model.Batch {
           everyDays: bath.every?.value,
         }),
     ),
-    orders: spec.orders.map((order, index): model.Order => {
+    orders: mapped(spec.orders, (order, index): model.Order => {
       const wanted = shades.get(order.shade)!;
       return present({
         index,

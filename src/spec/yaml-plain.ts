@@ -1,3 +1,4 @@
+import { mapped } from "../core/mapped.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Lines } from "./lines.js";
 import type { Path } from "./source.js";
@@ -64,7 +65,7 @@ export function yamlPlain(
     }
     inside.add(node);
     let plain: unknown;
-    if (node.kind === "list") plain = node.items.map((item, i) => below(i, item, depth + 1, again));
+    if (node.kind === "list") plain = mapped(node.items, (item, i) => below(i, item, depth + 1, again));
     else {
       joinCutNumbers(node);
       const entries = new Map<string, YamlNode>();

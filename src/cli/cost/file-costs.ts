@@ -2,6 +2,7 @@ import { costSource } from "../../core/batch/cost-source.js";
 import { planMemory } from "../../core/batch/plan-memory.js";
 import { costBatch } from "../../core/cost/snapshot.js";
 import type { Fault } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { CostEntry } from "../../report/cost/entry.js";
@@ -99,7 +100,7 @@ export function fileCosting({ task, set, alone }: CostJob, io: Io): (file: Batch
       },
       diagnostics,
       warned,
-      exceeded: exceeded.map(({ message, code }) => ({ message, code })),
+      exceeded: mapped(exceeded, ({ message, code }) => ({ message, code })),
     };
   };
 }

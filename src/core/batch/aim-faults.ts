@@ -1,9 +1,11 @@
 import { type Fault, warning } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { duration } from "../quantity/duration.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import type { Order } from "./model.js";
 
-const lab = (values: readonly number[]): string => `L ${values.map((value) => value.toFixed(1)).join(", ")}`;
+const lab = (values: readonly number[]): string =>
+  `L ${mapped(values, (value) => value.toFixed(1)).join(", ")}`;
 
 /** What must be said of a shade whatever the bath: out of reach (exit status 1), beyond the swatches. */
 export function aimFaults(

@@ -1,5 +1,6 @@
 import { partsAgain, yieldWithRework } from "../cost/rework.js";
 import { error, type Fault } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
 import type { Batch, Bath, Order } from "./model.js";
 
@@ -34,18 +35,19 @@ export function assignLoads(
   aimOf: (order: Order) => { readonly depth: number; readonly leastDepth?: number | undefined },
 ): Assignment {
   const depthOf = (order: Order): number => aimOf(order).depth;
-  const loads = new Map<Bath, LoadPlan[]>(batch.baths.map((bath) => [bath, []]));
+  const loads = new Map<Bath, LoadPlan[]>(mapped(batch.baths, (bath) => [bath, []]));
   const dyed = new Map<Bath, number>(
-    batch.baths.map((bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
+    mapped(batch.baths, (bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
   );
   const shares = { firstPass: batch.yield, rework: batch.rework ?? 0, secondPass: 1 };
-  const started = batch.orders.map((order) => partsToStart(order.quantity, yieldWithRework(shares)));
+  const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
   for (const order of sorted) {
-    const sizes = batch.baths
-      .filter((bath) => bath.dye === order.shade.dye)
-      .map((bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling) }));
+    const sizes = mapped(
+      batch.baths.filter((bath) => bath.dye === order.shade.dye),
+      (bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling) }),
+    );
     const fitting = sizes.flatMap(({ bath, size }) => (size.ok ? [{ bath, size: size.value }] : []));
     if (fitting.length === 0) {
       faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));

@@ -1,3 +1,4 @@
+import { mapped } from "../mapped.js";
 import { shortNumber } from "../quantity/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../uptake/aim.js";
 import type { Batch, Dye, Found } from "./model.js";
@@ -23,7 +24,7 @@ export function assumptionsOf(
   const add = (code: string, path: (string | number)[], message: string): void => {
     if (!found.some((known) => known.message === message)) found.push({ code, path, message });
   };
-  const used = new Set(batch.baths.map((bath) => bath.dye));
+  const used = new Set(mapped(batch.baths, (bath) => bath.dye));
   for (const dye of used) {
     const unit = dye.dilution.kind === "liquid" ? "mL of concentrate" : "g of powder";
     if (dye.uptakeFound)
@@ -74,14 +75,14 @@ export function assumptionsOf(
         ["orders", order.index],
         `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
       );
-  const unweighed = [...new Set(batch.orders.map(({ part }) => part))].filter(
+  const unweighed = [...new Set(mapped(batch.orders, ({ part }) => part))].filter(
     ({ massAssumed }) => massAssumed === true,
   );
   if (unweighed.length > 0)
     add(
       "assumed-density",
       unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
-      `the mass of ${unweighed.map(({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+      `the mass of ${mapped(unweighed, ({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
     );
   const { dragOutFound } = batch.handling;
   if (dragOutFound)
@@ -96,14 +97,14 @@ export function assumptionsOf(
       ["handling", "dragOut"],
       `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± 60 %, is assumed: weigh ten parts wet and dry for your own figure`,
     );
-  for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
+  for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
     if (tank.heaterW === undefined)
       add(
         "unknown-heater",
         ["tanks", tank.name],
         `tank "${tank.name}" has no heater power: heating up is left out of the day, the energy and the costs`,
       );
-  for (const tank of new Set(batch.baths.map((bath) => bath.tank)))
+  for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
     if (tank.surfaceAssumed)
       add(
         "assumed-surface",

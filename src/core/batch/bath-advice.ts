@@ -3,6 +3,7 @@ import { drainSaves, dyeFate } from "../bath/dye-fate.js";
 import { type HeatVariant, heatReport } from "../bath/heat-report.js";
 import { drainEndSeconds, longerDrain, type Range } from "../bath/longer-drain.js";
 import { steadyTopUp } from "../bath/steady-top-up.js";
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
@@ -23,8 +24,8 @@ export function bathAdvice(batch: Batch, run: BathRun, lives: BathLives): BathAd
     heat: heatAdvice(batch, run),
     dyeFate: {
       ...dyeFate({
-        takenUp: exactSum(loads.map(({ result }) => result.takenUp)),
-        draggedOut: exactSum(loads.map(({ result }) => result.draggedOut)),
+        takenUp: exactSum(mapped(loads, ({ result }) => result.takenUp)),
+        draggedOut: exactSum(mapped(loads, ({ result }) => result.draggedOut)),
         left: end.dye,
       }),
       restsOnAssumed: bathRestsOn(bath.dye, batch.handling),
@@ -40,14 +41,15 @@ function heatAdvice(batch: Batch, { bath }: BathRun): BathAdvice["heat"] {
   return {
     warmUp,
     ...holding(now),
-    otherCovers: variants
-      .filter(({ cover, insulation }) => cover !== now.cover && insulation === now.insulation)
-      .map((variant) => ({
+    otherCovers: mapped(
+      variants.filter(({ cover, insulation }) => cover !== now.cover && insulation === now.insulation),
+      (variant) => ({
         cover: variant.cover,
         minutes: variant.minutes,
         kWh: variant.kWh,
         ...holding(variant),
-      })),
+      }),
+    ),
   };
 }
 
@@ -60,7 +62,7 @@ function steadyOf(batch: Batch, run: BathRun): PlanSteadyTopUp | null {
   const common = {
     strength,
     dilution: dilution === undefined ? null : dilutionInWords(dilution),
-    pours: found.loads.map((load) => ({
+    pours: mapped(found.loads, (load) => ({
       ...(liquid ? { concentrateMl: load.dye } : { powderG: load.dye }),
       liquorMl: load.coldMl,
       waterMl: load.waterMl,
@@ -85,8 +87,8 @@ function drainOf(batch: Batch, run: BathRun, { own }: BathLives): PlanLongerDrai
   const toSeconds = Math.min(drainEndSeconds, fromSeconds + longerBySeconds);
   if (toSeconds <= fromSeconds || own.loads === 0 || handling.dragOutMlPerDm2 === 0) return null;
   const heightDm = Math.sqrt(
-    exactSum(run.loads.map(({ plan }) => plan.areaDm2)) /
-      exactSum(run.loads.map(({ plan }) => plan.parts)) /
+    exactSum(mapped(run.loads, ({ plan }) => plan.areaDm2)) /
+      exactSum(mapped(run.loads, ({ plan }) => plan.parts)) /
       2,
   );
   const saving = longerDrain({

@@ -5,6 +5,7 @@ import type { BathState } from "../bath/step.js";
 import { type HeatOf, tankHeat } from "../bath/tank-heat.js";
 import { coldPerHot, waterDensityKgM3 } from "../bath/water.js";
 import { error, type Fault, warning } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { shortNumber } from "../quantity/short-number.js";
 import type { DyeModel } from "../uptake/aim.js";
 import { dipTimer } from "../uptake/depth.js";
@@ -145,7 +146,7 @@ function loadWarnings(path: Fault["path"]) {
       else first.set(code, { load, message, help, others: 0 });
     },
     faults: (): Fault[] =>
-      [...first].map(([code, { load, message, help, others }]) => {
+      mapped([...first], ([code, { load, message, help, others }]) => {
         const more = others > 0 ? ` and ${others} more` : "";
         return warning(code, path, `load ${load}${more} of ${message}`, help);
       }),

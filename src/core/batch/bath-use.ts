@@ -1,5 +1,6 @@
 import type { BathLife } from "../bath/life.js";
 import type { ColourUse } from "../cost/colours.js";
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
@@ -17,7 +18,7 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     tank: bath.tank,
     dye: bath.dye,
     fresh: bath.start.kind === "fresh",
-    loads: loads.map(({ plan, result }) => ({
+    loads: mapped(loads, ({ plan, result }) => ({
       order: plan.order.index,
       areaDm2: plan.areaDm2,
       seconds: result.seconds,
@@ -27,8 +28,8 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     heatingMinutes: heating.minutes ?? undefined,
     holdingW: heating.holdingW,
     makeUpWaterMl: freshWaterMl,
-    topUpWaterMl: exactSum(loads.map(({ result }) => result.topUp?.waterMl ?? 0)),
-    topUpDye: exactSum(loads.map(({ result }) => result.topUp?.dye ?? 0)),
+    topUpWaterMl: exactSum(mapped(loads, ({ result }) => result.topUp?.waterMl ?? 0)),
+    topUpDye: exactSum(mapped(loads, ({ result }) => result.topUp?.dye ?? 0)),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
     life: bath.after === "keep" ? keptLife(life) : undefined,

@@ -1,5 +1,6 @@
 import type { CostSource } from "../cost/snapshot.js";
 import { done, type Outcome } from "../fault.js";
+import { mapped } from "../mapped.js";
 import type { Batch } from "./model.js";
 import { type WorkMemory, workBatch } from "./work-batch.js";
 
@@ -7,10 +8,10 @@ import { type WorkMemory, workBatch } from "./work-batch.js";
 export function costSource(batch: Batch, memory: WorkMemory = {}): Outcome<CostSource> {
   const worked = workBatch(batch, "kept", memory);
   if (!worked.ok) return worked;
-  const baths = worked.value.runs.map(({ bath, loads }) => ({
+  const baths = mapped(worked.value.runs, ({ bath, loads }) => ({
     tank: bath.tank.name,
     dye: bath.dye.name,
-    loads: loads.map(({ plan, result }) => ({
+    loads: mapped(loads, ({ plan, result }) => ({
       order: plan.order.index + 1,
       parts: plan.parts,
       dipSeconds: result.seconds,

@@ -1,5 +1,6 @@
 import { dilutionInWords } from "../bath/dilution-in-words.js";
 import type { DyeAmount } from "../bath/make-up.js";
+import { mapped } from "../mapped.js";
 import type { ShadeAim } from "../uptake/aim.js";
 import { dipSlope, dipWindow } from "../uptake/dip-window.js";
 import { type BathAdvice, noAdvice } from "./bath-advice.js";
@@ -71,7 +72,7 @@ export function planBath(
       waterMl: poured ? made.waterMl : 0,
     },
     heating: { ...run.heating, ...heat },
-    loads: run.loads.map(({ plan, result }, i): PlanLoad => {
+    loads: mapped(run.loads, ({ plan, result }, i): PlanLoad => {
       const aim = aims[plan.order.index]!;
       return {
         load: i + 1,

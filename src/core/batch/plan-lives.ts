@@ -1,5 +1,6 @@
 import { dyeFate } from "../bath/dye-fate.js";
 import { type BathLife, bathLife, type LifeLoad } from "../bath/life.js";
+import { mapped } from "../mapped.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch, Dye, TopUpRule } from "./model.js";
 import type { PlanLife } from "./plan-model.js";
@@ -16,7 +17,7 @@ export const topUpRules: readonly TopUpRule[] = ["none", "level", "strength"];
 
 /** The loads of a bath as the work that its life repeats. */
 export const mixOf = (run: BathRun): readonly LifeLoad[] =>
-  run.loads.map(({ plan }) => ({
+  mapped(run.loads, ({ plan }) => ({
     areaDm2: plan.areaDm2,
     depth: plan.depth,
     leastDepth: plan.leastDepth,
@@ -34,8 +35,8 @@ export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };
-  const lives = rules.map((rule) => bathLife({ ...setting, rule }, mix, age));
-  const all = lives.map((life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
+  const lives = mapped(rules, (rule) => bathLife({ ...setting, rule }, mix, age));
+  const all = mapped(lives, (life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
   const priced = all.filter((life) => life.costPerPart !== null);
   const cheapest =
     rules.length > 1 && priced.length > 0

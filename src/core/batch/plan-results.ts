@@ -1,3 +1,4 @@
+import { mapped } from "../mapped.js";
 import type { Plan, PlanBath } from "./plan-model.js";
 import type { RestsOn } from "./rests-on-assumed.js";
 
@@ -27,9 +28,9 @@ export interface PlanResults {
 export function planResults(plan: Plan): PlanResults {
   const { totals, baths } = plan;
   const loads = baths.flatMap((bath) => bath.loads);
-  const dips = loads.map(({ dipSeconds }) => dipSeconds);
+  const dips = mapped(loads, ({ dipSeconds }) => dipSeconds);
   const misses = loads.flatMap(({ deltaE00 }) => deltaE00 ?? []);
-  const used = baths.map(dyeUsed);
+  const used = mapped(baths, dyeUsed);
   const sum = (unit: "mL" | "g"): number | null => {
     const amounts = used.filter((one) => one.unit === unit);
     return amounts.length === 0 ? null : amounts.reduce((total, { amount }) => total + amount, 0);
@@ -37,14 +38,14 @@ export function planResults(plan: Plan): PlanResults {
   return {
     cost: totals.cost,
     costPerPart: totals.cost === null ? null : totals.cost / totals.good,
-    orderCostPerPart: plan.orders.map(({ costPerPart }) => costPerPart),
+    orderCostPerPart: mapped(plan.orders, ({ costPerPart }) => costPerPart),
     minutes: totals.minutes,
     operatorMinutes: totals.operatorMinutes,
     loads: totals.loads,
     kWh: totals.kWh,
     dyeUsedMl: sum("mL"),
     dyeUsedG: sum("g"),
-    baths: baths.map(({ life }) => ({ lifeLoads: life.loads, lifeParts: life.parts })),
+    baths: mapped(baths, ({ life }) => ({ lifeLoads: life.loads, lifeParts: life.parts })),
     shortestDipSeconds: Math.min(...dips),
     longestDipSeconds: Math.max(...dips),
     warnings: plan.warnings.length + plan.exceeded.length,

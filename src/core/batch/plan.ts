@@ -1,4 +1,5 @@
 import { done, type Outcome } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { adviceFor } from "./advice.js";
 import { bathAdvice } from "./bath-advice.js";
 import { type CautionFacts, cautions } from "./cautions.js";
@@ -29,7 +30,7 @@ export function planBatch(batch: Batch, { lives: which = "all", ...memory }: Pla
       date,
       currency,
       startAtMinute: batch.startAtMinute ?? null,
-      baths: runs.map((run, i) =>
+      baths: mapped(runs, (run, i) =>
         planBath(run, lives[i]!, aims, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
       ),
       rinsing: {
@@ -49,7 +50,7 @@ export function planBatch(batch: Batch, { lives: which = "all", ...memory }: Pla
         adviceFor(
           i + 1,
           bath.dye.celsius,
-          loads.map(({ plan }) => plan.order.part),
+          mapped(loads, ({ plan }) => plan.order.part),
         ),
       ),
       cautions: cautions(cautionFacts(batch)),
@@ -60,7 +61,7 @@ export function planBatch(batch: Batch, { lives: which = "all", ...memory }: Pla
 }
 
 const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
-  celsius: Math.max(...baths.map((bath) => bath.dye.celsius)),
+  celsius: Math.max(...mapped(baths, (bath) => bath.dye.celsius)),
   roomCelsius: room.celsius,
   agitation: baths.some((bath) => bath.tank.agitationW > 0),
   drying: dryers.length > 0,

@@ -1,4 +1,5 @@
 import { type Fault, warning } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { shortNumber } from "../quantity/short-number.js";
 import type { Batch } from "./model.js";
 
@@ -15,7 +16,7 @@ const ballDm2 = (volumeCm3: number): number => ((36 * Math.PI) ** (1 / 3) * volu
 /** Warnings on inputs that are possible and yet hardly meant: a wrong unit, a lost decimal, a ratio turned round. */
 export function implausible({ baths, orders }: Pick<Batch, "baths" | "orders">): Fault[] {
   const faults: Fault[] = [];
-  for (const tank of new Set(baths.map((bath) => bath.tank))) {
+  for (const tank of new Set(mapped(baths, (bath) => bath.tank))) {
     const depthCm = (1000 * tank.volumeL) / tank.surfaceCm2;
     if (depthCm > deepestCm || depthCm < shallowestCm)
       faults.push(
@@ -36,7 +37,7 @@ export function implausible({ baths, orders }: Pick<Batch, "baths" | "orders">):
         ),
       );
   }
-  for (const dye of new Set(baths.map((bath) => bath.dye)))
+  for (const dye of new Set(mapped(baths, (bath) => bath.dye)))
     if (dye.dilution.kind === "liquid" && dye.dilution.fraction > strongest)
       faults.push(
         warning(
@@ -46,7 +47,7 @@ export function implausible({ baths, orders }: Pick<Batch, "baths" | "orders">):
           "a dilution is dye : water, so 1:9 is 1 part dye + 9 parts water",
         ),
       );
-  for (const part of new Set(orders.map((order) => order.part))) {
+  for (const part of new Set(mapped(orders, (order) => order.part))) {
     const least = ballDm2(part.volumeCm3);
     const wallMm = (20 * part.volumeCm3) / (100 * part.areaDm2);
     const of = `part "${part.name}" of ${shortNumber(part.volumeCm3)} cm3`;

@@ -1,4 +1,5 @@
 import { type Fault, warning } from "../fault.js";
+import { mapped } from "../mapped.js";
 import type { Batch } from "./model.js";
 
 /**
@@ -6,16 +7,16 @@ import type { Batch } from "./model.js";
  * as many loads as they can, however long that takes, so that this batch pays for a small share of them.
  */
 export const unknownRepeats = ({ baths }: Pick<Batch, "baths">): Fault[] =>
-  baths
-    .filter(
+  mapped(
+    baths.filter(
       ({ dye, everyDays, after }) =>
         dye.shelfLifeDays !== undefined && everyDays === undefined && after === "keep",
-    )
-    .map((bath) =>
+    ),
+    (bath) =>
       warning(
         "unknown-repeat",
         ["baths", bath.index],
         `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" is kept, and how often this batch is repeated is not known: its life, and the share of its dye, water and disposal that this batch pays, leave the shelf life out`,
         "write every: 7 d for the bath, or after: dump",
       ),
-    );
+  );

@@ -6,6 +6,7 @@ import { bathItems, partItems } from "../cost/items.js";
 import { hasMoney, notCounted } from "../cost/missing.js";
 import { pricesOf } from "../cost/prices.js";
 import { done, type Fault, failed, isError, type Outcome, warning } from "../fault.js";
+import { mapped } from "../mapped.js";
 import { type DyeModel, dyeModel, type ShadeAim } from "../uptake/aim.js";
 import { dipWindow } from "../uptake/dip-window.js";
 import { type AimOf, aimMemory, type ModelOf } from "../uptake/dye-memory.js";
@@ -48,7 +49,7 @@ const timeFaults = (batch: Batch, run: BathRun, model: DyeModel, aimOf: readonly
     run.bath,
     batch.handling,
     model.uptake,
-    run.loads.map(({ plan, result }) => {
+    mapped(run.loads, ({ plan, result }) => {
       const aim = aimOf[plan.order.index]!;
       return {
         plan,
@@ -119,17 +120,18 @@ export function workBatch(
     const { depth, window } = aimOf[order.index]!;
     return { depth, leastDepth: window?.from };
   });
-  const shades = batch.orders.map((order) => aimFaults(order, aimOf[order.index]!));
+  const shades = mapped(batch.orders, (order) => aimFaults(order, aimOf[order.index]!));
   const idle = batch.baths.filter((bath) => assigned.loads.get(bath)!.length === 0);
-  const runs = batch.baths
-    .filter((bath) => !idle.includes(bath))
-    .map((bath) => runBath(bath, batch, models.get(bath.dye)!, assigned.loads.get(bath)!, heatOf));
+  const runs = mapped(
+    batch.baths.filter((bath) => !idle.includes(bath)),
+    (bath) => runBath(bath, batch, models.get(bath.dye)!, assigned.loads.get(bath)!, heatOf),
+  );
   const faults = [
     ...aimed.faults,
     ...assigned.faults,
     ...(assigned.faults.some(isError)
       ? []
-      : idle.map((bath) =>
+      : mapped(idle, (bath) =>
           warning(
             "idle-bath",
             ["baths", bath.index],
@@ -144,16 +146,16 @@ export function workBatch(
   ];
   if (faults.some(isError)) return failed(...faults);
 
-  const lives = runs.map((run) =>
+  const lives = mapped(runs, (run) =>
     which === "kept" && run.bath.after === "dump"
       ? undefined
       : planLives(batch, run, which === "all" ? topUpRules : [run.bath.topUp]),
   );
   const day = timeline(
-    runs.map((run) => ({
+    mapped(runs, (run) => ({
       bath: run.bath,
       heatingMinutes: run.heating.minutes ?? undefined,
-      loads: run.loads.map(({ plan, result }, i) => ({
+      loads: mapped(run.loads, ({ plan, result }, i) => ({
         load: i + 1,
         parts: plan.parts,
         minutes: result.cycleSeconds / 60,
@@ -161,11 +163,11 @@ export function workBatch(
     })),
     batch,
   );
-  const uses = hasMoney(batch) ? runs.map((run, i) => bathUse(batch, run, lives[i]?.own)) : undefined;
+  const uses = hasMoney(batch) ? mapped(runs, (run, i) => bathUse(batch, run, lives[i]?.own)) : undefined;
   const shared = partItems(batch, assigned.started, day.dryerRuns);
   const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
-  const orders = batch.orders.map((order) =>
+  const orders = mapped(batch.orders, (order) =>
     planOrder(batch, order, aimOf[order.index]!, assigned.started[order.index]!, sheets?.[order.index]),
   );
   const exceeded = [
@@ -177,7 +179,7 @@ export function workBatch(
   const lines = items ? sheetOf(items) : null;
   const dryer = batch.dryers[0];
   const restsOnAssumed = restsOnAny(
-    runs.map(({ bath }) => bath.dye),
+    mapped(runs, ({ bath }) => bath.dye),
     batch.handling,
   );
   return done(
@@ -190,7 +192,7 @@ export function workBatch(
         batch: batch.name,
         date: batch.date ?? null,
         currency: batch.currency ?? null,
-        orders: orders.map((order) => order.value),
+        orders: mapped(orders, (order) => order.value),
         totals: {
           cost: lines && sheetTotal(lines),
           lines,
@@ -210,8 +212,8 @@ export function workBatch(
           ? colourCosts(
               batch,
               uses,
-              allocate(shared, batch.orders.length).map(sheetTotal),
-              orders.map((order) => order.value),
+              mapped(allocate(shared, batch.orders.length), sheetTotal),
+              mapped(orders, (order) => order.value),
             )
           : [],
         prices: pricesOf(batch),

@@ -1,3 +1,4 @@
+import { mapped } from "../mapped.js";
 import type { Period } from "./period.js";
 
 /** A load as the hand meets it: strength and volume before the dip, and the dip's time. */
@@ -40,8 +41,10 @@ export function lifeTrace(life: {
   };
   const step = loads <= points || mixLength > points ? 1 : mixLength;
   const starts = spread(Math.ceil(loads / step) - 1, Math.max(1, Math.floor(points / step)));
-  return starts
-    .flatMap((start) => Array.from({ length: step }, (_, i) => start * step + i))
-    .filter((load) => load < loads)
-    .map((load) => ({ load: load + 1, loadOfMix: (load % mixLength) + 1, ...recordOf(load) }));
+  return mapped(
+    starts
+      .flatMap((start) => Array.from({ length: step }, (_, i) => start * step + i))
+      .filter((load) => load < loads),
+    (load) => ({ load: load + 1, loadOfMix: (load % mixLength) + 1, ...recordOf(load) }),
+  );
 }

@@ -1,3 +1,4 @@
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 import { type CostItem, type CostLine, costLines } from "./items.js";
 
@@ -32,12 +33,12 @@ export function allocate(items: readonly CostItem[], orders: number): CostSheet[
   // Items of one bath hold the same list of shares: its sum is formed once.
   const totals = new Map<CostItem["shares"], number>();
   for (const { line, amount, shares } of items) {
-    const total = totals.get(shares) ?? sumOf(shares.map((share) => share.weight));
+    const total = totals.get(shares) ?? sumOf(mapped(shares, (share) => share.weight));
     totals.set(shares, total);
     for (const { order, weight } of shares)
       sheets[order]![line].push(total > 0 ? amount * (weight / total) : amount / shares.length);
   }
-  return sheets.map(summed);
+  return mapped(sheets, summed);
 }
 
 /** What was paid in all, by line, counted from the items themselves and not from the orders. */
@@ -48,4 +49,4 @@ export function sheetOf(items: readonly CostItem[]): CostSheet {
 }
 
 /** The sum of a sheet. */
-export const sheetTotal = (sheet: CostSheet): number => exactSum(costLines.map((line) => sheet[line]));
+export const sheetTotal = (sheet: CostSheet): number => exactSum(mapped(costLines, (line) => sheet[line]));

@@ -1,4 +1,5 @@
 import type { Batch } from "../batch/model.js";
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 import { breakEven, type ColourFixedCosts } from "./break-even.js";
 import { type BathUse, type CostItem, loadItems, runningItems, setUpItems } from "./items.js";
@@ -30,7 +31,7 @@ interface Sold {
   readonly netPrice?: number;
 }
 
-const paid = (items: readonly CostItem[]): number => exactSum(items.map(({ amount }) => amount));
+const paid = (items: readonly CostItem[]): number => exactSum(mapped(items, ({ amount }) => amount));
 
 function fixedOf(use: ColourUse): ColourFixedCosts {
   const { batch, tank, dye, freshDye, makeUpWaterMl } = use;
@@ -56,14 +57,14 @@ export function colourCosts(
   shared: readonly number[],
   orders: readonly Sold[],
 ): ColourCosts[] {
-  return [...new Set(uses.map((use) => use.dye))].map((dye) => {
+  return mapped([...new Set(mapped(uses, (use) => use.dye))], (dye) => {
     const own = uses.filter((use) => use.dye === dye);
     const sold = batch.orders.flatMap((order) => (order.shade.dye === dye ? [orders[order.index]!] : []));
-    const parts = exactSum(sold.map((order) => order.quantity));
-    const fixed = own.map(fixedOf);
-    const sum = (of: (costs: ColourFixedCosts) => number): number => exactSum(fixed.map(of));
+    const parts = exactSum(mapped(sold, (order) => order.quantity));
+    const fixed = mapped(own, fixedOf);
+    const sum = (of: (costs: ColourFixedCosts) => number): number => exactSum(mapped(fixed, of));
     const variable = exactSum([
-      ...sold.map((order) => shared[order.order - 1]!),
+      ...mapped(sold, (order) => shared[order.order - 1]!),
       ...own.flatMap((use) => [
         paid(loadItems(use).filter((item) => item.line !== "dye")),
         paid(runningItems(use)),
@@ -78,7 +79,7 @@ export function colourCosts(
     };
     const { pricing } = batch;
     const netPrice = pricing
-      ? exactSum(sold.map((order) => (order.netPrice ?? 0) * order.quantity)) / parts
+      ? exactSum(mapped(sold, (order) => (order.netPrice ?? 0) * order.quantity)) / parts
       : null;
     const pays =
       pricing && netPrice !== null ? breakEven(costs, { netPrice, ...pricing }, variable / parts) : undefined;

@@ -1,5 +1,6 @@
 import type { Batch, Equipment } from "../batch/model.js";
 import { dryingKwh, heldW, kwhOf } from "../bath/power.js";
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 import { equipmentPerHour } from "./depreciation.js";
 
@@ -76,11 +77,11 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
 
 /** Makes items of a bath, which its orders share by dyed area. */
 function sharedByArea({ loads }: BathUse): (line: CostLine, what: string, amount: number) => CostItem {
-  const shares = loads.map((load) => ({ order: load.order, weight: load.areaDm2 }));
+  const shares = mapped(loads, (load) => ({ order: load.order, weight: load.areaDm2 }));
   return (line, what, amount) => ({ line, what, amount, shares });
 }
 
-const cyclesOf = ({ loads }: BathUse): number => exactSum(loads.map((load) => load.cycleSeconds));
+const cyclesOf = ({ loads }: BathUse): number => exactSum(mapped(loads, (load) => load.cycleSeconds));
 
 /** What one bath costs before its first load, however many follow. */
 export function setUpItems(use: BathUse): CostItem[] {
@@ -113,7 +114,7 @@ function contentItems(use: BathUse): CostItem[] {
   const { batch, tank, dye, loads, fresh, life } = use;
   const { rates } = batch;
   const item = sharedByArea(use);
-  const share = life ? lifeShare(exactSum(loads.map((load) => load.areaDm2)), life.areaDm2) : 1;
+  const share = life ? lifeShare(exactSum(mapped(loads, (load) => load.areaDm2)), life.areaDm2) : 1;
   const makeUpMl = life || fresh ? use.makeUpWaterMl * share : 0;
   const left = life ? life.dyeLeft * share : use.dyeLeft;
   return [
@@ -136,9 +137,9 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
   const { rates, handling, consumables, dryers, orders } = batch;
   const dryer = dryers[0];
   const parts = started.reduce((sum, count) => sum + count, 0);
-  const shares = orders.map((order) => ({ order: order.index, weight: started[order.index]! }));
+  const shares = mapped(orders, (order) => ({ order: order.index, weight: started[order.index]! }));
   const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
-  const blanks = orders.map((order): CostItem => {
+  const blanks = mapped(orders, (order): CostItem => {
     const { blank } = order.part;
     const each = typeof blank === "number" ? blank : ((order.base && blank?.get(order.base.name)) ?? 0);
     return {

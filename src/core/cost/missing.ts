@@ -1,4 +1,5 @@
 import type { Batch } from "../batch/model.js";
+import { mapped } from "../mapped.js";
 
 /** True where no money at all was given: such a plan has no costs. */
 export const hasMoney = (batch: Batch): boolean =>
@@ -15,15 +16,15 @@ export function notCounted(batch: Batch): string[] {
   const unless = (given: unknown, what: string): void => {
     if (given === undefined) missing.push(what);
   };
-  for (const part of new Set(orders.map((order) => order.part)))
+  for (const part of new Set(mapped(orders, (order) => order.part)))
     unless(part.blank, `the undyed part "${part.name}"`);
-  for (const dye of new Set(baths.map((bath) => bath.dye))) unless(dye.price, `dye "${dye.name}"`);
+  for (const dye of new Set(mapped(baths, (bath) => bath.dye))) unless(dye.price, `dye "${dye.name}"`);
   unless(rates.waterPerM3, "water");
   unless(rates.electricityPerKwh, "electricity");
-  for (const tank of new Set(baths.map((bath) => bath.tank)))
+  for (const tank of new Set(mapped(baths, (bath) => bath.tank)))
     unless(tank.heaterW, `heating up tank "${tank.name}" (no heater power)`);
   unless(rates.labourPerHour, "labour");
-  for (const tank of new Set(baths.map((bath) => bath.tank)))
+  for (const tank of new Set(mapped(baths, (bath) => bath.tank)))
     unless(tank.equipment, `wear of tank "${tank.name}"`);
   if (dryers[0]) unless(dryers[0].equipment, `wear of dryer "${dryers[0].name}"`);
   else missing.push("drying (no dryer)");

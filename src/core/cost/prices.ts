@@ -1,4 +1,5 @@
 import type { Batch, Rates } from "../batch/model.js";
+import { mapped } from "../mapped.js";
 
 /** What a plan's costs were reckoned with, for a later comparison. */
 export interface PlanPrices {
@@ -9,7 +10,7 @@ export interface PlanPrices {
 
 export const pricesOf = (batch: Batch): PlanPrices => ({
   rates: batch.rates,
-  dyes: [...new Set(batch.baths.map((bath) => bath.dye))].map((dye) => ({
+  dyes: mapped([...new Set(mapped(batch.baths, (bath) => bath.dye))], (dye) => ({
     dye: dye.name,
     price: dye.price ?? null,
   })),

@@ -1,4 +1,5 @@
 import type { Plan, PlanOrder } from "../batch/plan-model.js";
+import { mapped } from "../mapped.js";
 import { exactSum } from "../maths/exact-sum.js";
 
 /** What an order's cost rests on, so that a later comparison can say what changed. Rates that were not given are null. */
@@ -77,7 +78,7 @@ function driversOf(
   if (!own) return null;
   const { dye, loads } = own;
   const { rates, dyes } = prices;
-  const mean = (of: (load: Load) => number): number => exactSum(loads.map(of)) / loads.length;
+  const mean = (of: (load: Load) => number): number => exactSum(mapped(loads, of)) / loads.length;
   return {
     dye,
     dyePrice: dyes.find((priced) => priced.dye === dye)?.price ?? null,
@@ -107,8 +108,8 @@ export function costBatch(plan: CostSource): CostBatch {
     assumptions,
     warnings,
     exceeded,
-    baths: plan.baths.map(({ tank, dye }) => ({ tank, dye })),
-    orders: plan.orders.map((order) => ({
+    baths: mapped(plan.baths, ({ tank, dye }) => ({ tank, dye })),
+    orders: mapped(plan.orders, (order) => ({
       batch,
       date,
       ...order,

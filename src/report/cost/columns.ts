@@ -1,6 +1,7 @@
 import { costLines } from "../../core/cost/items.js";
 import type { OrderCost } from "../../core/cost/snapshot.js";
 import type { Percentiles } from "../../core/cost/spread.js";
+import { mapped } from "../../core/mapped.js";
 import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";
@@ -30,11 +31,12 @@ export const onlyAsked = "rests_on_assumed";
 
 /** All columns of the cost table; with a spread also those of the cost of a good part in the draws. */
 export const costColumns = (currency: string | null, spread: boolean): Column[] => [
-  ...["batch", "date"].map(textColumn),
+  ...mapped(["batch", "date"], textColumn),
   countColumn("order"),
-  ...["part", "shade", "base"].map(textColumn),
-  ...["quantity", "started"].map(countColumn),
-  ...["cost_per_part", "total", ...costLines, "price", ...(spread ? percentiles : [])].map(
+  ...mapped(["part", "shade", "base"], textColumn),
+  ...mapped(["quantity", "started"], countColumn),
+  ...mapped(
+    ["cost_per_part", "total", ...costLines, "price", ...(spread ? percentiles : [])],
     moneyColumn(currency),
   ),
   textColumn(onlyAsked),
@@ -52,8 +54,8 @@ export const costRow = (order: OrderCost, spread?: Percentiles | null): Cell[] =
   order.started,
   order.costPerPart,
   order.total,
-  ...costLines.map((line) => order.lines?.[line] ?? null),
+  ...mapped(costLines, (line) => order.lines?.[line] ?? null),
   order.price ?? null,
-  ...(spread === undefined ? [] : percentiles.map((name) => spread?.[name] ?? null)),
+  ...(spread === undefined ? [] : mapped(percentiles, (name) => spread?.[name] ?? null)),
   restsInCell(order.restsOnAssumed),
 ];

@@ -1,4 +1,5 @@
 import { done, type Outcome } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
 import { type CsvStyle, csv } from "../csv.js";
 import { ndjsonLine } from "../ndjson.js";
 import { columnPositions } from "../select-columns.js";
@@ -27,9 +28,9 @@ const line = (record: unknown): string => JSON.stringify(record, checked);
 export const ndjsonCosts = (): CostWriter => ({
   head: () => "",
   entry: (entry) =>
-    orderRecords(entry)
-      .map((record) => ndjsonLine("cost-order", { currency: entry.currency, ...record }))
-      .join(""),
+    mapped(orderRecords(entry), (record) =>
+      ndjsonLine("cost-order", { currency: entry.currency, ...record }),
+    ).join(""),
   tail: () => [],
 });
 
@@ -46,9 +47,10 @@ export function jsonCosts(currency: string | null): CostWriter {
       `{\n  "schema": "dipwright/cost@1",\n  "currency": ${JSON.stringify(currency)},\n  "orders": [`,
     entry: (entry) => {
       batches.push(utf8.encode(line(batchRecord(entry))));
-      return orderRecords(entry)
-        .map((record) => `${orders++ === 0 ? "\n" : ",\n"}    ${line(record)}`)
-        .join("");
+      return mapped(
+        orderRecords(entry),
+        (record) => `${orders++ === 0 ? "\n" : ",\n"}    ${line(record)}`,
+      ).join("");
     },
     *tail() {
       const text = new TextDecoder();
@@ -69,16 +71,18 @@ export function csvCosts(
   const columns = costColumns(currency, spread);
   const positions = columnPositions(
     columns,
-    names ?? columns.map(({ key }) => key).filter((key) => key !== onlyAsked),
+    names ?? mapped(columns, ({ key }) => key).filter((key) => key !== onlyAsked),
   );
   if (!positions.ok) return positions;
   const kept = positions.value;
   const table = (rows: readonly (readonly Cell[])[]): Table => ({
-    columns: kept.map((i) => columns[i]!),
-    rows: rows.map((row) => kept.map((i) => row[i]!)),
+    columns: mapped(kept, (i) => columns[i]!),
+    rows: mapped(rows, (row) => mapped(kept, (i) => row[i]!)),
   });
   const rowsOf = ({ orders, spread: drawn }: CostEntry): Cell[][] =>
-    orders.map((order, i) => costRow(order, spread ? (drawn?.outputs.costPerPart?.[i] ?? null) : undefined));
+    mapped(orders, (order, i) =>
+      costRow(order, spread ? (drawn?.outputs.costPerPart?.[i] ?? null) : undefined),
+    );
   return done({
     head: () => csv(table([]), style),
     entry: (entry) => (entry.orders.length === 0 ? "" : csv(table(rowsOf(entry)), style, false)),
