@@ -59,10 +59,7 @@ export async function readSource(name: string, given: string): Promise<Read> {
       let root: YamlNode | null | undefined;
       return {
         source: sourceOf(name, text, lines, shape.plain, () => {
-          if (root === undefined) {
-            const tree = yamlTree(text);
-            root = "root" in tree ? tree.root : null;
-          }
+          if (root === undefined) root = yamlTree(text)?.root ?? null;
           return root;
         }),
         diagnostics: [],

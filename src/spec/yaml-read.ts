@@ -6,22 +6,14 @@ type Read =
   | { readonly root: YamlNode | null; readonly diagnostics?: undefined }
   | { readonly root?: undefined; readonly diagnostics: readonly Diagnostic[] };
 
-/** The tree of a YAML text, or what is wrong with it: a second reader, loaded for it alone, finds the words. */
+/**
+ * The tree of a YAML text, or what is wrong with it. js-yaml reads it; a text that it refuses is read again by the yaml
+ * package, loaded for that alone: it finds the words and the place, or reads what the other is too strict for (a tab
+ * between brackets). Where the two read a text, they give the same tree.
+ */
 export async function readYaml(text: string, lines: Lines): Promise<Read> {
   const read = yamlTree(text);
-  if ("root" in read) return read;
-  const { yamlFaults } = await import("./yaml-faults.js");
-  const diagnostics = yamlFaults(text, lines);
-  if (diagnostics.length > 0) return { diagnostics };
-  return {
-    diagnostics: [
-      {
-        code: "yaml",
-        severity: "error",
-        message: `not well-formed YAML: ${read.reason}`,
-        help: "see the examples for the form",
-        spans: [lines.span(read.at, read.at + 1)],
-      },
-    ],
-  };
+  if (read !== undefined) return read;
+  const { composeYaml } = await import("./yaml-compose.js");
+  return composeYaml(text, lines);
 }

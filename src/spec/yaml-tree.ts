@@ -10,6 +10,7 @@ import {
   type MappingEvent,
   parseEvents,
   SCALAR_STYLE_DOUBLE_QUOTED,
+  SCALAR_STYLE_LITERAL_BLOCK,
   SCALAR_STYLE_PLAIN,
   SCALAR_STYLE_SINGLE_QUOTED,
   type ScalarEvent,
@@ -56,19 +57,8 @@ export interface YamlAlias extends Placed {
 }
 export type YamlNode = YamlScalar | YamlList | YamlMap | YamlAlias;
 
-/** Why a text is no YAML that is read here, and where. */
-export interface YamlRefusal {
-  readonly reason: string;
-  readonly at: number;
-}
-
-class Refused extends Error {
-  readonly at: number;
-  constructor(reason: string, at: number) {
-    super(reason);
-    this.at = at;
-  }
-}
+/** A text that is not read here. */
+class Refused extends Error {}
 
 /** What the events say, in the order they come. */
 class Reading {
@@ -87,15 +77,14 @@ class Reading {
     let root: YamlNode | null = null;
     for (let count = 0; this.next < this.events.length; count++) {
       const begin = this.events[this.next++]!;
-      if (begin.type !== EVENT_DOCUMENT) throw new Refused("no document", this.last);
+      if (begin.type !== EVENT_DOCUMENT) throw new Refused("no document");
       for (const directive of begin.directives)
         if (directive.kind !== "yaml" || directive.version !== "1.2")
-          throw new Refused("a directive that is not read", 0);
-      const at = this.last;
+          throw new Refused("a directive that is not read");
       const node = this.node();
       const empty = node.kind === "scalar" && node.start === node.end && node.value === null;
       if (count === 0) root = empty ? null : node;
-      else if (!empty) throw new Refused("a second document", at);
+      else if (!empty) throw new Refused("a second document");
       this.next++;
     }
     return root;
@@ -110,7 +99,7 @@ class Reading {
       return { kind: "alias", start: start - 1, end, name: this.text.slice(start, end) };
     }
     if (event.type === EVENT_POP || event.type === EVENT_DOCUMENT)
-      throw new Refused("nothing where something is expected", this.last);
+      throw new Refused("nothing where something is expected");
     return event.type === EVENT_MAPPING ? this.map(event) : this.list(event);
   }
 
@@ -132,6 +121,9 @@ class Reading {
     } else if (style === SCALAR_STYLE_SINGLE_QUOTED || style === SCALAR_STYLE_DOUBLE_QUOTED) {
       start--;
       end++;
+    } else if (style !== SCALAR_STYLE_PLAIN) {
+      const from = Math.max(this.last, tagEnd, event.anchorEnd);
+      start = this.after(style === SCALAR_STYLE_LITERAL_BLOCK ? "|" : ">", from) - 1;
     }
     this.last = end;
     const text = valueStart < 0 ? "" : getScalarValue(this.text, event);
@@ -147,7 +139,7 @@ class Reading {
         ...this.anchor(event),
       };
     const tagged = taggedValue(text, this.text.slice(tagStart, tagEnd));
-    if (tagged === undefined) throw new Refused("a tag that is not read", tagStart);
+    if (tagged === undefined) throw new Refused("a tag that is not read");
     return { kind: "scalar", start, end, text, value: tagged.value, bare: false, ...this.anchor(event) };
   }
 
@@ -163,7 +155,9 @@ class Reading {
     const entries: YamlEntry[] = [];
     while (this.events[this.next]!.type !== EVENT_POP) {
       const key = this.node();
-      if (key.kind !== "scalar") throw new Refused("a key that is no plain word", key.start);
+      if (key.kind !== "scalar") throw new Refused("a key that is no plain word");
+      const next = this.events[this.next]!;
+      if (next.type === EVENT_SCALAR && next.valueStart < 0) this.last = this.after(":", this.last);
       entries.push({ key, value: this.node() });
     }
     return {
@@ -178,7 +172,7 @@ class Reading {
 
   private open({ start, style, tagStart, tagEnd }: SequenceEvent | MappingEvent, fits: string): void {
     if (tagStart >= 0 && this.text.slice(tagStart, tagEnd) !== fits)
-      throw new Refused("a tag that is not read", tagStart);
+      throw new Refused("a tag that is not read");
     this.last = style === COLLECTION_STYLE_FLOW && /[[{]/.test(this.text[start]!) ? start + 1 : start;
   }
 
@@ -191,7 +185,7 @@ class Reading {
     return this.last;
   }
 
-  /** Where a sign ends before which only white space, commas, colons and comments stand. */
+  /** Where a sign ends before which only white space, comments and the signs , : ? - stand. */
   private after(sign: string, from: number): number {
     for (let at = from; at < this.text.length; at++) {
       const c = this.text[at]!;
@@ -200,19 +194,21 @@ class Reading {
         const end = this.text.indexOf("\n", at);
         if (end < 0) break;
         at = end;
-      } else if (!/[\s,:?]/.test(c)) break;
+      } else if (!/[\s,:?-]/.test(c)) break;
     }
     return from;
   }
 }
 
-/** The tree of a YAML text, null where it holds nothing, or why it is refused. The parser is js-yaml. */
-export function yamlTree(text: string): { readonly root: YamlNode | null } | YamlRefusal {
+/**
+ * The tree of a YAML text by js-yaml, null where it holds nothing; undefined where it is refused: it is not well formed,
+ * nests too deep, has directives, tags other than those of the core schema, keys that are no plain words, or a second document.
+ */
+export function yamlTree(text: string): { readonly root: YamlNode | null } | undefined {
   try {
     return { root: new Reading(text, parseEvents(text, { maxDepth: deepest })).document() };
   } catch (thrown) {
-    if (thrown instanceof Refused) return { reason: thrown.message, at: thrown.at };
-    if (thrown instanceof YAMLException) return { reason: thrown.reason, at: thrown.mark?.position ?? 0 };
+    if (thrown instanceof Refused || thrown instanceof YAMLException) return undefined;
     throw thrown;
   }
 }

@@ -1,6 +1,6 @@
 // Batches a second and peak memory of `cost` over a folder of generated batches that share their includes, beside
-// the time that reading and parsing the same files with the YAML library alone takes; each in a process of its
-// own, one after the other, start-up included. Memory should not grow with the number of batches.
+// the time that reading and parsing the same files alone takes: with the yaml package, which is the measure, and with
+// js-yaml, which `cost` reads them with; each in a process of its own, one after the other, start-up included. Memory should not grow with the number of batches.
 // Use: node test/bench/cost.mjs [COUNT...]; needs `npm run build` first. Default 1000 10000.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
@@ -11,16 +11,19 @@ import { writeBatches } from "../../fixtures/generators/batches.mjs";
 
 const counts = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [1000, 10_000];
 const bundle = fileURLToPath(new URL("../../dist/dipwright.js", import.meta.url));
-const yaml = import.meta.resolve("yaml");
+const parsers = {
+  yaml: ["parse", import.meta.resolve("yaml")],
+  "js-yaml": ["load", import.meta.resolve("js-yaml")],
+};
 const folder = mkdtempSync(join(tmpdir(), "dipwright-"));
 const tell =
   "data:text/javascript,process.on('exit',()=>process.stderr.write('\\n'+JSON.stringify(process.resourceUsage())))";
 
 /** What the parse of the same files takes: each batch, and each shared file once. */
-const parseAlone = `
+const parseAlone = (parser) => `
   import { readdirSync, readFileSync } from "node:fs";
   import { join } from "node:path";
-  import { parse } from ${JSON.stringify(yaml)};
+  import { ${parsers[parser][0]} as parse } from ${JSON.stringify(parsers[parser][1])};
   let keys = 0;
   for (const part of ["shared", "batches"])
     for (const name of readdirSync(part).sort()) keys += Object.keys(parse(readFileSync(join(part, name), "utf8"))).length;
@@ -42,26 +45,28 @@ function timed(args, statuses) {
 }
 
 const shown = (what, { seconds, cpu, peak }, count) =>
-  `${String(count).padStart(6)} batches  ${what.padEnd(12)} ${seconds.toFixed(2).padStart(6)} s  ${cpu.toFixed(2).padStart(6)} s of processor  ${(count / seconds).toFixed(0).padStart(5)} batches/s  peak ${peak.toFixed(0)} MiB`;
+  `${String(count).padStart(6)} batches  ${what.padEnd(13)} ${seconds.toFixed(2).padStart(6)} s  ${cpu.toFixed(2).padStart(6)} s of processor  ${(count / seconds).toFixed(0).padStart(5)} batches/s  peak ${peak.toFixed(0)} MiB`;
 
 try {
   for (const count of counts) {
     writeBatches(folder, count, 1);
     // Twice in turns, the better of each: other work on the machine only ever adds.
     const better = (a, b) => (a === undefined || b.cpu < a.cpu ? b : a);
-    let alone;
+    const alone = {};
     const found = {};
     for (let round = 0; round < 2; round++) {
-      alone = better(alone, timed(["--input-type=module", "-e", parseAlone], [0]));
+      for (const parser of Object.keys(parsers))
+        alone[parser] = better(alone[parser], timed(["--input-type=module", "-e", parseAlone(parser)], [0]));
       for (const format of round === 0 ? ["csv", "json"] : ["csv"]) {
         const args = [bundle, "cost", "batches", "--format", format, "--quiet", "--out", `costs.${format}`];
         found[format] = better(found[format], timed(args, [0, 1]));
       }
     }
-    console.log(shown("yaml alone", alone, count));
+    for (const [parser, result] of Object.entries(alone))
+      console.log(shown(`${parser} alone`, result, count));
     for (const [format, result] of Object.entries(found))
       console.log(
-        `${shown(`cost, ${format}`, result, count)}  ${(result.seconds / alone.seconds).toFixed(2)} times yaml (processor ${(result.cpu / alone.cpu).toFixed(2)})`,
+        `${shown(`cost, ${format}`, result, count)}  ${(result.seconds / alone.yaml.seconds).toFixed(2)} times yaml (processor ${(result.cpu / alone.yaml.cpu).toFixed(2)})`,
       );
   }
 } finally {

@@ -6,7 +6,7 @@ import { type CostJob, type FileCosts, fileCosting } from "./file-costs.js";
 const parcelSize = 16;
 const parcelsAhead = 3;
 /** From so many files on, two threads save more time than they take to get going; drawing takes long for each file. */
-const manyFiles = 1500;
+const manyFiles = 4000;
 /** Each takes some 100 MiB, and one reader of their results keeps up with no more. */
 const mostThreads = 4;
 

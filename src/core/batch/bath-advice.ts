@@ -4,7 +4,7 @@ import { type HeatVariant, heatReport } from "../bath/heat-report.js";
 import { drainEndSeconds, longerDrain, type Range } from "../bath/longer-drain.js";
 import { steadyTopUp } from "../bath/steady-top-up.js";
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
 import { type BathLives, mixOf } from "./plan-lives.js";
@@ -24,8 +24,8 @@ export function bathAdvice(batch: Batch, run: BathRun, lives: BathLives): BathAd
     heat: heatAdvice(batch, run),
     dyeFate: {
       ...dyeFate({
-        takenUp: exactSum(mapped(loads, ({ result }) => result.takenUp)),
-        draggedOut: exactSum(mapped(loads, ({ result }) => result.draggedOut)),
+        takenUp: exactSumOf(loads, ({ result }) => result.takenUp),
+        draggedOut: exactSumOf(loads, ({ result }) => result.draggedOut),
         left: end.dye,
       }),
       restsOnAssumed: bathRestsOn(bath.dye, batch.handling),
@@ -87,9 +87,7 @@ function drainOf(batch: Batch, run: BathRun, { own }: BathLives): PlanLongerDrai
   const toSeconds = Math.min(drainEndSeconds, fromSeconds + longerBySeconds);
   if (toSeconds <= fromSeconds || own.loads === 0 || handling.dragOutMlPerDm2 === 0) return null;
   const heightDm = Math.sqrt(
-    exactSum(mapped(run.loads, ({ plan }) => plan.areaDm2)) /
-      exactSum(mapped(run.loads, ({ plan }) => plan.parts)) /
-      2,
+    exactSumOf(run.loads, ({ plan }) => plan.areaDm2) / exactSumOf(run.loads, ({ plan }) => plan.parts) / 2,
   );
   const saving = longerDrain({
     dragOutMlPerDm2: handling.dragOutMlPerDm2,

@@ -1,7 +1,7 @@
 import type { BathLife } from "../bath/life.js";
 import type { ColourUse } from "../cost/colours.js";
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import type { BathRun } from "./bath-plan.js";
 import type { Batch } from "./model.js";
 
@@ -28,8 +28,8 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     heatingMinutes: heating.minutes ?? undefined,
     holdingW: heating.holdingW,
     makeUpWaterMl: freshWaterMl,
-    topUpWaterMl: exactSum(mapped(loads, ({ result }) => result.topUp?.waterMl ?? 0)),
-    topUpDye: exactSum(mapped(loads, ({ result }) => result.topUp?.dye ?? 0)),
+    topUpWaterMl: exactSumOf(loads, ({ result }) => result.topUp?.waterMl ?? 0),
+    topUpDye: exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
     life: bath.after === "keep" ? keptLife(life) : undefined,

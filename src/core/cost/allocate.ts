@@ -1,5 +1,5 @@
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSum, exactSumOf } from "../maths/exact-sum.js";
 import { type CostItem, type CostLine, costLines } from "./items.js";
 
 export type CostSheet = Record<CostLine, number>;
@@ -49,4 +49,4 @@ export function sheetOf(items: readonly CostItem[]): CostSheet {
 }
 
 /** The sum of a sheet. */
-export const sheetTotal = (sheet: CostSheet): number => exactSum(mapped(costLines, (line) => sheet[line]));
+export const sheetTotal = (sheet: CostSheet): number => exactSumOf(costLines, (line) => sheet[line]);

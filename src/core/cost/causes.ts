@@ -1,4 +1,4 @@
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import type { CostLine } from "./items.js";
 import { costLines } from "./items.js";
 import { productChange } from "./log-mean.js";
@@ -161,7 +161,7 @@ function merged(causes: readonly CostCause[]): CostCause[] {
     kept.set(key, [...(kept.get(key) ?? []), cause]);
   }
   return [...kept.values()]
-    .map((same) => ({ ...same[0]!, change: exactSum(same.map(({ change }) => change)) }))
+    .map((same) => ({ ...same[0]!, change: exactSumOf(same, ({ change }) => change) }))
     .filter(({ change }) => Math.abs(change) > 1e-9)
     .sort(
       (a, b) =>

@@ -1,6 +1,6 @@
 import type { Batch } from "../batch/model.js";
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSum, exactSumOf } from "../maths/exact-sum.js";
 import { breakEven, type ColourFixedCosts } from "./break-even.js";
 import { type BathUse, type CostItem, loadItems, runningItems, setUpItems } from "./items.js";
 
@@ -31,7 +31,7 @@ interface Sold {
   readonly netPrice?: number;
 }
 
-const paid = (items: readonly CostItem[]): number => exactSum(mapped(items, ({ amount }) => amount));
+const paid = (items: readonly CostItem[]): number => exactSumOf(items, ({ amount }) => amount);
 
 function fixedOf(use: ColourUse): ColourFixedCosts {
   const { batch, tank, dye, freshDye, makeUpWaterMl } = use;
@@ -60,9 +60,9 @@ export function colourCosts(
   return mapped([...new Set(mapped(uses, (use) => use.dye))], (dye) => {
     const own = uses.filter((use) => use.dye === dye);
     const sold = batch.orders.flatMap((order) => (order.shade.dye === dye ? [orders[order.index]!] : []));
-    const parts = exactSum(mapped(sold, (order) => order.quantity));
+    const parts = exactSumOf(sold, (order) => order.quantity);
     const fixed = mapped(own, fixedOf);
-    const sum = (of: (costs: ColourFixedCosts) => number): number => exactSum(mapped(fixed, of));
+    const sum = (of: (costs: ColourFixedCosts) => number): number => exactSumOf(fixed, of);
     const variable = exactSum([
       ...mapped(sold, (order) => shared[order.order - 1]!),
       ...own.flatMap((use) => [
@@ -79,7 +79,7 @@ export function colourCosts(
     };
     const { pricing } = batch;
     const netPrice = pricing
-      ? exactSum(mapped(sold, (order) => (order.netPrice ?? 0) * order.quantity)) / parts
+      ? exactSumOf(sold, (order) => (order.netPrice ?? 0) * order.quantity) / parts
       : null;
     const pays =
       pricing && netPrice !== null ? breakEven(costs, { netPrice, ...pricing }, variable / parts) : undefined;

@@ -1,5 +1,5 @@
 import { done, error, failed, type Outcome } from "../fault.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import { type CostCause, causesOf } from "./causes.js";
 import { type CostLine, costLines } from "./items.js";
 import type { CostSnapshot, OrderCost } from "./snapshot.js";
@@ -123,7 +123,7 @@ export function compareCosts(before: CostSnapshot, now: CostSnapshot): Outcome<C
     ...before.orders.filter((order) => !matched.has(order)).map((order) => row(order, undefined)),
   ];
   const count = (status: ChangeStatus): number => orders.filter((order) => order.status === status).length;
-  const total = (of: CostSnapshot): number => exactSum(of.orders.map((order) => order.total ?? 0));
+  const total = (of: CostSnapshot): number => exactSumOf(of.orders, (order) => order.total ?? 0);
   return done({
     currency: now.currency ?? before.currency,
     orders,

@@ -1,7 +1,7 @@
 import type { Batch, Equipment } from "../batch/model.js";
 import { dryingKwh, heldW, kwhOf } from "../bath/power.js";
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import { equipmentPerHour } from "./depreciation.js";
 
 /** The lines of a cost sheet, in the order they are printed. */
@@ -81,7 +81,7 @@ function sharedByArea({ loads }: BathUse): (line: CostLine, what: string, amount
   return (line, what, amount) => ({ line, what, amount, shares });
 }
 
-const cyclesOf = ({ loads }: BathUse): number => exactSum(mapped(loads, (load) => load.cycleSeconds));
+const cyclesOf = ({ loads }: BathUse): number => exactSumOf(loads, (load) => load.cycleSeconds);
 
 /** What one bath costs before its first load, however many follow. */
 export function setUpItems(use: BathUse): CostItem[] {
@@ -114,7 +114,12 @@ function contentItems(use: BathUse): CostItem[] {
   const { batch, tank, dye, loads, fresh, life } = use;
   const { rates } = batch;
   const item = sharedByArea(use);
-  const share = life ? lifeShare(exactSum(mapped(loads, (load) => load.areaDm2)), life.areaDm2) : 1;
+  const share = life
+    ? lifeShare(
+        exactSumOf(loads, (load) => load.areaDm2),
+        life.areaDm2,
+      )
+    : 1;
   const makeUpMl = life || fresh ? use.makeUpWaterMl * share : 0;
   const left = life ? life.dyeLeft * share : use.dyeLeft;
   return [

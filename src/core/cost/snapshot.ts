@@ -1,6 +1,6 @@
 import type { Plan, PlanOrder } from "../batch/plan-model.js";
 import { mapped } from "../mapped.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 
 /** What an order's cost rests on, so that a later comparison can say what changed. Rates that were not given are null. */
 export interface CostDrivers {
@@ -78,7 +78,7 @@ function driversOf(
   if (!own) return null;
   const { dye, loads } = own;
   const { rates, dyes } = prices;
-  const mean = (of: (load: Load) => number): number => exactSum(mapped(loads, of)) / loads.length;
+  const mean = (of: (load: Load) => number): number => exactSumOf(loads, of) / loads.length;
   return {
     dye,
     dyePrice: dyes.find((priced) => priced.dye === dye)?.price ?? null,

@@ -1,5 +1,5 @@
 import type { Plan } from "../batch/plan-model.js";
-import { exactSum } from "../maths/exact-sum.js";
+import { exactSumOf } from "../maths/exact-sum.js";
 import type { Evaluated } from "./spread.js";
 
 /** What a spread tells of a plan: per order the cost of a good part and the dip, per bath how many parts its life serves. */
@@ -14,8 +14,8 @@ export function spreadOutputs(plan: Plan): Evaluated<PlanFigure> {
       costPerPart: plan.orders.map((order) => order.costPerPart),
       dipSeconds: plan.orders.map(({ order }) => {
         const own = loads.filter((load) => load.order === order);
-        const parts = exactSum(own.map((load) => load.parts));
-        return parts > 0 ? exactSum(own.map((load) => load.parts * load.dipSeconds)) / parts : null;
+        const parts = exactSumOf(own, (load) => load.parts);
+        return parts > 0 ? exactSumOf(own, (load) => load.parts * load.dipSeconds) / parts : null;
       }),
       lifeParts: plan.baths.map(({ life }) => life.parts),
       lifeLoads: plan.baths.map(({ life }) => life.loads),

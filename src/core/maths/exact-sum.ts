@@ -11,26 +11,45 @@
 export function exactSum(values: Iterable<number>): number {
   const partials: number[] = [];
   let plain = 0;
-  let count = 0;
   for (const value of values) {
     plain += value;
-    let x = value;
-    let kept = 0;
-    for (let i = 0; i < count; i++) {
-      const partial = partials[i]!;
-      const swap = Math.abs(x) < Math.abs(partial);
-      const large = swap ? partial : x;
-      const small = swap ? x : partial;
-      const high = large + small;
-      const low = small - (high - large);
-      if (low !== 0) partials[kept++] = low;
-      x = high;
-    }
-    partials[kept++] = x;
-    count = kept;
+    add(partials, value);
   }
-  partials.length = count;
   return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
+}
+
+/**
+ * The `exactSum` of something of each of a list.
+ * @example
+ * exactSumOf([{ parts: 2 }, { parts: 3 }], ({ parts }) => parts) // => 5
+ */
+export function exactSumOf<T>(list: readonly T[], of: (one: T) => number): number {
+  const partials: number[] = [];
+  let plain = 0;
+  for (const one of list) {
+    const value = of(one);
+    plain += value;
+    add(partials, value);
+  }
+  return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
+}
+
+/** Adds a number to partial sums that do not overlap, from small to large. */
+function add(partials: number[], value: number): void {
+  let x = value;
+  let kept = 0;
+  for (let i = 0; i < partials.length; i++) {
+    const partial = partials[i]!;
+    const swap = Math.abs(x) < Math.abs(partial);
+    const large = swap ? partial : x;
+    const small = swap ? x : partial;
+    const high = large + small;
+    const low = small - (high - large);
+    if (low !== 0) partials[kept++] = low;
+    x = high;
+  }
+  partials.length = kept;
+  partials.push(x);
 }
 
 /** Partials from small to large into one number; a tie looks at the next partial for its direction. */

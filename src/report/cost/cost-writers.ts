@@ -1,6 +1,7 @@
 import { done, type Outcome } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import { type CsvStyle, csv } from "../csv.js";
+import { onlyFinite } from "../json.js";
 import { ndjsonLine } from "../ndjson.js";
 import { columnPositions } from "../select-columns.js";
 import type { Cell, Table } from "../table.js";
@@ -16,13 +17,10 @@ export interface CostWriter {
   readonly tail: () => Iterable<string>;
 }
 
-/** JSON that holds a number that is none is a defect of ours. */
-const checked = (key: string, value: unknown): unknown => {
-  if (typeof value === "number" && !Number.isFinite(value))
-    throw new Error(`cost: ${key} is ${value}, which JSON cannot hold`);
-  return value;
-};
-const line = (record: unknown): string => JSON.stringify(record, checked);
+function line(record: unknown): string {
+  onlyFinite("cost", record);
+  return JSON.stringify(record);
+}
 
 /** One JSON value a line, one line an order. */
 export const ndjsonCosts = (): CostWriter => ({

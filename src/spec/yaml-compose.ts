@@ -4,7 +4,8 @@ import type { Lines } from "./lines.js";
 import { tokensOf } from "./yaml-depth.js";
 import { yamlFault } from "./yaml-fault.js";
 import { openings } from "./yaml-opening.js";
-import { deepest } from "./yaml-tree.js";
+import { deepest, type YamlNode } from "./yaml-tree.js";
+import { treeOf } from "./yaml-tree-of.js";
 
 /** What is said once of the first of many lines that have the same fault. */
 function andMore(message: string, all: readonly unknown[]): string {
@@ -12,26 +13,31 @@ function andMore(message: string, all: readonly unknown[]): string {
   return `${message}, and in that of ${more} more ${more === 1 ? "line" : "lines"}`;
 }
 
-/** What is wrong with a text that is no well-formed YAML; nothing where the yaml package finds it well formed. */
-export function yamlFaults(text: string, lines: Lines): Diagnostic[] {
+/** The tree of a YAML text as the yaml package reads it, or what is wrong with it in the words of this tool. */
+export function composeYaml(
+  text: string,
+  lines: Lines,
+): { readonly root: YamlNode | null } | { readonly diagnostics: readonly Diagnostic[] } {
   const { tokens, tooDeep: deep } = tokensOf(text);
   if (deep !== undefined)
-    return [
-      {
-        code: "too-deep",
-        severity: "error",
-        message: `nested more than ${deepest} deep`,
-        help: "a batch file nests 5 deep at most: check the brackets",
-        spans: [lines.span(deep, deep + 1)],
-      },
-    ];
+    return {
+      diagnostics: [
+        {
+          code: "too-deep",
+          severity: "error",
+          message: `nested more than ${deepest} deep`,
+          help: "a batch file nests 5 deep at most: check the brackets",
+          spans: [lines.span(deep, deep + 1)],
+        },
+      ],
+    };
   const options = { stringKeys: true, uniqueKeys: false, prettyErrors: false, version: "1.2" } as const;
   const docs = [...new Composer(options).compose(tokens, true, text.length)];
   const doc = docs[0]!;
   const open = docs.some((d) => d.errors.length > 0) ? openings(tokens) : [];
   const faults = docs.flatMap((d) => [...d.errors, ...d.warnings]);
   const tabs = faults.filter(({ code }) => code === "TAB_AS_INDENT");
-  const diagnostics = faults
+  const diagnostics: Diagnostic[] = faults
     .filter((e) => e === tabs[0] || !tabs.includes(e))
     .map((e) => {
       const fault = yamlFault(e, text, lines, open);
@@ -53,5 +59,5 @@ export function yamlFaults(text: string, lines: Lines): Diagnostic[] {
       help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
       spans: [lines.span(0, 5)],
     });
-  return diagnostics;
+  return diagnostics.length > 0 ? { diagnostics } : { root: treeOf(doc.contents) };
 }
