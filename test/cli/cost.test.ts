@@ -453,7 +453,7 @@ describe("cost --against", () => {
       const { status, out } = await cost("day", "--against", "last.json", "--format", format);
       expect([format, status]).toEqual([format, 0]);
       for (const word of ["sold-out", "third", "gone", "new"]) expect(out).toContain(word);
-      expect(out).toMatch(/labour[ -]per hour 20\.00 -\\?>? ?34\.00|labour-rate/);
+      expect(out).toMatch(/labour per hour \+0\.2\d \(20\.00 -\\?> 34\.00\)|labour-rate/);
     }
     const { out } = await cost("day", "--against", "last.json", "--format", "ndjson");
     const orders = out

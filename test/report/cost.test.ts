@@ -251,7 +251,32 @@ describe("costChangeReport", () => {
   test("counts changed, new and gone orders and says why costs moved", () => {
     const said = text(report.blocks, 200, plain);
     expect(said).toContain("1 changed, 0 the same, 1 new, 1 gone");
-    expect(said).toMatch(/\+\d\.\d\d labour per hour 34\.00 -> 36\.00/);
+    expect(said).toMatch(/labour per hour \+\d\.\d\d \(34\.00 -> 36\.00\)/);
+  });
+
+  test("says what the causes after the third come to together, so that they add up to the change", () => {
+    const dearer = costBatch(
+      planned({
+        ...sold,
+        rates: { electricityPerKwh: 9, waterPerM3: 900, labourPerHour: 60, disposalPerL: 3 },
+        consumables: { perBath: 3, perLoad: 1, perPart: 0.5 },
+      }),
+    );
+    const moved = compareCosts(
+      { currency: "EUR", orders: before.orders },
+      { currency: "EUR", orders: dearer.orders },
+    );
+    if (!moved.ok) throw new Error("not compared");
+    const said = csv(costChangeReport(moved.value).rows, style).trimEnd().split("\r\n").slice(1);
+    expect(said.some((row) => row.includes("other causes +"))).toBe(true);
+    for (const [i, row] of said.entries()) {
+      const parts = [...row.matchAll(/[a-z] ([+-]\d+\.\d\d)(?: \(|;|$)/g)].map((found) => Number(found[1]));
+      const { change } = moved.value.orders[i]!;
+      // Each is rounded to cents.
+      expect(Math.abs(parts.reduce((sum, part) => sum + part, 0) - change!)).toBeLessThan(
+        0.0051 * (parts.length + 1),
+      );
+    }
   });
 
   test("has a row an order in CSV, with changes by line", () => {

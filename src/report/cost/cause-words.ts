@@ -31,13 +31,14 @@ const words: Readonly<
   "disposal-amount": ["liquor disposed of per part", plainly],
 };
 
-/** "+0.12 labour per hour 34.00 -> 36.00", the figures left out where they look the same or are not known. */
+/** A change of cost with its sign: "+0.12". */
+export const signedMoney = (change: number, currency: string | null): string =>
+  `${change < 0 ? "-" : "+"}${moneyDigits(currency)(Math.abs(change))}`;
+
+/** "labour per hour +0.12 (34.00 -> 36.00)", the figures left out where they look the same or are not known. */
 export function causeInWords({ code, change, before, now }: CostCause, currency: string | null): string {
-  const money = moneyDigits(currency);
   const [name, figure] = words[code];
-  const say = figure === "money" ? money : figure;
+  const say = figure === "money" ? moneyDigits(currency) : figure;
   const [was, is] = [say(before), say(now)];
-  const sign = change < 0 ? "-" : "+";
-  const moved = was === is ? "" : ` ${was} -> ${is}`;
-  return `${sign}${money(Math.abs(change))} ${name}${moved}`;
+  return `${name} ${signedMoney(change, currency)}${was === is ? "" : ` (${was} -> ${is})`}`;
 }

@@ -1,12 +1,13 @@
 import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
 import { costLines } from "../../core/cost/items.js";
+import { exactSumOf } from "../../core/maths/exact-sum.js";
 import { counted } from "../../core/quantity/counted.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
 import { trimmed } from "../digits.js";
 import { money } from "../money.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
-import { causeInWords } from "./cause-words.js";
+import { causeInWords, signedMoney } from "./cause-words.js";
 import { countColumn, moneyColumn, textColumn } from "./columns.js";
 
 /** Causes that are said in one cell. */
@@ -22,14 +23,19 @@ const percentColumn: Column = {
 const percentOf = ({ change, costBefore }: OrderChange): number | null =>
   change === null || !costBefore ? null : (100 * change) / costBefore;
 
-/** The largest causes that show at the currency's minor unit. */
+/** The largest causes that show at the currency's minor unit, and what the others come to. */
 function causeText(
   { causes, status, change, priceBefore, priceNow }: OrderChange,
   currency: string | null,
 ): string | null {
   const least = 0.5 * 10 ** -(currency === null ? 2 : minorDigits(currency));
   const shown = causes.filter((cause) => Math.abs(cause.change) >= least).slice(0, said);
-  if (shown.length > 0) return shown.map((cause) => causeInWords(cause, currency)).join("; ");
+  const rest = exactSumOf(
+    causes.filter((cause) => !shown.includes(cause)),
+    (cause) => cause.change,
+  );
+  const others = Math.abs(rest) >= least ? [`other causes ${signedMoney(rest, currency)}`] : [];
+  if (shown.length > 0) return [...shown.map((cause) => causeInWords(cause, currency)), ...others].join("; ");
   if (status !== "changed") return null;
   if (change === null || Math.abs(change) >= least || priceBefore === priceNow) return null;
   const price = (value: number | null): string => (value === null ? "none" : money(value, currency));

@@ -9,27 +9,42 @@ import { entries, items, type PartlyRead, type Report } from "./report.js";
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
 
-/** Names that hold characters which move a cursor or end a line: they go to terminals and tables. */
-const unprintable = rememberBy((map: object) => Object.keys(map).filter((name) => /\p{Cc}/u.test(name)));
+/** What keeps names from terminals and tables, or from being met by a use of them, which has no space around it. */
+const nameFaults = rememberBy((map: object) =>
+  Object.keys(map).flatMap((name) => {
+    if (/\p{Cc}/u.test(name))
+      return [
+        {
+          name,
+          code: "control-character",
+          message: "the name holds a control character",
+          help: "write letters, digits and signs only",
+        },
+      ];
+    if (name.trim() === name && name !== "") return [];
+    return [
+      {
+        name,
+        code: "name-form",
+        message: name.trim() === "" ? "the name is empty" : "the name has white space around it",
+        help: name.trim() === "" ? "write a name" : `write ${name.trim()}`,
+      },
+    ];
+  }),
+);
 
-function checkCharacters(batch: PartlyRead, report: Report): void {
+function checkForms(batch: PartlyRead, report: Report): void {
   for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
     const map = batch[kind];
     if (!isMap(map)) continue;
-    for (const name of unprintable(map ?? {}))
-      report(
-        "control-character",
-        [kind, name],
-        "the name holds a control character",
-        "write letters, digits and signs only",
-        "key",
-      );
+    for (const { name, code, message, help } of nameFaults(map))
+      report(code, [kind, name], message, help, "key");
   }
 }
 
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
-  checkCharacters(batch, report);
+  checkForms(batch, report);
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
