@@ -11,11 +11,12 @@
 export function exactSum(values: Iterable<number>): number {
   const partials: number[] = [];
   let plain = 0;
+  let count = 0;
   for (const value of values) {
     plain += value;
-    add(partials, value);
+    count = add(partials, count, value);
   }
-  return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
+  return total(partials, count, plain);
 }
 
 /**
@@ -26,19 +27,20 @@ export function exactSum(values: Iterable<number>): number {
 export function exactSumOf<T>(list: readonly T[], of: (one: T) => number): number {
   const partials: number[] = [];
   let plain = 0;
+  let count = 0;
   for (const one of list) {
     const value = of(one);
     plain += value;
-    add(partials, value);
+    count = add(partials, count, value);
   }
-  return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
+  return total(partials, count, plain);
 }
 
-/** Adds a number to partial sums that do not overlap, from small to large. */
-function add(partials: number[], value: number): void {
+/** Adds a number to so many partial sums that do not overlap, from small to large; how many they are then. */
+function add(partials: number[], count: number, value: number): number {
   let x = value;
   let kept = 0;
-  for (let i = 0; i < partials.length; i++) {
+  for (let i = 0; i < count; i++) {
     const partial = partials[i]!;
     const swap = Math.abs(x) < Math.abs(partial);
     const large = swap ? partial : x;
@@ -48,8 +50,13 @@ function add(partials: number[], value: number): void {
     if (low !== 0) partials[kept++] = low;
     x = high;
   }
-  partials.length = kept;
-  partials.push(x);
+  partials[kept++] = x;
+  return kept;
+}
+
+function total(partials: number[], count: number, plain: number): number {
+  partials.length = count;
+  return partials.every(Number.isFinite) ? roundedTotal(partials) : plain;
 }
 
 /** Partials from small to large into one number; a tie looks at the next partial for its direction. */
