@@ -3,7 +3,7 @@ import { jsonShape } from "./json-shape.js";
 import { type Lines, linesOf } from "./lines.js";
 import { batchSchema } from "./schema/batch.js";
 import { isTextAt } from "./schema-at.js";
-import type { Source } from "./source.js";
+import type { Path, Source } from "./source.js";
 import { yamlRanges } from "./yaml-locate.js";
 import { yamlPlain } from "./yaml-plain.js";
 import { readYaml } from "./yaml-read.js";
@@ -15,6 +15,21 @@ export const largest = 4 * 1024 * 1024;
 interface Read {
   readonly source?: Source;
   readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Entries of one list or map that are read; checking more at once is beyond the schema library. */
+const mostEntries = 20_000;
+
+/** The first list or map that has too many entries. */
+function crowded(value: unknown, path: Path = []): Path | undefined {
+  if (typeof value !== "object" || value === null) return undefined;
+  const entries = Object.entries(value);
+  if (entries.length > mostEntries) return path;
+  for (const [key, one] of entries) {
+    const found = crowded(one, [...path, Array.isArray(value) ? Number(key) : key]);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 const refused = (code: string, message: string, help: string, lines: Lines, at: number): Read => ({
@@ -37,8 +52,46 @@ const sourceOf = (
   },
 });
 
+/** Faults of the form of one file that are told. */
+const mostFaults = 200;
+
+/** A file whose lists and maps have at most so many entries as can be checked. */
+function notCrowded(read: Read): Read {
+  const { source } = read;
+  const path = source && crowded(source.plain);
+  if (source === undefined || path === undefined) return read;
+  return {
+    diagnostics: [
+      {
+        code: "too-many",
+        severity: "error",
+        message: `${path.length === 0 ? "the file" : path.join(".")} has more than 20,000 entries`,
+        help: "part it into several files",
+        spans: [source.locate(path, "key")],
+      },
+    ],
+  };
+}
+
+/** A file of another kind may have a million faults: the first of them, and how many are left out. */
+function firstOf({ source, diagnostics }: Read): Read {
+  const more = diagnostics.length - mostFaults;
+  if (more <= 0) return source === undefined ? { diagnostics } : { source, diagnostics };
+  const last: Diagnostic = {
+    code: "more-faults",
+    severity: "error",
+    message: `${more} more faults of this file are not told`,
+    help: "mend those above first; is it a batch file?",
+    spans: diagnostics[mostFaults]!.spans,
+  };
+  return { diagnostics: [...diagnostics.slice(0, mostFaults), last] };
+}
+
 /** Reads one file: YAML, or JSON where the name ends in .json. */
-export async function readSource(name: string, given: string): Promise<Read> {
+export const readSource = async (name: string, given: string): Promise<Read> =>
+  notCrowded(firstOf(await readWhole(name, given)));
+
+async function readWhole(name: string, given: string): Promise<Read> {
   const text = given.startsWith("\uFEFF") ? given.slice(1) : given;
   const lines = linesOf(name, text);
   const bytes = text.length > largest ? text.length : new TextEncoder().encode(text).length;

@@ -154,6 +154,10 @@ class Reading {
     this.open(event, "!!map");
     const entries: YamlEntry[] = [];
     while (this.events[this.next]!.type !== EVENT_POP) {
+      const first = this.events[this.next]!;
+      // A key that is missing stands before its colon.
+      if (first.type === EVENT_SCALAR && first.valueStart < 0)
+        this.last = Math.max(this.last, this.after(":", this.last) - 1);
       const key = this.node();
       if (key.kind !== "scalar") throw new Refused("a key that is no plain word");
       const next = this.events[this.next]!;

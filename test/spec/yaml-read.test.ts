@@ -8,7 +8,7 @@ import { yamlRanges } from "../../src/spec/yaml-locate.js";
 import { yamlPlain } from "../../src/spec/yaml-plain.js";
 import { readYaml } from "../../src/spec/yaml-read.js";
 import { type YamlNode, yamlTree } from "../../src/spec/yaml-tree.js";
-import { readFile } from "./read.js";
+import { readFile, readText } from "./read.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 const texts = ["examples", "fixtures/good", "fixtures/bad"]
@@ -169,5 +169,38 @@ describe("the two readers of YAML", () => {
       "a: !!int x",
     ])
       expect(await plainRead(text), text).toMatchObject([{ severity: "error" }]);
+  });
+});
+
+describe("a file that is far too large", () => {
+  const read = async (name: string, text: string) => (await readText(text, { name })).diagnostics;
+
+  test("is told by the list or map that has more than 20,000 entries", async () => {
+    for (const text of [
+      `batch: x\norders:\n${"  - 1\n".repeat(20_001)}`,
+      `{ batch: x, orders: [${"1,".repeat(20_001)}] }`,
+    ])
+      expect(await read("batch.yaml", text)).toMatchObject([
+        { code: "too-many", message: "orders has more than 20,000 entries", spans: [{ file: "batch.yaml" }] },
+      ]);
+    const orders = Array(300_000).fill(1);
+    expect(await read("batch.json", JSON.stringify({ batch: "x", orders }))).toMatchObject([
+      { code: "too-many" },
+    ]);
+    const keys = Array.from({ length: 20_001 }, (_, i) => `k${i}: 1`).join("\n");
+    expect(await read("batch.yaml", keys)).toMatchObject([
+      { code: "too-many", message: "the file has more than 20,000 entries" },
+    ]);
+    const most = await read("batch.yaml", `batch: x\norders:\n${"  - 1\n".repeat(20_000)}`);
+    expect(most.every(({ code }) => code === "wrong-type")).toBe(true);
+    expect(most).toHaveLength(20_000);
+  });
+
+  test("has its first 200 faults of form told, and how many are left out", async () => {
+    const found = await read("batch.yaml", `batch: x\nparts: {${"b,".repeat(300_000)}}`);
+    expect(found.map(({ code }) => code)).toEqual([...Array(200).fill("duplicate-key"), "more-faults"]);
+    expect(found.at(-1)!.message).toBe("299799 more faults of this file are not told");
+    const [first] = await read("batch.yaml", `a: [${",".repeat(2000)}]`);
+    expect(first).toMatchObject({ code: "yaml", message: "a comma with nothing before it" });
   });
 });
