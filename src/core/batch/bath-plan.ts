@@ -97,14 +97,12 @@ export function runBath(
   });
   const { heating, faults: heatingFaults } = heatingOf(bath, batch, heatOf);
   const density = waterDensityKgM3(dye.celsius);
-  const timer = dipTimer(model.uptake, dye.celsius);
-  const madeUp = madeUpStrength(dye);
   const setting: BathSetting = {
     dye,
     handling,
     rule,
     model: model.uptake,
-    timer: (depth, strength) => timer(depth, strength * madeUp),
+    timer: dipTimer(model.uptake, dye.celsius, madeUpStrength(dye)),
     fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
     evaporationLPerSecond: (1000 * heating.evaporationKgPerH) / density / 3600,
     coldPerHot: coldPerHot(dye.celsius, room.celsius),

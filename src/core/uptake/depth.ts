@@ -55,16 +55,17 @@ export type DipTimer = (depth: number, strength: number) => number | undefined;
 
 /**
  * `secondsForDepth` at one temperature [°C], with what does not change worked out once: the life of a bath
- * is ten thousand dips.
+ * is ten thousand dips. Strengths are multiplied by `madeUp`.
  */
-export function dipTimer(model: UptakeModel, celsius: number): DipTimer {
+export function dipTimer(model: UptakeModel, celsius: number, madeUp = 1): DipTimer {
+  const { law, saturation } = model;
   const rate = rateAt(model, celsius);
   const reference = referenceUptake(model);
   return (depth, strength) => {
     if (depth === 0) return 0;
-    const isotherm = uptakeAtStrength(strength, model.saturation);
+    const isotherm = uptakeAtStrength(strength * madeUp, saturation);
     if (!(isotherm > 0)) return undefined;
-    const x = lawInverse(model.law, (depth * reference) / isotherm);
+    const x = lawInverse(law, (depth * reference) / isotherm);
     return x === undefined ? undefined : x / rate;
   };
 }
