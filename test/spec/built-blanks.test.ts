@@ -59,6 +59,17 @@ test("rework starts fewer parts, and dips those that missed their shade again", 
   // 90/(0.9 + 0.1 x 0.5) = 94.7; of 95 parts 9.5 miss, of which 4.75 are saved.
   expect([plan.value.orders[0]!.started, dips(1)]).toEqual([95, 95 + 5]);
   expect([plan.value.orders[1]!.started, dips(2)]).toEqual([48, 48 + 3]);
+  // Those are dipped after the others, in loads of their own: each costs a cycle.
+  const all = plan.value.baths.flatMap(({ loads }) => loads);
+  const again = all.filter((load) => load.again);
+  expect(again.map(({ order, parts }) => [order, parts])).toEqual([
+    [1, 5],
+    [2, 3],
+  ]);
+  for (const order of [1, 2]) {
+    const own = all.filter((load) => load.order === order);
+    expect(own.map((load) => load.again === true)).toEqual([...Array(own.length - 1).fill(false), true]);
+  }
   expect(plan.value.orders[0]!.lines!.blank).toBeCloseTo(
     95 * (batch!.parts[0]!.blank as Map<string, number>).get("chalk")!,
     9,

@@ -1,7 +1,7 @@
 import { partsAgain, yieldWithRework } from "../cost/rework.js";
 import { error, type Fault } from "../fault.js";
 import { mapped } from "../mapped.js";
-import { checkedLoadSize, type LoadLimit, nextLoad, partsToStart } from "./loads.js";
+import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./loads.js";
 import type { Batch, Bath, Order } from "./model.js";
 
 /** Parts of one order that go into one bath together. */
@@ -13,6 +13,8 @@ export interface LoadPlan {
   /** The least depth within the shade's tolerance, where its colour is known. */
   readonly leastDepth: number | undefined;
   readonly boundBy: LoadLimit;
+  /** Of parts that missed their shade, and are dipped a second time. */
+  readonly again: boolean;
 }
 
 /** Every bath's loads in the order of work, and parts started per order (by `order.index`). */
@@ -28,7 +30,7 @@ const mostLoads = 20_000;
 /**
  * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
  * hold one dye, each load goes to the one with the smaller dyed area per litre so far. Parts that a second dip is
- * to save are among the loads twice.
+ * to save have loads of their own behind the first ones of their order.
  */
 export function assignLoads(
   batch: Batch,
@@ -43,6 +45,25 @@ export function assignLoads(
   const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
+  const spread = (
+    order: Order,
+    all: number,
+    again: boolean,
+    fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[],
+  ): void => {
+    const { depth, leastDepth } = aimOf(order);
+    const use = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
+    for (let left = all; left > 0; ) {
+      const { bath, size } = fitting.reduce((least, next) =>
+        use(next.bath) < use(least.bath) ? next : least,
+      );
+      const parts = nextLoad(left, size.parts);
+      const areaDm2 = parts * order.part.areaDm2;
+      loads.get(bath)!.push({ order, parts, areaDm2, depth, leastDepth, boundBy: size.boundBy, again });
+      dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
+      left -= parts;
+    }
+  };
   for (const order of sorted) {
     const sizes = mapped(
       batch.baths.filter((bath) => bath.dye === order.shade.dye),
@@ -53,32 +74,23 @@ export function assignLoads(
       faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));
       continue;
     }
+    const first = started[order.index]!;
     // A part that is dyed again is dipped like any other.
-    let left = started[order.index]! + partsAgain(started[order.index]!, shares);
-    const fewest = left / fitting.reduce((most, { size }) => Math.max(most, size.parts), 0);
+    const again = partsAgain(first, shares);
+    const fewest = (first + again) / fitting.reduce((most, { size }) => Math.max(most, size.parts), 0);
     if (fewest > mostLoads) {
       faults.push(
         error(
           "too-many-loads",
           ["orders", order.index, "quantity"],
-          `${left} parts of "${order.part.name}" would take ${Math.ceil(fewest)} loads, more than the ${mostLoads} that one plan goes through`,
+          `${first + again} parts of "${order.part.name}" would take ${Math.ceil(fewest)} loads, more than the ${mostLoads} that one plan goes through`,
           "check the quantity and the yield, or split the order over several batches",
         ),
       );
       continue;
     }
-    while (left > 0) {
-      const load = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
-      const { bath, size } = fitting.reduce((least, next) =>
-        load(next.bath) < load(least.bath) ? next : least,
-      );
-      const parts = nextLoad(left, size.parts);
-      const areaDm2 = parts * order.part.areaDm2;
-      const { depth, leastDepth } = aimOf(order);
-      loads.get(bath)!.push({ order, parts, areaDm2, depth, leastDepth, boundBy: size.boundBy });
-      dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
-      left -= parts;
-    }
+    spread(order, first, false, fitting);
+    spread(order, again, true, fitting);
   }
   return { loads, started, faults };
 }

@@ -115,7 +115,7 @@ export function assumptionsOf(
     add(
       "second-dip",
       ["rework"],
-      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: each is among the loads twice, in a full dip each time`,
+      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: they are in loads of their own behind the first ones of their order, in a full dip each time`,
     );
   return found;
 }

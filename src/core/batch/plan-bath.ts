@@ -81,6 +81,7 @@ export function planBath(
         shade: plan.order.shade.name,
         base: plan.order.base?.name ?? null,
         parts: plan.parts,
+        ...(plan.again ? { again: true as const } : {}),
         boundBy: plan.boundBy,
         areaDm2: plan.areaDm2,
         depth: plan.depth,

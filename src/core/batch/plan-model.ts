@@ -56,6 +56,8 @@ export interface PlanLoad {
   readonly shade: string;
   readonly base: string | null;
   readonly parts: number;
+  /** A second dip of parts that missed their shade. */
+  readonly again?: true;
   readonly boundBy: LoadLimit;
   readonly areaDm2: number;
   readonly depth: number;

@@ -66,6 +66,7 @@ function loadTable(bath: PlanBath): Block {
         load.parts,
         [
           load.reachable ? "" : "NOT REACHED, nearest:",
+          load.again ? "second dip of" : "",
           load.part,
           load.shade,
           load.base === null ? "" : `on ${load.base}`,
