@@ -1,34 +1,52 @@
-import { stat } from "node:fs/promises";
+import { realpath, stat } from "node:fs/promises";
 import { isAbsolute, join, posix, sep } from "node:path";
 
-/** Names of files that can hold a batch. */
+/** Names of files that can hold a batch, in capitals too. */
 const batchFiles = "**/*.{yaml,yml,json}";
 
 const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
+/** Names without those that lead through a link to a file that is among them by another name. */
+async function eachOnce(all: readonly string[], linkless: ReadonlySet<string>, folder: string) {
+  if (all.length === linkless.size) return all;
+  const real = (name: string): Promise<string> =>
+    realpath(isAbsolute(name) ? name : join(folder, name)).catch(() => name);
+  const known = new Set<string>();
+  for (const name of linkless) known.add(await real(name));
+  const found: string[] = [];
+  for (const name of [...all].sort(byCodeUnit)) {
+    if (linkless.has(name)) found.push(name);
+    else {
+      const target = await real(name);
+      if (!known.has(target)) found.push(name);
+      known.add(target);
+    }
+  }
+  return found;
+}
+
 /**
  * Files that could hold a batch, below a folder or matching a pattern of names, sorted by code unit, so that the
  * order is the same on every machine; undefined where the argument names no folder and is no pattern. Hidden
- * files are left out, and links to folders are not followed in a folder.
+ * files are left out; links are followed, and a file that is found by several names is there once.
  */
 export async function findFiles(argument: string, cwd: string): Promise<readonly string[] | undefined> {
   const there = await stat(isAbsolute(argument) ? argument : join(cwd, argument)).catch(() => undefined);
   if (there !== undefined && !there.isDirectory()) return undefined;
   const { glob, isDynamicPattern } = await import("tinyglobby");
   if (there === undefined && !isDynamicPattern(argument)) return undefined;
-  const found =
-    there === undefined
-      ? await glob(argument.replaceAll(sep, posix.sep), {
-          cwd,
-          absolute: isAbsolute(argument),
-          expandDirectories: false,
-        })
-      : (
-          await glob(batchFiles, {
-            cwd: isAbsolute(argument) ? argument : join(cwd, argument),
-            expandDirectories: false,
-            followSymbolicLinks: false,
-          })
-        ).map((name) => join(argument, name));
-  return found.sort(byCodeUnit);
+  const inFolder = there !== undefined;
+  const folder = !inFolder ? cwd : isAbsolute(argument) ? argument : join(cwd, argument);
+  const pattern = inFolder ? batchFiles : argument.replaceAll(sep, posix.sep);
+  const matching = (followSymbolicLinks: boolean): Promise<string[]> =>
+    glob(pattern, {
+      cwd: folder,
+      absolute: !inFolder && isAbsolute(argument),
+      expandDirectories: false,
+      followSymbolicLinks,
+      caseSensitiveMatch: !inFolder,
+    });
+  const all = await matching(true);
+  const found = await eachOnce(all, new Set(await matching(false)), folder);
+  return found.map((name) => (inFolder ? join(argument, name) : name)).sort(byCodeUnit);
 }

@@ -31,6 +31,7 @@ export interface RawOutputOptions {
 
 const named: Readonly<Record<string, string>> = {
   tab: "\t",
+  "\\t": "\t",
   comma: ",",
   semicolon: ";",
   space: " ",

@@ -209,6 +209,11 @@ describe("the output of cost", () => {
     expect(rows).toHaveLength(9);
     for (const row of rows.slice(1))
       expect(row).toMatch(/^\w+;[\d-]*;[12];\w+;[\w-]+;white;\d+;\d+;\d+,\d\d;/);
+    const [tab, written] = [
+      await cost("day", "--format", "csv", "--delimiter", "tab"),
+      await cost("day", "--format", "csv", "--delimiter", "\\t"),
+    ];
+    expect([tab.status, tab.out.split("\t").length > 20, written.out]).toEqual([0, true, tab.out]);
     const bar = await cost("day", "--format", "csv", "--delimiter", "bar");
     expect(bar.out.replaceAll("|", ";").replaceAll(/(\d)\.(\d)/g, "$1,$2")).toBe(out.slice(1));
   });
@@ -321,7 +326,10 @@ describe("the columns of cost", () => {
   test("go by the same names on a day that has no batch", async () => {
     const args = ["day", "--format", "csv", "--columns", "batch,total_EUR"];
     expect((await cost(...args)).out).toMatch(/^batch,total_EUR\r\n/);
-    expect(await cost(...args, "--since", "2030-01-01")).toMatchObject({ status: 0, out: "batch,total\r\n" });
+    expect(await cost(...args, "--since", "2030-01-01")).toMatchObject({
+      status: 0,
+      out: "batch,total_EUR\r\n",
+    });
     expect((await cost("day", "--format", "csv", "--columns", "total_USD")).status).toBe(2);
   });
 });
@@ -500,6 +508,24 @@ describe("cost --against", () => {
     ]);
     const json = JSON.parse((await cost("sick", "--against", "sick.json", "--format", "json")).out);
     expect([json.filesNotCosted, json.counts.gone]).toEqual([1, 2]);
+    // And the other way round: the report remembers what it left out.
+    const before = await cost("sick", "--format", "json");
+    expect([before.status, JSON.parse(before.out).filesNotCosted]).toEqual([2, 1]);
+    write("lame.json", before.out);
+    write("sick/b.yaml", batch("sick"));
+    const healed = await cost("sick", "--against", "lame.json");
+    expect(healed.out.replace(/\s+/g, " ")).toContain(
+      "The earlier report left out 1 file: orders of it stand among those that are new, and are missing from the sum before.",
+    );
+  });
+
+  test("names the largest cause of a change that does not show in cents", async () => {
+    write("weak/a.yaml", batch("weak"));
+    write("weak.json", (await cost("weak", "--format", "json")).out);
+    const start = "start: { volume: 5.9 L, strength: 93 %, age: 3 d }";
+    write("weak/a.yaml", batch("weak").replace("topUp: strength }", `topUp: strength, ${start} }`));
+    const { out } = await cost("weak", "--against", "weak.json");
+    expect(out).toMatch(/weak 1, hook brick-light: \S.* [+-]0\.0/);
   });
 
   test("shows a price that moved where the cost did not", async () => {

@@ -45,24 +45,44 @@ test("the README's cron line makes the nightly table", () => {
   const command = /^(?:[\d*/,-]+ ){5}(.+)$/.exec(line!)![1]!;
   expect(command).not.toContain("%");
   const { status, stdout, stderr } = sh(command, home);
-  expect([status, stdout, stderr]).toEqual([0, "", ""]);
+  expect([status, stdout]).toEqual([0, ""]);
+  // What cron mails: nothing is wrong, and what was not looked at.
+  expect(stderr).toMatch(/^2 files without a batch passed over\n(\d+ warnings? not shown .*\n)?$/);
   const rows = readFileSync(at("costs.csv"), "utf8").trim().split("\r\n");
   expect(rows[0]).toMatch(/^batch,date,order,.*,price_EUR$/);
   expect(rows).toHaveLength(6);
 });
 
-test("the README's pipe puts rows behind those of an earlier table", () => {
-  const [pipe] = lines("shell");
-  writeFileSync(at("all-costs.csv"), "earlier\r\n");
-  expect(sh(pipe!).status).toBe(0);
-  const rows = readFileSync(at("all-costs.csv"), "utf8").trim().split("\r\n");
-  expect(rows[0]).toBe("earlier");
-  expect(rows.slice(1)).toHaveLength(5);
-  expect(rows[2]).toMatch(/^2026-10-05,autumn-restock,1,clip,brick-light,\d+\.\d\d$/);
+test("the README's comparison tells what changed since the last night, and keeps the report for the next", () => {
+  const [tonight, against, keep] = lines("shell");
+  const night = () => [tonight, against, keep].map((line) => sh(line!).status);
+  expect(sh(tonight!).status).toBe(0);
+  expect(sh(keep!).status).toBe(0);
+  expect(night()).toEqual([0, 0, 0]);
+  const changes = () => readFileSync(at("changes.csv"), "utf8").trim().split("\r\n").slice(1);
+  expect(changes().map((row) => row.split(",")[6])).toEqual(Array(5).fill("same"));
+  const text = readFileSync(at("batches/workshop.yaml"), "utf8");
+  writeFileSync(at("batches/workshop.yaml"), text.replace("labour: 34.00 /h", "labour: 36.00 /h"));
+  expect(night()).toEqual([0, 0, 0]);
+  writeFileSync(at("batches/workshop.yaml"), text);
+  expect(changes().filter((row) => row.includes("labour per hour +"))).toHaveLength(4);
+  expect(existsSync(at("tonight.json"))).toBe(false);
+});
+
+test("the README's pipe puts rows behind those of an earlier table, and the head once", () => {
+  const [, , , head, pipe] = lines("shell");
+  const names = "date,batch,order,part,shade,total_EUR";
+  const rows = () => readFileSync(at("all-costs.csv"), "utf8").trim().split("\r\n");
+  for (const count of [4, 8]) {
+    expect([sh(head!).status, sh(pipe!).status]).toEqual([0, 0]);
+    expect(rows()).toHaveLength(1 + count);
+    expect(rows().filter((row) => row === names)).toHaveLength(1);
+    expect(rows()[1]).toMatch(/^2026-10-05,autumn-restock,1,clip,brick-light,\d+\.\d\d$/);
+  }
 });
 
 test("the README's query finds the dear orders, with jq where there is one and without", () => {
-  const [, query, without, ...others] = lines("shell");
+  const [, , , , , query, without, ...others] = lines("shell");
   expect(others).toEqual([]);
   const plain = sh(without!);
   const report = JSON.parse(
@@ -78,6 +98,10 @@ test("the README's query finds the dear orders, with jq where there is one and w
     .map(({ batch, order, part }: Record<string, unknown>) => `${batch}\t${order}\t${part}\n`)
     .join("");
   expect([plain.status, plain.stdout]).toEqual([0, wanted]);
+  expect(sh(without!.replace("batches", "batches --since 2099-01-01"))).toMatchObject({
+    status: 0,
+    stdout: "",
+  });
   // Not every machine has jq; the line without it is checked on all, the one with it where it can run.
   if (sh("command -v jq").status !== 0) process.stderr.write("no jq here: the query with jq was not run\n");
   else expect(sh(query!)).toMatchObject({ status: 0, stdout: wanted });

@@ -7,7 +7,7 @@ import { costBatch } from "../../src/core/cost/snapshot.js";
 import { spread } from "../../src/core/cost/spread.js";
 import { spreadOutputs } from "../../src/core/cost/spread-outputs.js";
 import { costChangeReport } from "../../src/report/cost/change-report.js";
-import { csvCosts } from "../../src/report/cost/cost-writers.js";
+import { csvCosts, ndjsonCosts } from "../../src/report/cost/cost-writers.js";
 import { type CostEntry, orderRecords } from "../../src/report/cost/entry.js";
 import { readCostSnapshot } from "../../src/report/cost/read-snapshot.js";
 import { costReportOf } from "../../src/report/cost/report.js";
@@ -67,6 +67,21 @@ describe("costReport", () => {
     expect(lines[1]).toMatch(/^sample,2027-04-16,1,tray,deep,,20,21,\d+\.\d\d,/);
   });
 
+  test("has what is not counted in each line of ndjson where there is any", () => {
+    const { waterPerM3: _, ...rates } = sold.rates;
+    const lines = (batch: Batch) =>
+      ndjsonCosts()
+        .entry(costBatch(planned(batch)))
+        .trimEnd()
+        .split("\n")
+        .map((line) => JSON.parse(line).notCounted);
+    expect(lines({ ...sold, rates })).toEqual(
+      [["water"], ["water"]].map(() => [expect.stringContaining("water")]),
+    );
+    const all = costBatch(planned(sold)).notCounted;
+    expect(lines(sold)).toEqual(Array(2).fill(all.length > 0 ? all : undefined));
+  });
+
   test("has p10, p50 and p90 of the cost of a good part behind them with a spread", () => {
     const lines = written(drawn(sold, 40));
     expect(lines[0]).toBe(`${columns},p10_EUR,p50_EUR,p90_EUR`);
@@ -112,7 +127,7 @@ describe("costReport", () => {
     const orders = [{ ...first!, part: { ...first!.part, blank }, base: { name: "white" } }, ...rest];
     const report = text(costReport([planned({ ...sold, orders })]).blocks, 100, plain).replace(/\s+/g, " ");
     expect(report).toMatch(
-      /a fresh bath of coral costs \d+\.\d\d EUR before the first part, and each good part \d+\.\d\d EUR more; at \d+\.\d\d EUR before tax it pays from \d+ parts on\./,
+      /a fresh bath of coral costs \d+\.\d\d EUR before the first part, and each good part \d+\.\d\d EUR more; at \d+\.\d\d EUR before tax, with overhead and fees, it pays from \d+ parts on\./,
     );
     expect(report).toMatch(
       /sample 1, tray: on grey a good part costs \d+\.\d\d EUR; for equal profit the price on white before tax must lie 0\.26 EUR above that on grey\./,
@@ -195,7 +210,11 @@ describe("readCostSnapshot", () => {
   test("reads back what the report wrote", () => {
     const read = readCostSnapshot(written);
     if (!read.ok) throw new Error("not read");
-    expect(read.value).toEqual({ currency: "EUR", orders: costBatch(planned(sold)).orders });
+    expect(read.value).toEqual({
+      currency: "EUR",
+      filesNotCosted: 0,
+      orders: costBatch(planned(sold)).orders,
+    });
   });
 
   test("reads an older report without drivers", () => {
@@ -282,7 +301,7 @@ describe("costChangeReport", () => {
   test("has a row an order in CSV, with changes by line", () => {
     const lines = csv(report.rows, style).trimEnd().split("\r\n");
     expect(lines[0]).toBe(
-      "batch,date,order,part,shade,base,status,cost_per_part_before_EUR,cost_per_part_EUR,change_EUR,change_percent,blank_change_EUR,dye_change_EUR,water_change_EUR,energy_change_EUR,labour_change_EUR,consumables_change_EUR,equipment_change_EUR,disposal_change_EUR,price_before_EUR,price_EUR,causes",
+      "batch,date,order,part,shade,base,status,quantity_before,quantity,total_before_EUR,total_EUR,cost_per_part_before_EUR,cost_per_part_EUR,change_EUR,change_percent,blank_change_EUR,dye_change_EUR,water_change_EUR,energy_change_EUR,labour_change_EUR,consumables_change_EUR,equipment_change_EUR,disposal_change_EUR,price_before_EUR,price_EUR,causes",
     );
     expect(lines.slice(1).map((line) => line.split(",")[6])).toEqual(["new", "changed", "gone"]);
   });

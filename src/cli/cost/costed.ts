@@ -48,9 +48,10 @@ export async function* costed(
     ];
   };
 
-  for await (const { name, leftOut, entry, diagnostics, warned, exceeded } of files) {
+  for await (const { name, leftOut, currency, entry, diagnostics, warned, exceeded } of files) {
     if (leftOut !== undefined) {
       counts[leftOut]++;
+      counts.currency ??= currency ?? null;
       continue;
     }
     const mixed = entry === undefined ? [] : otherMoney(name, entry.currency);

@@ -9,6 +9,8 @@ export interface Counts {
   passedOver: number;
   undated: number;
   outside: number;
+  /** The first currency of a batch that was left out: the head of an empty table names it. */
+  currency: string | null;
   /** Orders over a limit, and other limits that are missed. */
   missed: number;
   /** Warnings that were shown. */
@@ -23,6 +25,7 @@ export const noCounts = (): Counts => ({
   passedOver: 0,
   undated: 0,
   outside: 0,
+  currency: null,
   missed: 0,
   shown: 0,
   warnings: new Map(),

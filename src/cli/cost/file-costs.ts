@@ -21,6 +21,8 @@ export type LeftOut = "passedOver" | "undated" | "outside";
 export interface FileCosts {
   readonly name: string;
   readonly leftOut?: LeftOut;
+  /** Of a batch that is left out. */
+  readonly currency?: string;
   /** Absent where there is an error among the diagnostics. */
   readonly entry?: CostEntry;
   /** Errors; and warnings where the file is the only one. */
@@ -63,10 +65,12 @@ export function fileCosting({ task, set, alone }: CostJob, io: Io): (file: Batch
   const request = { output: { set } } satisfies { output: Pick<Request["output"], "set"> };
   return async ({ name, named }) => {
     let left: LeftOut | undefined;
+    let currency: unknown;
     const read = await readBatchFile(name, request, io, ["baths", "orders"], {
       memory,
       wanted: (data) => {
         left = leftOut(task, named, data);
+        if (left === "outside" || left === "undated") currency = data.currency;
         return left === undefined;
       },
       ...(named ? {} : { passOver: isReport }),
@@ -75,7 +79,14 @@ export function fileCosting({ task, set, alone }: CostJob, io: Io): (file: Batch
     const warned: string[] = [];
     const noBatch = !named && read.diagnostics.some(({ code }) => code === "not-a-batch");
     if (read.unwanted === true || noBatch)
-      return { name, leftOut: left ?? "passedOver", diagnostics, warned, exceeded: [] };
+      return {
+        name,
+        leftOut: left ?? "passedOver",
+        ...(typeof currency === "string" ? { currency } : {}),
+        diagnostics,
+        warned,
+        exceeded: [],
+      };
     // Warnings of one among many are counted only, and then need no place in the text.
     const add = (faults: readonly Fault[]): void => {
       for (const fault of faults)

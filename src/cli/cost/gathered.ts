@@ -73,7 +73,7 @@ export async function gathered(
     { currency: currency ?? currencyOf(entries), orders },
   );
   if (!compared.ok) return { diagnostics: [...diagnostics, ...compared.faults.map(unplaced)] };
-  const changes = result(costChangeReport(compared.value, counts.bad));
+  const changes = result(costChangeReport(compared.value, counts.bad, before.filesNotCosted));
   if (output.format !== "ndjson" || changes.report === undefined) return changes;
   const lines = compared.value.orders.map((order) =>
     ndjsonLine("cost-change-order", { currency: compared.value.currency, ...order }),

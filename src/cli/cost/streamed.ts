@@ -77,10 +77,11 @@ export async function* streamed(
       if (stopped || broken.length > 0) break;
     }
   const nothing = counts.costed === 0 && (counts.bad > 0 || early.length > 0);
-  if (broken.length === 0 && writer === undefined && !nothing) waiting += begin(null);
+  if (broken.length === 0 && writer === undefined && !nothing)
+    waiting += begin(held.length === 0 ? counts.currency : null);
   const wrong = counts.bad > 0 || early.length > 0;
   if (writer !== undefined) {
-    for (const piece of writer.tail()) {
+    for (const piece of writer.tail(counts.bad)) {
       waiting += piece;
       if (waiting.length >= mostWaiting) yield flush();
     }

@@ -65,7 +65,7 @@ function split(line: CostLine, change: number, factors: readonly Factor[]): Cost
   }));
 }
 
-/** A line that is a price times an amount. */
+/** A line that is a price times an amount; all to the price where one is known in one of the reports only. */
 function priced(
   line: CostLine,
   [before, now]: Pair,
@@ -76,7 +76,11 @@ function priced(
   const known = (order: OrderCost): number => (order.drivers && price(order.drivers)) || 0;
   const [wasPrice, isPrice] = [known(before), known(now)];
   if (!(wasPrice > 0 && isPrice > 0))
-    return split(line, is - was, [{ code: codes[1], before: was, now: is }]);
+    return split(line, is - was, [
+      wasPrice === isPrice
+        ? { code: codes[1], before: was, now: is }
+        : { code: codes[0], before: wasPrice, now: isPrice },
+    ]);
   return split(line, is - was, [
     { code: codes[0], before: wasPrice, now: isPrice },
     { code: codes[1], before: was / wasPrice, now: is / isPrice },

@@ -28,7 +28,7 @@ export interface ColourUse extends BathUse {
 interface Sold {
   readonly order: number;
   readonly quantity: number;
-  readonly netPrice?: number;
+  readonly price?: number;
 }
 
 const paid = (items: readonly CostItem[]): number => exactSumOf(items, ({ amount }) => amount);
@@ -78,8 +78,9 @@ export function colourCosts(
       disposal: sum((of) => of.disposal),
     };
     const { pricing } = batch;
+    // What is left of the price with its ending when the tax is paid.
     const netPrice = pricing
-      ? exactSumOf(sold, (order) => (order.netPrice ?? 0) * order.quantity) / parts
+      ? exactSumOf(sold, (order) => ((order.price ?? 0) / (1 + pricing.tax)) * order.quantity) / parts
       : null;
     const pays =
       pricing && netPrice !== null ? breakEven(costs, { netPrice, ...pricing }, variable / parts) : undefined;

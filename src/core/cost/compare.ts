@@ -16,6 +16,11 @@ export interface OrderChange {
   readonly part: string;
   readonly shade: string;
   readonly base: string | null;
+  /** Good parts; null in the report that does not have the order. */
+  readonly quantityBefore: number | null;
+  readonly quantityNow: number | null;
+  readonly totalBefore: number | null;
+  readonly totalNow: number | null;
   readonly costBefore: number | null;
   readonly costNow: number | null;
   /** Null where one of the two costs is not known. */
@@ -38,11 +43,15 @@ export interface CostComparison {
 /** A cost that moved by less than this share of itself is the same: the noise of arithmetic. */
 const noise = 1e-9;
 
+const isSame = (was: number | null, is: number | null): boolean =>
+  was === is || (was !== null && is !== null && Math.abs(is - was) <= noise * Math.max(1, Math.abs(was)));
+
 const keyOf = ({ batch, part, shade, base }: OrderCost): string => JSON.stringify([batch, part, shade, base]);
 
 /**
  * Which order of an earlier report each order is: same batch, part, shade and base; of several such, first
- * those of the same date, then the rest, each in the order they stand.
+ * those of the same date, quantity and cost, then those of the same date and quantity, then of the same date, then the
+ * rest, each in the order they stand.
  */
 function matches(before: readonly OrderCost[], now: readonly OrderCost[]): Map<OrderCost, OrderCost> {
   const waiting = new Map<string, OrderCost[]>();
@@ -57,8 +66,13 @@ function matches(before: readonly OrderCost[], now: readonly OrderCost[]): Map<O
     const at = candidates.findIndex(fits);
     if (at >= 0) found.set(order, candidates.splice(at, 1)[0]!);
   };
-  for (const order of now) take(order, ({ date }) => date === order.date);
-  for (const order of now) if (!found.has(order)) take(order, () => true);
+  const sameDay = (order: OrderCost, earlier: OrderCost): boolean => order.date === earlier.date;
+  const sameSize = (order: OrderCost, earlier: OrderCost): boolean =>
+    sameDay(order, earlier) && order.quantity === earlier.quantity;
+  const sameCost = (order: OrderCost, earlier: OrderCost): boolean =>
+    sameSize(order, earlier) && isSame(earlier.costPerPart, order.costPerPart);
+  for (const matching of [sameCost, sameSize, sameDay, () => true])
+    for (const order of now) if (!found.has(order)) take(order, (earlier) => matching(order, earlier));
   return found;
 }
 
@@ -70,10 +84,7 @@ function changeOf(
   if (was === null || is === null)
     return { status: was === is ? "same" : "changed", change: null, lines: null, causes: [] };
   const change = is - was;
-  if (
-    Math.abs(change) <= noise * Math.max(1, Math.abs(was)) &&
-    (before.price ?? null) === (now.price ?? null)
-  )
+  if (isSame(was, is) && (before.price ?? null) === (now.price ?? null))
     return { status: "same", change: 0, lines: null, causes: [] };
   const both = before.lines !== null && now.lines !== null;
   const lines = costLines.map(
@@ -96,6 +107,10 @@ function row(before: OrderCost | undefined, now: OrderCost | undefined): OrderCh
     part,
     shade,
     base,
+    quantityBefore: before?.quantity ?? null,
+    quantityNow: now?.quantity ?? null,
+    totalBefore: before?.total ?? null,
+    totalNow: now?.total ?? null,
     costBefore: before?.costPerPart ?? null,
     costNow: now?.costPerPart ?? null,
     priceBefore: before?.price ?? null,

@@ -47,6 +47,8 @@ export interface CostBatch
 
 /** What a comparison needs of a cost report. */
 export interface CostSnapshot {
+  /** Files whose orders are missing, since they could not be costed. */
+  readonly filesNotCosted?: number;
   readonly currency: string | null;
   readonly orders: readonly OrderCost[];
 }

@@ -1,3 +1,4 @@
+import type { CostCause } from "../../core/cost/causes.js";
 import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
 import { costLines } from "../../core/cost/items.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
@@ -23,20 +24,32 @@ const percentColumn: Column = {
 const percentOf = ({ change, costBefore }: OrderChange): number | null =>
   change === null || !costBefore ? null : (100 * change) / costBefore;
 
-/** The largest causes that show at the currency's minor unit, and what the others come to. */
+/** Causes of one code as one, whichever lines they moved; the largest first. */
+function byCode(causes: readonly CostCause[]): CostCause[] {
+  const found = new Map<string, CostCause>();
+  for (const cause of causes) {
+    const known = found.get(cause.code);
+    found.set(cause.code, known ? { ...known, change: known.change + cause.change } : cause);
+  }
+  return [...found.values()].sort((a, b) => Math.abs(b.change) - Math.abs(a.change));
+}
+
+/** The largest causes that show at the currency's minor unit, or the largest of all, and what the others come to. */
 function causeText(
   { causes, status, change, priceBefore, priceNow }: OrderChange,
   currency: string | null,
 ): string | null {
+  if (status !== "changed") return null;
   const least = 0.5 * 10 ** -(currency === null ? 2 : minorDigits(currency));
-  const shown = causes.filter((cause) => Math.abs(cause.change) >= least).slice(0, said);
+  const all = byCode(causes);
+  const visible = all.filter((cause) => Math.abs(cause.change) >= least).slice(0, said);
+  const shown = visible.length > 0 || priceBefore !== priceNow ? visible : all.slice(0, 1);
   const rest = exactSumOf(
-    causes.filter((cause) => !shown.includes(cause)),
+    all.filter((cause) => !shown.includes(cause)),
     (cause) => cause.change,
   );
   const others = Math.abs(rest) >= least ? [`other causes ${signedMoney(rest, currency)}`] : [];
   if (shown.length > 0) return [...shown.map((cause) => causeInWords(cause, currency)), ...others].join("; ");
-  if (status !== "changed") return null;
   if (change === null || Math.abs(change) >= least || priceBefore === priceNow) return null;
   const price = (value: number | null): string => (value === null ? "none" : money(value, currency));
   return `pricing: price ${price(priceBefore)} -> ${price(priceNow)}`;
@@ -50,6 +63,8 @@ function rows({ orders, currency }: CostComparison): Table {
       ...["batch", "date"].map(textColumn),
       countColumn("order"),
       ...["part", "shade", "base", "status"].map(textColumn),
+      ...["quantity_before", "quantity"].map(countColumn),
+      ...["total_before", "total"].map(amount),
       ...["cost_per_part_before", "cost_per_part", "change"].map(amount),
       percentColumn,
       ...costLines.map((line) => amount(`${line}_change`)),
@@ -64,6 +79,10 @@ function rows({ orders, currency }: CostComparison): Table {
       order.shade,
       order.base,
       order.status,
+      order.quantityBefore,
+      order.quantityNow,
+      order.totalBefore,
+      order.totalNow,
       order.costBefore,
       order.costNow,
       order.change,
@@ -75,6 +94,12 @@ function rows({ orders, currency }: CostComparison): Table {
     ]),
   };
 }
+
+/** That orders of files which could not be costed look like others. */
+const missing = (which: string, files: number, among: string, sum: string): Block => ({
+  kind: "paragraph",
+  text: `${which}: orders of ${files === 1 ? "it" : "them"} stand among those that are ${among}, and are missing from the sum ${sum}.`,
+});
 
 /** What is said at 80 columns; the causes stand below, a line an order. */
 const narrow = ["batch", "order", "part", "shade", "status", "before", "now", "change"];
@@ -88,9 +113,10 @@ const causeLines = ({ orders, currency }: CostComparison): string[] =>
 
 /**
  * What costs more or less than in an earlier report, and why. Orders that are the same are left out for people.
- * `bad`: files that could not be costed now, whose orders are not known to be gone.
+ * `bad`: files that could not be costed now, whose orders are not known to be gone; `badBefore`: those that the
+ * earlier report left out, whose orders are not known to be new.
  */
-export function costChangeReport(comparison: CostComparison, bad = 0): Report {
+export function costChangeReport(comparison: CostComparison, bad = 0, badBefore = 0): Report {
   const { currency, counts, totalBefore, totalNow, orders } = comparison;
   const table = rows(comparison);
   const titled = table.columns.map((column) => ({ ...column, title: short[column.title] ?? column.title }));
@@ -105,12 +131,10 @@ export function costChangeReport(comparison: CostComparison, bad = 0): Report {
     { kind: "heading", level: 1, text: "Costs against the earlier report" },
     { kind: "paragraph", text: summary },
     ...(bad > 0 && counts.gone > 0
-      ? [
-          {
-            kind: "paragraph" as const,
-            text: `${counted(bad, "file", "files")} could not be costed: orders of ${bad === 1 ? "it" : "them"} stand among those that are gone, and are missing from the sum now.`,
-          },
-        ]
+      ? [missing(`${counted(bad, "file")} could not be costed`, bad, "gone", "now")]
+      : []),
+    ...(badBefore > 0 && counts.new > 0
+      ? [missing(`The earlier report left out ${counted(badBefore, "file")}`, badBefore, "new", "before")]
       : []),
     ...(differing.rows.length > 0 ? [{ kind: "table" as const, table: differing }] : []),
     ...(causes.length > 0
@@ -122,7 +146,15 @@ export function costChangeReport(comparison: CostComparison, bad = 0): Report {
   ];
   return {
     name: "cost-change",
-    data: { currency, filesNotCosted: bad, counts, totalBefore, totalNow, orders },
+    data: {
+      currency,
+      filesNotCosted: bad,
+      filesNotCostedBefore: badBefore,
+      counts,
+      totalBefore,
+      totalNow,
+      orders,
+    },
     rows: table,
     blocks,
   };

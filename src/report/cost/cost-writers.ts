@@ -13,8 +13,8 @@ export interface CostWriter {
   /** What comes before the first batch. */
   readonly head: () => string;
   readonly entry: (entry: CostEntry) => string;
-  /** In pieces, since it may be long. */
-  readonly tail: () => Iterable<string>;
+  /** In pieces, since it may be long; with the count of files that could not be costed. */
+  readonly tail: (filesNotCosted: number) => Iterable<string>;
 }
 
 function line(record: unknown): string {
@@ -22,12 +22,16 @@ function line(record: unknown): string {
   return JSON.stringify(record);
 }
 
-/** One JSON value a line, one line an order. */
+/** One JSON value a line, one line an order; what its batch gives no price for, where there is any. */
 export const ndjsonCosts = (): CostWriter => ({
   head: () => "",
   entry: (entry) =>
     mapped(orderRecords(entry), (record) =>
-      ndjsonLine("cost-order", { currency: entry.currency, ...record }),
+      ndjsonLine("cost-order", {
+        currency: entry.currency,
+        ...record,
+        ...(entry.notCounted.length > 0 ? { notCounted: entry.notCounted } : {}),
+      }),
     ).join(""),
   tail: () => [],
 });
@@ -50,11 +54,11 @@ export function jsonCosts(currency: string | null): CostWriter {
         (record) => `${orders++ === 0 ? "\n" : ",\n"}    ${line(record)}`,
       ).join("");
     },
-    *tail() {
+    *tail(filesNotCosted) {
       const text = new TextDecoder();
       yield `${orders === 0 ? "" : "\n  "}],\n  "batches": [`;
       for (const [i, batch] of batches.entries()) yield `${i === 0 ? "\n" : ",\n"}    ${text.decode(batch)}`;
-      yield `${batches.length === 0 ? "" : "\n  "}]\n}\n`;
+      yield `${batches.length === 0 ? "" : "\n  "}],\n  "filesNotCosted": ${filesNotCosted}\n}\n`;
     },
   };
 }

@@ -11,8 +11,10 @@ function offers({ batch, colours, orders }: CostEntry, currency: string | null):
       const { makeUp, setUp, heating, disposal } = fixed;
       const before = `${batch}: a fresh bath of ${dye} costs ${amount(makeUp + setUp + heating + disposal)} before the first part, and each good part ${amount(variablePerPart)} more`;
       return breakEvenParts === null
-        ? [`${before}; at ${amount(netPrice)} before tax no quantity pays for it.`]
-        : [`${before}; at ${amount(netPrice)} before tax it pays from ${breakEvenParts} parts on.`];
+        ? [`${before}; at ${amount(netPrice)} before tax, with overhead and fees, no quantity pays for it.`]
+        : [
+            `${before}; at ${amount(netPrice)} before tax, with overhead and fees, it pays from ${breakEvenParts} parts on.`,
+          ];
     }),
     ...orders.flatMap(({ order, part, base, otherBases }) =>
       (otherBases ?? []).flatMap(({ base: other, costPerPart, surcharge }) =>

@@ -67,7 +67,7 @@ export function readCostSnapshot(text: string): Outcome<CostSnapshot> {
   }
   if (!isObject(data) || data.schema !== "dipwright/cost@1")
     return failed(fault('the earlier report is not a cost report: its schema is not "dipwright/cost@1"'));
-  const { orders, currency } = data;
+  const { orders, currency, filesNotCosted = 0 } = data;
   if (!Array.isArray(orders) || !orNull(isText)(currency ?? null))
     return failed(fault("the earlier report has no list of orders, or no currency"));
   const read = orders.map(orderOf);
@@ -78,5 +78,9 @@ export function readCostSnapshot(text: string): Outcome<CostSnapshot> {
         `the earlier report is damaged: ${String(read[bad])} of its order ${bad + 1} is not what it should be`,
       ),
     );
-  return done({ currency: (currency ?? null) as string | null, orders: read as OrderCost[] });
+  return done({
+    currency: (currency ?? null) as string | null,
+    orders: read as OrderCost[],
+    filesNotCosted: isNumber(filesNotCosted) ? filesNotCosted : 0,
+  });
 }

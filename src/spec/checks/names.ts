@@ -48,6 +48,9 @@ export function checkNames(batch: PartlyRead, report: Report): void {
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
+    // It is defined with white space around it, which has been told.
+    if (map !== undefined && isMap(map) && nameFaults(map).some((fault) => fault.name.trim() === name))
+      return;
     const known = Object.keys(map ?? {});
     const near = nearest(name, known);
     const all =

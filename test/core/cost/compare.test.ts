@@ -167,6 +167,37 @@ describe("compareCosts over orders", () => {
     expect(moved.counts).toEqual({ changed: 0, same: 2, new: 0, gone: 0 });
   });
 
+  test("pairs orders that are alike but for their size by quantity and cost, wherever they stand", () => {
+    const lot = (quantity: number, costPerPart: number) => ({ ...first, quantity, costPerPart });
+    const { orders, counts } = compared(of(lot(76, 1.58), lot(200, 1.46)), of(lot(200, 1.46)));
+    expect(counts).toEqual({ changed: 0, same: 1, new: 0, gone: 1 });
+    expect(
+      orders.map(({ status, quantityBefore, quantityNow }) => [status, quantityBefore, quantityNow]),
+    ).toEqual([
+      ["same", 200, 200],
+      ["gone", 76, null],
+    ]);
+    // A dearer one of the same size is still the same order.
+    expect(compared(of(lot(76, 1.58), lot(200, 1.46)), of(lot(200, 1.5))).orders[0]).toMatchObject({
+      status: "changed",
+      costBefore: 1.46,
+      costNow: 1.5,
+    });
+  });
+
+  test("lays a line to its price where that is known in one of the reports only", () => {
+    const { price, ...free } = batch.dyes[0]!;
+    const none: Batch = {
+      ...batch,
+      dyes: [free],
+      baths: batch.baths.map((bath) => ({ ...bath, dye: free })),
+      orders: batch.orders.map((each) => ({ ...each, shade: { ...each.shade, dye: free } })),
+    };
+    const [order] = compared(snapshot(none), snapshot(batch)).orders;
+    expect(order!.causes).toMatchObject([{ code: "dye-price", before: 0, now: price }]);
+    expect(order!.causes[0]!.change).toBeCloseTo(order!.change!, 12);
+  });
+
   test("pairs like orders by date first, then by their order", () => {
     const dated = (date: string, costPerPart: number) => ({ ...first, date, costPerPart });
     const before = of(dated("2027-01-01", 1), dated("2027-01-02", 2), dated("2027-01-03", 3));
