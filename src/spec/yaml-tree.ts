@@ -115,7 +115,7 @@ class Reading {
     let end = valueEnd;
     if (valueStart < 0) {
       this.last = Math.max(this.last, tagEnd, event.anchorEnd);
-      if (inList && tagEnd < 0 && event.anchorEnd < 0) this.last = this.after("-", this.last);
+      if (inList && tagEnd < 0 && event.anchorEnd < 0) this.pass("-");
       start = this.last;
       end = this.last;
     } else if (style === SCALAR_STYLE_SINGLE_QUOTED || style === SCALAR_STYLE_DOUBLE_QUOTED) {
@@ -123,7 +123,7 @@ class Reading {
       end++;
     } else if (style !== SCALAR_STYLE_PLAIN) {
       const from = Math.max(this.last, tagEnd, event.anchorEnd);
-      start = this.after(style === SCALAR_STYLE_LITERAL_BLOCK ? "|" : ">", from) - 1;
+      start = this.find(style === SCALAR_STYLE_LITERAL_BLOCK ? "|" : ">", from) ?? valueStart;
     }
     this.last = end;
     const text = valueStart < 0 ? "" : getScalarValue(this.text, event);
@@ -157,11 +157,11 @@ class Reading {
       const first = this.events[this.next]!;
       // A key that is missing stands before its colon.
       if (first.type === EVENT_SCALAR && first.valueStart < 0)
-        this.last = Math.max(this.last, this.after(":", this.last) - 1);
+        this.last = this.find(":", this.last) ?? this.last;
       const key = this.node();
       if (key.kind !== "scalar") throw new Refused("a key that is no plain word");
       const next = this.events[this.next]!;
-      if (next.type === EVENT_SCALAR && next.valueStart < 0) this.last = this.after(":", this.last);
+      if (next.type === EVENT_SCALAR && next.valueStart < 0) this.pass(":");
       entries.push({ key, value: this.node() });
     }
     return {
@@ -184,23 +184,28 @@ class Reading {
   private close({ start, style }: SequenceEvent | MappingEvent, bracket: string): number {
     this.next++;
     // A pair in brackets, such as [a: 1], is a map without braces.
-    if (style === COLLECTION_STYLE_FLOW && (bracket === "]" || this.text[start] === "{"))
-      this.last = this.after(bracket, this.last);
+    if (style === COLLECTION_STYLE_FLOW && (bracket === "]" || this.text[start] === "{")) this.pass(bracket);
     return this.last;
   }
 
-  /** Where a sign ends before which only white space, comments and the signs , : ? - stand. */
-  private after(sign: string, from: number): number {
+  /** Goes on behind a sign, where it comes next. */
+  private pass(sign: string): void {
+    const at = this.find(sign, this.last);
+    if (at !== undefined) this.last = at + 1;
+  }
+
+  /** Where a sign stands before which there are only white space, comments and the signs , : ? - */
+  private find(sign: string, from: number): number | undefined {
     for (let at = from; at < this.text.length; at++) {
       const c = this.text[at]!;
-      if (c === sign) return at + 1;
+      if (c === sign) return at;
       if (c === "#") {
         const end = this.text.indexOf("\n", at);
-        if (end < 0) break;
+        if (end < 0) return undefined;
         at = end;
-      } else if (!/[\s,:?-]/.test(c)) break;
+      } else if (!/[\s,:?-]/.test(c)) return undefined;
     }
-    return from;
+    return undefined;
   }
 }
 

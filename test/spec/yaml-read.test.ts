@@ -159,6 +159,31 @@ describe("the two readers of YAML", () => {
     });
   });
 
+  test("place what stands for nothing, and block texts, inside of the text", () => {
+    for (const [text, start] of [
+      ["...\n>", 5],
+      ["a: |\n  x\n", 3],
+      ["- >-  # folded\n  x\n", 2],
+    ] as const) {
+      const { root } = yamlTree(text)!;
+      const node =
+        root?.kind === "map" ? root.entries[0]!.value : root?.kind === "list" ? root.items[0] : root;
+      expect([text, node?.start]).toEqual([text, start]);
+    }
+    expect(yamlTree("a:\n-\n- b\n")!.root).toMatchObject({
+      entries: [
+        {
+          value: {
+            items: [
+              { start: 4, end: 4 },
+              { start: 7, end: 8 },
+            ],
+          },
+        },
+      ],
+    });
+  });
+
   test("refuse what a batch file does not need", async () => {
     for (const text of [
       "a: !tank 6 L",

@@ -12,7 +12,7 @@ export interface ColourCosts {
   readonly fixed: ColourFixedCosts;
   /** Of a good part, dye of the make-up not counted. */
   readonly variablePerPart: number;
-  /** Mean price before tax over the parts; null without pricing. */
+  /** Mean over the parts of the price with its ending, less tax; null without pricing. */
   readonly netPrice: number | null;
   /** Good parts from which the colour pays; null without pricing or where no quantity does. */
   readonly breakEvenParts: number | null;
