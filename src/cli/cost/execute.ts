@@ -48,10 +48,12 @@ export const execute: Execute = async (request, io) => {
   // A limit that is exceeded is said in a line of its own then, which --quiet does not keep back.
   const alone = files.length === 1 && !output.quiet;
   const counts: Counts = noCounts();
+  const { format } = output;
+  const ordersOnly = before !== undefined || ["csv", "tsv", "ndjson"].includes(format);
   const progress = progressOf(files.length, output, io);
   async function* watched(): AsyncGenerator<Costed> {
     try {
-      const job = { task, set: output.set, alone };
+      const job = { task, set: output.set, alone, ordersOnly };
       for await (const one of costed(costFiles(files, job, io), alone, counts)) {
         if (one.diagnostics.length > 0 || one.exceeded.length > 0) progress.clear();
         for (const line of one.exceeded) io.err(`${line}\n`);
@@ -62,7 +64,6 @@ export const execute: Execute = async (request, io) => {
       progress.clear();
     }
   }
-  const { format } = output;
   if (before === undefined && format !== "text" && format !== "markdown")
     return { diagnostics: [], stream: streamed(watched(), task, output, counts, early, io.now) };
   return gathered(watched(), task, output, counts, early, before);

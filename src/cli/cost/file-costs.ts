@@ -39,6 +39,8 @@ export interface CostJob {
   readonly set: readonly string[];
   /** There is one file only: all of its warnings are shown. */
   readonly alone: boolean;
+  /** Of the batch nothing is wanted but its orders and what they leave out: less to hand from thread to thread. */
+  readonly ordersOnly: boolean;
 }
 
 /** A report of ours among the batch files. */
@@ -59,7 +61,10 @@ function leftOut(
 }
 
 /** Costs one file after the other; files that they include, and dyes, are read and fitted once. */
-export function fileCosting({ task, set, alone }: CostJob, io: Io): (file: BatchFile) => Promise<FileCosts> {
+export function fileCosting(
+  { task, set, alone, ordersOnly }: CostJob,
+  io: Io,
+): (file: BatchFile) => Promise<FileCosts> {
   const memory = includeMemory();
   const planned = planMemory();
   const request = { output: { set } } satisfies { output: Pick<Request["output"], "set"> };
@@ -107,6 +112,7 @@ export function fileCosting({ task, set, alone }: CostJob, io: Io): (file: Batch
       name,
       entry: {
         ...costBatch(source.value),
+        ...(ordersOnly ? { baths: [], colours: [], assumptions: [], warnings: [], exceeded: [] } : {}),
         ...(task.spread === undefined ? {} : { spread: spreadOf(spec, task.spread, planned) }),
       },
       diagnostics,
