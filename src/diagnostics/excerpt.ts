@@ -1,6 +1,9 @@
 import stringWidth from "fast-string-width";
 import type { Span } from "./diagnostic.js";
 
+/** Characters before and behind a fault that are looked at: a line of a megabyte is not measured whole. */
+const near = 1000;
+
 /** A line of input and the marks to print beneath it, cut to a number of columns around the fault. */
 export interface Excerpt {
   readonly line: string;
@@ -21,11 +24,12 @@ function fitting(text: string, columns: number): string {
 
 /** The line of a span with its fault marked, at most `columns` wide; a long line is cut around the fault. */
 export function excerpt(span: Span, columns: number): Excerpt {
-  const text = flat(span.text);
-  const start = Math.min(span.column - 1, text.length);
+  const skipped = Math.max(0, span.column - 1 - near);
+  const text = flat(span.text.slice(skipped, span.column - 1 + near));
+  const start = Math.min(span.column - 1 - skipped, text.length);
   const end = Math.min(start + Math.max(1, span.length), Math.max(text.length, start + 1));
   let from = 0;
-  if (stringWidth(text.slice(0, end)) > columns) {
+  if (skipped > 0 || stringWidth(text.slice(0, end)) > columns) {
     from = Math.max(0, start - Math.floor(columns / 4));
     if (isLowSurrogate(text.charCodeAt(from))) from++;
   }

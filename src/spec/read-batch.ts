@@ -129,7 +129,7 @@ function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[]
       d.spans[0]?.file,
       d.spans[0]?.line,
       d.spans[0]?.column,
-      d.spans[0]?.text,
+      d.spans[0]?.text.slice(0, 1000),
     ]);
     return !seen.has(same) && seen.add(same) !== undefined;
   });

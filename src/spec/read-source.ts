@@ -5,7 +5,7 @@ import { batchSchema } from "./schema/batch.js";
 import { isTextAt } from "./schema-at.js";
 import type { Path, Source } from "./source.js";
 import { yamlRanges } from "./yaml-locate.js";
-import { yamlPlain } from "./yaml-plain.js";
+import { mostFaults, yamlPlain } from "./yaml-plain.js";
 import { readYaml } from "./yaml-read.js";
 import { deepest, type YamlNode, yamlTree } from "./yaml-tree.js";
 
@@ -51,9 +51,6 @@ const sourceOf = (
     return found === undefined ? lines.span(0, 1) : lines.span(...found);
   },
 });
-
-/** Faults of the form of one file that are told. */
-const mostFaults = 200;
 
 /** A file whose lists and maps have at most so many entries as can be checked. */
 function notCrowded(read: Read): Read {

@@ -8,6 +8,8 @@ import type { YamlMap } from "./yaml-tree.js";
 export function joinCutNumbers(map: YamlMap): void {
   if (!map.flow) return;
   const entries: typeof map.entries = [];
+  /** What stands at the end of the last value: the whole of a long one is not looked at again and again. */
+  let tail = "";
   for (const entry of map.entries) {
     const { key, value } = entry;
     const head = entries.at(-1)?.value;
@@ -18,13 +20,17 @@ export function joinCutNumbers(map: YamlMap): void {
       head?.kind === "scalar" &&
       head.bare &&
       /^\d/.test(key.text) &&
-      /\d$/.test(head.text) &&
+      /\d$/.test(tail) &&
       key.start === head.end + 1
     ) {
       head.text = `${head.text},${key.text}`;
       head.value = head.text;
       head.end = key.end;
-    } else entries.push(entry);
+      tail = key.text;
+    } else {
+      entries.push(entry);
+      tail = value.kind === "scalar" ? value.text : "";
+    }
   }
   map.entries = entries;
 }

@@ -5,6 +5,9 @@ import type { Path } from "./source.js";
 import { joinCutNumbers } from "./yaml-comma.js";
 import { deepest, type YamlNode } from "./yaml-tree.js";
 
+/** Faults of the form of one file that are told. */
+export const mostFaults = 200;
+
 /** Most values that aliases may repeat. */
 const mostRepeated = 20_000;
 
@@ -25,6 +28,12 @@ export function yamlPlain(
   let refused = false;
   const path: (string | number)[] = [];
   const report = (code: string, node: YamlNode, message: string, help: string, first?: YamlNode): void => {
+    // Those behind are counted only: a place in a long line takes time to find.
+    const next = diagnostics[mostFaults];
+    if (next !== undefined) {
+      diagnostics.push(next);
+      return;
+    }
     const spans = [lines.span(node.start, node.end)];
     if (first !== undefined) spans.push({ ...lines.span(first.start, first.end), label: "first given here" });
     diagnostics.push({ code, severity: "error", message, help, spans });

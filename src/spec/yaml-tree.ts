@@ -22,6 +22,9 @@ import { plainValue, taggedValue } from "./yaml-scalar.js";
 /** Deepest nesting that is read; a batch file needs 5. */
 export const deepest = 64;
 
+/** Longest key that is read, as YAML has it for keys without a question mark. */
+const longestKey = 1024;
+
 interface Placed {
   /** Where it begins and ends in the text. */
   start: number;
@@ -159,7 +162,8 @@ class Reading {
       if (first.type === EVENT_SCALAR && first.valueStart < 0)
         this.last = this.find(":", this.last) ?? this.last;
       const key = this.node();
-      if (key.kind !== "scalar") throw new Refused("a key that is no plain word");
+      if (key.kind !== "scalar" || key.end - key.start > longestKey)
+        throw new Refused("a key that is no plain word, or too long");
       const next = this.events[this.next]!;
       if (next.type === EVENT_SCALAR && next.valueStart < 0) this.pass(":");
       entries.push({ key, value: this.node() });

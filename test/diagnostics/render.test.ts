@@ -87,3 +87,12 @@ test("renderJson keeps every field under a versioned name", () => {
     diagnostics: [missing],
   });
 });
+
+test("renderText marks a fault in the middle of a very long line", () => {
+  const text = `${"a".repeat(5000)}X${"b".repeat(500_000)}`;
+  const far: Span = { file: "long.yaml", line: 1, column: 5001, length: 1, text };
+  const [, , line, marks] = renderText([{ ...missing, spans: [far] }], { columns: 80 }).split("\n");
+  expect(line!.length).toBeLessThanOrEqual(80);
+  expect(line).toMatch(/^ {3}1 \| \.\.\.a+Xb+\.\.\.$/);
+  expect(marks!.indexOf("^")).toBe(line!.indexOf("X"));
+});

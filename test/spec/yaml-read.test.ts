@@ -197,6 +197,20 @@ describe("the two readers of YAML", () => {
   });
 });
 
+test("joinCutNumbers puts together a number that commas cut into many", () => {
+  const { root } = yamlTree("a: { volume: 1,234,567 L, 8,7: 9, b: 6,5, c: x,5 }")!;
+  expect(plainOf(root).plain).toEqual({
+    a: { volume: "1,234,567 L", 8: null, 7: 9, b: "6,5", c: "x", 5: null },
+  });
+});
+
+test("a key of more than 1024 characters is refused as too long", async () => {
+  const text = `${"x".repeat(1025)}: 1`;
+  const read = await readYaml(text, linesOf("batch.yaml", text));
+  expect(read.diagnostics).toMatchObject([{ code: "yaml", message: "the key is too long" }]);
+  expect(yamlTree(`${"x".repeat(1024)}: 1`)).toBeDefined();
+});
+
 describe("a file that is far too large", () => {
   const read = async (name: string, text: string) => (await readText(text, { name })).diagnostics;
 
