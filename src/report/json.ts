@@ -17,5 +17,5 @@ export function onlyFinite(name: string, data: unknown, key = ""): void {
     if (!Number.isFinite(data)) throw new Error(`${name}: ${key} is ${data}, which JSON cannot hold`);
   } else if (Array.isArray(data)) for (const one of data) onlyFinite(name, one, key);
   else if (typeof data === "object" && data !== null)
-    for (const [own, value] of Object.entries(data)) onlyFinite(name, value, own);
+    for (const own of Object.keys(data)) onlyFinite(name, (data as Record<string, unknown>)[own], own);
 }
