@@ -7,36 +7,36 @@ export type { Diagnostic, Span } from "./diagnostics/diagnostic.js";
 export { renderJson } from "./diagnostics/render-json.js";
 export { renderPlain } from "./diagnostics/render-plain.js";
 export { renderText, type TextOptions } from "./diagnostics/render-text.js";
-export type { ReadFile } from "./spec/include.js";
-export { batchJsonSchema, type JsonSchema } from "./spec/json-schema.js";
-export { modelReader, type ReadBytes, type ReadModel } from "./spec/model-reader.js";
-export { type BatchInput, type BatchRead, type Need, readBatch } from "./spec/read-batch.js";
-export { type Reflectance, reflectanceReader } from "./spec/reflectance.js";
-export type { Readers } from "./spec/resources.js";
+export type { ReadFile } from "./batch-file/source/include.js";
+export { batchJsonSchema, type JsonSchema } from "./batch-file/json-schema.js";
+export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resources/model-reader.js";
+export { type BatchInput, type BatchRead, type Need, readBatch } from "./batch-file/read-batch.js";
+export { type Reflectance, reflectanceReader } from "./batch-file/resources/reflectance.js";
+export type { Readers } from "./batch-file/resources/resources.js";
 
 // The batch and its plan.
 
-export type { Advice } from "./core/batch/advice.js";
-export type { Caution } from "./core/batch/cautions.js";
-export type { LoadLimit } from "./core/batch/loads.js";
-export * from "./core/batch/model.js";
-export { type PlanWork, planBatch } from "./core/batch/plan.js";
-export type * from "./core/batch/plan-model.js";
-export type { RestsOn } from "./core/batch/rests-on-assumed.js";
-export type { TimelineEntry, TimelineTask } from "./core/batch/timeline.js";
+export type { Advice } from "./core/plan/advice/part-advice.js";
+export type { Caution } from "./core/plan/advice/cautions.js";
+export type { LoadLimit } from "./core/plan/assign/load-size.js";
+export * from "./core/model/batch.js";
+export { type PlanWork, planBatch } from "./core/plan/plan.js";
+export type * from "./core/plan/plan-model.js";
+export type { RestsOn } from "./core/model/rests-on.js";
+export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 
 // Quantities.
 
-export { formatQuantity } from "./core/quantity/format-quantity.js";
+export { formatQuantity } from "./core/quantity/text/format-quantity.js";
 export type { KindName } from "./core/quantity/kinds.js";
-export { type ParseOptions, parseQuantity } from "./core/quantity/parse-quantity.js";
+export { type ParseOptions, parseQuantity } from "./core/quantity/parse/parse-quantity.js";
 export type { Quantity } from "./core/quantity/quantity.js";
-export { type ParsedSurface, parseSurface, wettedWallDm2 } from "./core/quantity/surface.js";
+export { type ParsedSurface, parseSurface, wettedWallDm2 } from "./core/quantity/parse/parse-surface.js";
 
 // Colour.
 
 export type { Chromaticity } from "./core/colour/chromaticity.js";
-export { type Ciede2000Terms, ciede2000, ciede2000Pairs, ciede2000Terms } from "./core/colour/ciede2000.js";
+export { type Ciede2000Terms, ciede2000, ciede2000Pairs, ciede2000Terms } from "./core/colour/difference/ciede2000.js";
 export { labToLch, labToXyz, lchToLab, xyzToLab } from "./core/colour/cielab.js";
 export { type Luv, luvToXyz, xyzToLuv } from "./core/colour/cieluv.js";
 export { type ColourReport, colourReport, spectrumReport } from "./core/colour/colour-report.js";
@@ -49,7 +49,7 @@ export {
   type FormulaName,
   judge,
   type Verdict,
-} from "./core/colour/compare.js";
+} from "./core/colour/difference/compare-colours.js";
 export {
   cie76,
   cie94,
@@ -58,7 +58,7 @@ export {
   cmc11,
   cmc21,
   type LabDifference,
-} from "./core/colour/differences.js";
+} from "./core/colour/difference/cie-differences.js";
 export {
   changeDeltaE,
   changeGrade,
@@ -66,7 +66,7 @@ export {
   type GreyScale,
   greyGrades,
   stainingGrade,
-} from "./core/colour/grey-scale.js";
+} from "./core/colour/difference/grey-scale.js";
 export {
   type CurveStrength,
   curveStrength,
@@ -76,10 +76,10 @@ export {
   type Surface,
   withoutSurface,
   withSurface,
-} from "./core/colour/kubelka-munk.js";
-export { type Metamerism, metamerism } from "./core/colour/metamerism.js";
-export { smoothReflectance } from "./core/colour/smooth-reflectance.js";
-export { type Spectrum, spectrumLab, spectrumXyz } from "./core/colour/spectrum.js";
+} from "./core/colour/spectrum/kubelka-munk.js";
+export { type Metamerism, metamerism } from "./core/colour/difference/metamerism.js";
+export { smoothReflectance } from "./core/colour/spectrum/smooth-reflectance.js";
+export { type Spectrum, spectrumLab, spectrumXyz } from "./core/colour/spectrum/spectrum.js";
 export {
   decodeSrgb,
   encodeSrgb,
@@ -90,15 +90,15 @@ export {
   srgbToLab,
   srgbToXyz,
   xyzToSrgb,
-} from "./core/colour/srgb.js";
-export type { Lch, Reading, Xyz } from "./core/colour/types.js";
+} from "./core/colour/screen/srgb.js";
+export type { Lch, Reading, Xyz } from "./core/model/colour.js";
 export { cieWhiteness, type Whiteness, yellowness } from "./core/colour/whiteness.js";
 
 // Uptake of dye, and the time for a shade.
 
-export { celsiusForFactor, rateFactor } from "./core/uptake/arrhenius.js";
-export type { LeaveOneOut } from "./core/uptake/choose-law.js";
-export { type DipTimer, depthAt, secondsForDepth, type UptakeModel } from "./core/uptake/depth.js";
+export { celsiusForFactor, rateFactor } from "./core/uptake/law/arrhenius.js";
+export type { LeaveOneOut } from "./core/uptake/swatches/choose-law.js";
+export { type DipTimer, depthAt, secondsForDepth, type UptakeModel } from "./core/uptake/law/depth.js";
 export {
   describeShade,
   type ShadeBath,
@@ -108,27 +108,27 @@ export {
   type ShadeSensitivity,
   type ShadeTime,
   type ShadeWish,
-} from "./core/uptake/describe-shade.js";
-export { fitUptake, type UptakeFit, type UptakeFits } from "./core/uptake/fit-uptake.js";
-export { strengthForUptake, uptakeAtStrength } from "./core/uptake/isotherm.js";
-export type { UptakePoint } from "./core/uptake/law-fit.js";
-export { lawInverse, lawUptake } from "./core/uptake/laws.js";
-export type { Hold, Influence, Sensitivity } from "./core/uptake/sensitivity.js";
-export type { WayOut } from "./core/uptake/way-out.js";
+} from "./core/uptake/shade/describe-shade.js";
+export { fitUptake, type UptakeFit, type UptakeFits } from "./core/uptake/fit/fit-uptake.js";
+export { strengthForUptake, uptakeAtStrength } from "./core/uptake/law/isotherm.js";
+export type { UptakePoint } from "./core/uptake/fit/fit-law.js";
+export { lawInverse, lawUptake } from "./core/uptake/law/laws.js";
+export type { Hold, Influence, Sensitivity } from "./core/uptake/shade/sensitivity.js";
+export type { WayOut } from "./core/uptake/shade/slower-dip.js";
 
 // Baths: making up, mixing, heat, rinsing, life.
 
-export { drainingFilmMlPerDm2, waterViscosityPaS } from "./core/bath/drain-film.js";
-export type { DyeFate } from "./core/bath/dye-fate.js";
-export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/evaporation.js";
-export { type LosingTank, wallLossW } from "./core/bath/heat-loss.js";
-export type { Holding } from "./core/bath/heat-report.js";
-export { type HeatedTank, type HeatUp, heatUp, holdingPowerW } from "./core/bath/heating.js";
-export { type BathLife, bathLife, type LifeEnd, type LifeLoad } from "./core/bath/life.js";
-export type { LifeTotals } from "./core/bath/life-totals.js";
-export type { DrainSaving, Range } from "./core/bath/longer-drain.js";
-export { type DyeAmount, type MakeUp, makeUp } from "./core/bath/make-up.js";
-export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/mixing.js";
+export { drainingFilmMlPerDm2, waterViscosityPaS } from "./core/bath/rinse/drain-film.js";
+export type { DyeFate } from "./core/bath/life/dye-fate.js";
+export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/heat/evaporation.js";
+export { type LosingTank, wallLossW } from "./core/bath/heat/heat-loss.js";
+export type { Holding } from "./core/bath/heat/heat-report.js";
+export { type HeatedTank, type HeatUp, heatUp, holdingPowerW } from "./core/bath/heat/heating.js";
+export { type BathLife, bathLife, type LifeEnd, type LifeLoad } from "./core/bath/life/bath-life.js";
+export type { LifeTotals } from "./core/bath/life/life-totals.js";
+export type { DrainSaving, Range } from "./core/bath/rinse/longer-drain.js";
+export { type DyeAmount, type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
+export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";
 export {
   auxiliaryStockMl,
   exhaustion,
@@ -137,14 +137,14 @@ export {
   shadePercent,
   stockMl,
   strengthCorrected,
-} from "./core/bath/on-weight.js";
-export { dragOutFromPurchases, rinseRatio, rinseStrength } from "./core/bath/rinse.js";
-export type { BathSetting, Hindrance, LoadWork } from "./core/bath/run.js";
-export type { BathState } from "./core/bath/step.js";
-export { type Topping, type ToppingAsked, topping } from "./core/bath/topping.js";
-export type { LifePoint, LoadRecord } from "./core/bath/trace.js";
-export type { WarmUpPoint } from "./core/bath/warm-up.js";
-export { filledInSeries, washedOut, washOutTime } from "./core/bath/wash-out.js";
+} from "./core/bath/make-up/on-weight.js";
+export { dragOutFromPurchases, rinseRatio, rinseStrength } from "./core/bath/rinse/rinse.js";
+export type { BathSetting, Hindrance, LoadWork } from "./core/bath/load/work-load.js";
+export type { BathState } from "./core/bath/load/bath-state.js";
+export { type Topping, type ToppingAsked, topping } from "./core/bath/make-up/top-up.js";
+export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
+export type { WarmUpPoint } from "./core/bath/heat/warm-up.js";
+export { filledInSeries, washedOut, washOutTime } from "./core/bath/rinse/wash-out.js";
 export { waterDensityKgM3 } from "./core/bath/water.js";
 
 // Costs and prices.
@@ -156,29 +156,29 @@ export {
   blankCost,
   blankDifference,
   powderPerPartMass,
-} from "./core/cost/blank.js";
+} from "./core/cost/rate/blank.js";
 export {
   type BreakEven,
   breakEven,
   type ColourFixedCosts,
   contributionPerPart,
   type Sale,
-} from "./core/cost/break-even.js";
-export type { ColourCosts } from "./core/cost/colours.js";
-export { equipmentPerHour, straightLine } from "./core/cost/depreciation.js";
-export { endingStep, nextEnding } from "./core/cost/ending.js";
+} from "./core/cost/price/break-even.js";
+export type { ColourCosts } from "./core/cost/price/colour-costs.js";
+export { equipmentPerHour, straightLine } from "./core/cost/rate/depreciation.js";
+export { endingStep, nextEnding } from "./core/cost/price/ending.js";
 export {
   type BaseOffer,
   blankRiseToEqualProfit,
   equalProfitSurcharge,
   profitPerPart,
-} from "./core/cost/equal-profit.js";
+} from "./core/cost/price/equal-profit.js";
 export type { CostLine } from "./core/cost/items.js";
-export { logMean, productChange } from "./core/cost/log-mean.js";
-export { machineHourRate, sharedCharge } from "./core/cost/machine-hour.js";
-export { marginOf, markupForMargin, markupOf } from "./core/cost/margin.js";
-export type { OtherBase } from "./core/cost/other-bases.js";
-export type { PlanPrices } from "./core/cost/prices.js";
+export { logMean, productChange } from "./core/cost/history/log-mean.js";
+export { machineHourRate, sharedCharge } from "./core/cost/rate/machine-hour.js";
+export { marginOf, markupForMargin, markupOf } from "./core/cost/price/margin.js";
+export type { OtherBase } from "./core/cost/price/other-bases.js";
+export type { PlanPrices } from "./core/cost/rate/plan-prices.js";
 export {
   costWithRework,
   dipsPerStarted,
@@ -188,12 +188,12 @@ export {
   yieldWithRework,
 } from "./core/cost/rework.js";
 export { roundedText, roundMoney } from "./core/cost/rounding.js";
-export { type SellingPrice, sellingPrice } from "./core/cost/selling-price.js";
-export { costPerGood, unitCostWithYield } from "./core/cost/unit-cost.js";
+export { type SellingPrice, sellingPrice } from "./core/cost/price/selling-price.js";
+export { costPerGood, unitCostWithYield } from "./core/cost/rate/unit-cost.js";
 
 // Parts from models.
 
-export type { MeshFormat } from "./core/mesh/format.js";
-export { measureMesh } from "./core/mesh/measure.js";
-export type { MeshMeasure, MeshOptions } from "./core/mesh/mesh-measure.js";
-export type { MeshUnit } from "./core/mesh/units.js";
+export type { MeshFormat } from "./core/part/format.js";
+export { measureMesh } from "./core/part/measure.js";
+export type { MeshMeasure, MeshOptions } from "./core/part/mesh-measure.js";
+export type { MeshUnit } from "./core/part/units.js";

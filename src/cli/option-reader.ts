@@ -1,8 +1,8 @@
-import type { Dilution } from "../core/batch/model.js";
+import type { Dilution } from "../core/model/batch.js";
 import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
-import { parseDilution } from "../core/quantity/dilution.js";
+import { parseDilution } from "../core/quantity/parse/parse-dilution.js";
 import type { KindName } from "../core/quantity/kinds.js";
-import { type ParseOptions, parseQuantity } from "../core/quantity/parse-quantity.js";
+import { type ParseOptions, parseQuantity } from "../core/quantity/parse/parse-quantity.js";
 
 /** Reads options one by one and keeps every fault, so that one run reports them all. */
 export interface OptionReader {

@@ -1,6 +1,6 @@
 import { wrapAnsi } from "fast-wrap-ansi";
 import { isError } from "../core/fault.js";
-import { counted } from "../core/quantity/counted.js";
+import { counted } from "../core/quantity/text/counted.js";
 import type { Diagnostic, Span } from "./diagnostic.js";
 import { excerpt, flat } from "./excerpt.js";
 

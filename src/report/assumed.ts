@@ -1,4 +1,4 @@
-import type { RestsOn } from "../core/batch/rests-on-assumed.js";
+import type { RestsOn } from "../core/model/rests-on.js";
 
 const sign = "†";
 const words = { uptake: "uptake", dragOut: "drag-out" } as const;

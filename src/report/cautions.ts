@@ -1,4 +1,4 @@
-import type { Caution } from "../core/batch/cautions.js";
+import type { Caution } from "../core/plan/advice/cautions.js";
 import type { Block } from "./report.js";
 import type { Table } from "./table.js";
 

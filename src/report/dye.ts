@@ -1,4 +1,4 @@
-import type { DyeAmount } from "../core/bath/make-up.js";
+import type { DyeAmount } from "../core/bath/make-up/make-up.js";
 import { pour, weigh } from "./amounts.js";
 
 /** What the dye is called at the tank. */

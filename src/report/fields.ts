@@ -1,4 +1,4 @@
-import type { DyeAmount } from "../core/bath/make-up.js";
+import type { DyeAmount } from "../core/bath/make-up/make-up.js";
 import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./digits.js";
 import type { Field } from "./row-table.js";
 import type { Cell } from "./table.js";

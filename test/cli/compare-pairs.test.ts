@@ -2,7 +2,7 @@ import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Io } from "../../src/cli/io.js";
-import { compareLab } from "../../src/core/colour/compare.js";
+import { compareLab } from "../../src/core/colour/difference/compare-colours.js";
 import { decimals } from "../../src/report/digits.js";
 import { widthOf } from "../../src/report/wrap.js";
 import { runFake } from "./fake-io.js";

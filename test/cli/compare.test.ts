@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { starter } from "../../src/cli/new/starter.js";
-import { compareLab } from "../../src/core/colour/compare.js";
+import { compareLab } from "../../src/core/colour/difference/compare-colours.js";
 import { widthOf } from "../../src/report/wrap.js";
 import { runFake } from "./fake-io.js";
 

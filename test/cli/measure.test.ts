@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
 import { widthOf } from "../../src/report/wrap.js";
-import { binaryStl, threeMf } from "../core/mesh/tools/files.js";
-import { box, moved, together } from "../core/mesh/tools/solids.js";
+import { binaryStl, threeMf } from "../core/part/tools/files.js";
+import { box, moved, together } from "../core/part/tools/solids.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ciede2000 } from "../../src/core/colour/ciede2000.js";
+import { ciede2000 } from "../../src/core/colour/difference/ciede2000.js";
 import { widthOf } from "../../src/report/wrap.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { gasConstantJPerMolK, rateFactor } from "../../src/core/uptake/arrhenius.js";
+import { gasConstantJPerMolK, rateFactor } from "../../src/core/uptake/law/arrhenius.js";
 
 /** kJ/mol, °C, °C, k(T2)/k(T1): computed elsewhere in double precision with R = 8.314462618 (source: codata2018). */
 const factors: readonly (readonly [number, number, number, number])[] = [

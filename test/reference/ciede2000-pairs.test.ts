@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { ciede2000, ciede2000Pairs, ciede2000Terms } from "../../src/core/colour/ciede2000.js";
-import type { Lab } from "../../src/core/colour/types.js";
+import { ciede2000, ciede2000Pairs, ciede2000Terms } from "../../src/core/colour/difference/ciede2000.js";
+import type { Lab } from "../../src/core/model/colour.js";
 
 // source: sharma2005 table 1, the 34 pairs: L1 a1 b1 L2 a2 b2 and the difference to 4 decimals
 const table = `

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { sensibleHeatKj } from "../../src/core/bath/heating.js";
+import { sensibleHeatKj } from "../../src/core/bath/heat/heating.js";
 import { waterDensityKgM3 } from "../../src/core/bath/water.js";
 
 test("a quarter litre of water in a half-kilogram aluminium pan takes 62.8 and 27.0 kJ from 20 to 80 °C, 30.1 % in the pan", () => {

@@ -3,10 +3,10 @@ import convert from "color-convert";
 import Color from "colorjs.io";
 import { converter, differenceCie76, differenceCie94, differenceCiede2000, differenceCmc } from "culori";
 import { expect, test } from "vitest";
-import { ciede2000, ciede2000Pairs } from "../../src/core/colour/ciede2000.js";
-import { cie76, cie94, cie94Textile, cmc11, cmc21 } from "../../src/core/colour/differences.js";
-import { srgbToLab } from "../../src/core/colour/srgb.js";
-import type { Lab } from "../../src/core/colour/types.js";
+import { ciede2000, ciede2000Pairs } from "../../src/core/colour/difference/ciede2000.js";
+import { cie76, cie94, cie94Textile, cmc11, cmc21 } from "../../src/core/colour/difference/cie-differences.js";
+import { srgbToLab } from "../../src/core/colour/screen/srgb.js";
+import type { Lab } from "../../src/core/model/colour.js";
 import { randomNumbers } from "../tools/random-numbers.js";
 
 const random = randomNumbers(3);

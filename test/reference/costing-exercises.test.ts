@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { straightLine } from "../../src/core/cost/depreciation.js";
-import { machineHourRate, sharedCharge } from "../../src/core/cost/machine-hour.js";
+import { straightLine } from "../../src/core/cost/rate/depreciation.js";
+import { machineHourRate, sharedCharge } from "../../src/core/cost/rate/machine-hour.js";
 import { roundMoney } from "../../src/core/cost/rounding.js";
 
 test("a machine of 19000 costs 13191 a year and 7.33 an hour", () => {

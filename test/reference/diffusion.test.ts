@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { lawUptake } from "../../src/core/uptake/laws.js";
+import { lawUptake } from "../../src/core/uptake/law/laws.js";
 
 /**
  * M_t/M_inf of a plane sheet, cylinder and sphere in an infinite bath against T = D t/l²

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drainingFilmMlPerDm2, waterViscosityPaS } from "../../src/core/bath/drain-film.js";
+import { drainingFilmMlPerDm2, waterViscosityPaS } from "../../src/core/bath/rinse/drain-film.js";
 
 // source: waterTable, viscosity in mPa s
 const viscosity: readonly (readonly [celsius: number, mPaS: number])[] = [

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { evaporationFluxKgM2H } from "../../src/core/bath/evaporation.js";
+import { evaporationFluxKgM2H } from "../../src/core/bath/heat/evaporation.js";
 import { latentHeatKjPerKg } from "../../src/core/bath/water.js";
 
 // source: shah2014, evaluated with the vapour pressure and latent heat of the water table; air at 20 °C, 50 %

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { changeGrade, greyGrades, stainingGrade } from "../../src/core/colour/grey-scale.js";
+import { changeGrade, greyGrades, stainingGrade } from "../../src/core/colour/difference/grey-scale.js";
 
 // source: isoA02 nominal differences of the grey scale for change in colour (preview of EN 20105-A02:1994)
 const change = [0, 0.8, 1.7, 2.5, 3.4, 4.8, 6.8, 9.6, 13.6];

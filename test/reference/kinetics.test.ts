@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import type { LawName } from "../../src/core/batch/model.js";
-import { solveLeastSquares } from "../../src/core/maths/linear-least-squares.js";
-import { fitNonlinear } from "../../src/core/maths/nonlinear-least-squares.js";
-import { fitLaw } from "../../src/core/uptake/law-fit.js";
+import type { LawName } from "../../src/core/model/batch.js";
+import { solveLeastSquares } from "../../src/core/maths/least-squares/linear-least-squares.js";
+import { fitNonlinear } from "../../src/core/maths/least-squares/nonlinear-least-squares.js";
+import { fitLaw } from "../../src/core/uptake/fit/fit-law.js";
 import { certifiedSets, observationsOf } from "./nist-sets.js";
 
 const within = (value: number, expected: number, relative: number): void =>

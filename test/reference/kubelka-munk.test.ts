@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { kOverS, reflectanceOf, relativeStrength } from "../../src/core/colour/kubelka-munk.js";
+import { kOverS, reflectanceOf, relativeStrength } from "../../src/core/colour/spectrum/kubelka-munk.js";
 
 // source: kubelkaMunk1931 reflectance and K/S, computed to 8 decimals
 const forward: readonly (readonly [number, number])[] = [

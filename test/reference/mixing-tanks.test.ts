@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { filledInSeries, washedOut, washOutTime } from "../../src/core/bath/wash-out.js";
+import { filledInSeries, washedOut, washOutTime } from "../../src/core/bath/rinse/wash-out.js";
 
 test("20 kg of salt in 200 L are 7.36 kg after 40 min at 5 L/min", () => {
   // source: mixingTanks

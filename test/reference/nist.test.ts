@@ -1,5 +1,5 @@
 import { afterAll, expect, test } from "vitest";
-import { fitNonlinear } from "../../src/core/maths/nonlinear-least-squares.js";
+import { fitNonlinear } from "../../src/core/maths/least-squares/nonlinear-least-squares.js";
 import { certifiedSets, observationsOf } from "./nist-sets.js";
 
 /** Digits that agree with a certified value of eleven digits. */

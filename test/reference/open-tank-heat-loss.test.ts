@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { surfaceLossWPerM2 } from "../../src/core/bath/evaporation.js";
-import { tankLossW, wallLossW } from "../../src/core/bath/heat-loss.js";
+import { surfaceLossWPerM2 } from "../../src/core/bath/heat/evaporation.js";
+import { tankLossW, wallLossW } from "../../src/core/bath/heat/heat-loss.js";
 
 // source: openTankHeatLoss, in Btu/(ft² h): evaporation, radiation, surface, bare wall, wall under 1 in of insulation
 const table: readonly (readonly [

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { wettedWallDm2 } from "../../src/core/quantity/surface.js";
+import { wettedWallDm2 } from "../../src/core/quantity/parse/parse-surface.js";
 
 const CM_PER_FT = 30.48;
 const CM2_PER_IN2 = 2.54 ** 2;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dragOutFromPurchases, rinseRatio, rinseStrength } from "../../src/core/bath/rinse.js";
+import { dragOutFromPurchases, rinseRatio, rinseStrength } from "../../src/core/bath/rinse/rinse.js";
 
 test("a gallon an hour in 99 gallons an hour is a rinse of 100", () => {
   // source: rinsingArticles

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { scald } from "../../src/core/batch/scald.js";
+import { scald } from "../../src/core/plan/advice/scald.js";
 
 const celsius = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type BathState, dragOut, evaporate, refill, takeUp } from "../../src/core/bath/step.js";
+import { type BathState, dragOut, evaporate, refill, takeUp } from "../../src/core/bath/load/bath-state.js";
 
 // source: standingBathRuns. Twelve loads each; dye in units of which a fresh litre holds 100, so dye per litre is
 // strength in per cent. In each load: uptake, drag-out of 0.03 L, evaporation of 0.15 L, refill to 6 L.

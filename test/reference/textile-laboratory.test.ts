@@ -7,7 +7,7 @@ import {
   shadePercent,
   stockMl,
   strengthCorrected,
-} from "../../src/core/bath/on-weight.js";
+} from "../../src/core/bath/make-up/on-weight.js";
 
 test("5 g of fabric at 2 % from a 0.5 % stock take 20 mL", () => {
   // source: textileLabPages, measuring formula page (2014)

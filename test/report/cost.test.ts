@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import type { Batch } from "../../src/core/batch/model.js";
-import { planBatch } from "../../src/core/batch/plan.js";
-import type { Plan } from "../../src/core/batch/plan-model.js";
-import { compareCosts } from "../../src/core/cost/compare.js";
-import { costBatch } from "../../src/core/cost/snapshot.js";
-import { spread } from "../../src/core/cost/spread.js";
-import { spreadOutputs } from "../../src/core/cost/spread-outputs.js";
+import type { Batch } from "../../src/core/model/batch.js";
+import { planBatch } from "../../src/core/plan/plan.js";
+import type { Plan } from "../../src/core/plan/plan-model.js";
+import { compareCosts } from "../../src/core/cost/history/compare.js";
+import { costBatch } from "../../src/core/cost/history/snapshot.js";
+import { spread } from "../../src/core/cost/spread/spread.js";
+import { spreadOutputs } from "../../src/core/plan/results/spread-outputs.js";
 import { costChangeReport } from "../../src/report/cost/change-report.js";
 import { csvCosts, ndjsonCosts } from "../../src/report/cost/cost-writers.js";
 import { type CostEntry, orderRecords } from "../../src/report/cost/entry.js";
@@ -18,7 +18,7 @@ import { ndjsonLine } from "../../src/report/ndjson.js";
 import { plain } from "../../src/report/paint.js";
 import { selectColumns } from "../../src/report/select-columns.js";
 import { text } from "../../src/report/text.js";
-import { batch } from "../core/batch/sample.js";
+import { batch } from "../core/plan/sample.js";
 
 const style = { delimiter: ",", decimal: ".", bom: false } as const;
 const sold: Batch = {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { duration } from "../../src/core/quantity/duration.js";
+import { duration } from "../../src/core/quantity/text/duration.js";
 import { degrees, gramsSaid, litres, percent, pour, volumeSaid, weigh } from "../../src/report/amounts.js";
 import { decimals, digitsMl, trimmed } from "../../src/report/digits.js";
 import { clock } from "../../src/report/times.js";

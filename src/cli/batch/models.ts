@@ -1,4 +1,4 @@
-import { largestModel, modelReader, type ReadModel } from "../../spec/model-reader.js";
+import { largestModel, modelReader, type ReadModel } from "../../batch-file/resources/model-reader.js";
 import type { Io } from "../io.js";
 
 const readers = new WeakMap<Io, ReadModel>();

@@ -4,9 +4,9 @@ import {
   type Need,
   type OpenBatch,
   openBatch,
-} from "../../spec/read-batch.js";
-import { largest } from "../../spec/read-source.js";
-import { reflectanceReader } from "../../spec/reflectance.js";
+} from "../../batch-file/read-batch.js";
+import { largest } from "../../batch-file/source/read-source.js";
+import { reflectanceReader } from "../../batch-file/resources/reflectance.js";
 import type { Request } from "../command.js";
 import { unplaced } from "../command.js";
 import type { Io } from "../io.js";

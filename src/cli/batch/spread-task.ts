@@ -1,4 +1,4 @@
-import { spreadDraws, spreadSeed } from "../../core/cost/spread.js";
+import { spreadDraws, spreadSeed } from "../../core/cost/spread/spread.js";
 import { done, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Request } from "../command.js";
 import { usage } from "../usage.js";

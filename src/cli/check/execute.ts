@@ -1,7 +1,7 @@
-import type { Batch } from "../../core/batch/model.js";
-import { planBatch } from "../../core/batch/plan.js";
+import type { Batch } from "../../core/model/batch.js";
+import { planBatch } from "../../core/plan/plan.js";
 import { error, type Fault } from "../../core/fault.js";
-import { dyeModel } from "../../core/uptake/aim.js";
+import { dyeModel } from "../../core/uptake/shade/aim.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { checkReport } from "../../report/check/report.js";
 import { placed } from "../batch/on-batch.js";

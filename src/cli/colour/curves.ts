@@ -1,6 +1,6 @@
 import { spectrumReport } from "../../core/colour/colour-report.js";
-import { type ReflectanceReader, readReflectance } from "../../core/colour/reflectance-csv.js";
-import type { Reading } from "../../core/colour/types.js";
+import { type ReflectanceReader, readReflectance } from "../../core/colour/csv/reflectance-csv.js";
+import type { Reading } from "../../core/model/colour.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { type CurveReport, curvesReport } from "../../report/colour/curves.js";
 import { type Result, unplaced } from "../command.js";

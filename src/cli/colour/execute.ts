@@ -1,5 +1,5 @@
 import { defaultReading } from "../../core/colour/resolve-colour.js";
-import { type Reading, sameReading } from "../../core/colour/types.js";
+import { type Reading, sameReading } from "../../core/model/colour.js";
 import { colourReportOf } from "../../report/colour/report.js";
 import { type Execute, type Request, type Result, refused, unplaced } from "../command.js";
 import type { Io } from "../io.js";

@@ -1,7 +1,7 @@
-import { carryOver } from "../../core/colour/carry-over.js";
-import { parseColour } from "../../core/colour/parse-colour.js";
-import { srgbReading } from "../../core/colour/srgb.js";
-import { type Colour, type Reading, sameReading } from "../../core/colour/types.js";
+import { carryOver } from "../../core/colour/spectrum/convert-reading.js";
+import { parseColour } from "../../core/colour/screen/parse-colour.js";
+import { srgbReading } from "../../core/colour/screen/srgb.js";
+import { type Colour, type Reading, sameReading } from "../../core/model/colour.js";
 import { done, type Fault, type Outcome } from "../../core/fault.js";
 
 /** A colour as it was typed, or a shade of a batch. */

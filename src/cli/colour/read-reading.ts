@@ -1,5 +1,5 @@
 import { parseReading } from "../../core/colour/reading.js";
-import type { Reading } from "../../core/colour/types.js";
+import type { Reading } from "../../core/model/colour.js";
 import { done, type Outcome } from "../../core/fault.js";
 import { about } from "./given.js";
 

@@ -1,7 +1,7 @@
 import { type ColourReport, colourReport, spectrumReport } from "../../core/colour/colour-report.js";
-import { curveGrid } from "../../core/colour/grid.js";
-import { smoothReflectance } from "../../core/colour/smooth-reflectance.js";
-import { type Reading, sameReading } from "../../core/colour/types.js";
+import { curveGrid } from "../../core/colour/spectrum/grid.js";
+import { smoothReflectance } from "../../core/colour/spectrum/smooth-reflectance.js";
+import { type Reading, sameReading } from "../../core/model/colour.js";
 import type { Outcome } from "../../core/fault.js";
 import { type Given, readUnder } from "./given.js";
 

@@ -1,7 +1,7 @@
-import type { Batch, Shade } from "../../core/batch/model.js";
-import { srgbReading } from "../../core/colour/srgb.js";
+import type { Batch, Shade } from "../../core/model/batch.js";
+import { srgbReading } from "../../core/colour/screen/srgb.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
-import { aimAt, dyeModel } from "../../core/uptake/aim.js";
+import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
 import type { Given } from "./given.js";
 
 /** The colour of a shade: as it was given, or what its dip time gives in a fresh bath on the dye's own base. */

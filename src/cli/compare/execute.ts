@@ -1,7 +1,7 @@
-import { compareColours } from "../../core/colour/compare.js";
-import { changeGrade } from "../../core/colour/grey-scale.js";
+import { compareColours } from "../../core/colour/difference/compare-colours.js";
+import { changeGrade } from "../../core/colour/difference/grey-scale.js";
 import { defaultReading } from "../../core/colour/resolve-colour.js";
-import { sameReading } from "../../core/colour/types.js";
+import { sameReading } from "../../core/model/colour.js";
 import type { Fault } from "../../core/fault.js";
 import { compareReport } from "../../report/compare/report.js";
 import { about, type Given, readAs, readUnder } from "../colour/given.js";

@@ -1,6 +1,6 @@
-import { compareLab } from "../../core/colour/compare.js";
-import type { DecimalMark } from "../../core/colour/csv-number.js";
-import { type PairColumns, pairColumns, pairRow } from "../../core/colour/pairs-csv.js";
+import { compareLab } from "../../core/colour/difference/compare-colours.js";
+import type { DecimalMark } from "../../core/colour/csv/csv-number.js";
+import { type PairColumns, pairColumns, pairRow } from "../../core/colour/csv/pairs-csv.js";
 import { error, type Fault } from "../../core/fault.js";
 import { addedColumns } from "../../report/compare/added-columns.js";
 import type { PairHeader, PairRow } from "../../report/compare/pair.js";

@@ -1,4 +1,4 @@
-import type { Reading } from "../../core/colour/types.js";
+import type { Reading } from "../../core/model/colour.js";
 import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Limit, type PairHeader, type PairRow, verdictOf } from "../../report/compare/pair.js";

@@ -1,5 +1,5 @@
-import { differenceFormulas, type FormulaName } from "../../core/colour/compare.js";
-import type { Reading } from "../../core/colour/types.js";
+import { differenceFormulas, type FormulaName } from "../../core/colour/difference/compare-colours.js";
+import type { Reading } from "../../core/model/colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Limit } from "../../report/compare/pair.js";
 import { readReading } from "../colour/read-reading.js";

@@ -1,4 +1,4 @@
-import { counted } from "../../core/quantity/counted.js";
+import { counted } from "../../core/quantity/text/counted.js";
 /** What came of the files of one run. */
 export interface Counts {
   /** Batches that have rows. */

@@ -1,4 +1,4 @@
-import type { CostSnapshot } from "../../core/cost/snapshot.js";
+import type { CostSnapshot } from "../../core/cost/history/snapshot.js";
 import { costColumns } from "../../report/cost/columns.js";
 import { readCostSnapshot } from "../../report/cost/read-snapshot.js";
 import { columnPositions } from "../../report/select-columns.js";

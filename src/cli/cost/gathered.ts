@@ -1,5 +1,5 @@
-import { compareCosts } from "../../core/cost/compare.js";
-import type { CostSnapshot, OrderCost } from "../../core/cost/snapshot.js";
+import { compareCosts } from "../../core/cost/history/compare.js";
+import type { CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
 import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { costChangeReport } from "../../report/cost/change-report.js";

@@ -1,4 +1,4 @@
-import type { DecimalMark } from "../../core/colour/csv-number.js";
+import type { DecimalMark } from "../../core/colour/csv/csv-number.js";
 
 const candidates = [",", ";", "\t"] as const;
 export type Delimiter = (typeof candidates)[number];

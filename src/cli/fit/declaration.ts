@@ -1,4 +1,4 @@
-import { lawNames } from "../../core/uptake/laws.js";
+import { lawNames } from "../../core/uptake/law/laws.js";
 import type { CommandDeclaration } from "../command.js";
 import { tableFormats } from "../format.js";
 

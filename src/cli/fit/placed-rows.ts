@@ -1,5 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
-import type { DecimalMark } from "../../core/colour/csv-number.js";
+import type { DecimalMark } from "../../core/colour/csv/csv-number.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Span } from "../../diagnostics/diagnostic.js";
 import type { Locate } from "../../diagnostics/to-diagnostic.js";

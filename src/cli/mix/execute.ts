@@ -1,9 +1,9 @@
-import { type Caution, cautions } from "../../core/batch/cautions.js";
-import { dilutionInWords } from "../../core/bath/dilution-in-words.js";
-import { makeUp } from "../../core/bath/make-up.js";
-import { dilutedVolume } from "../../core/bath/mixing.js";
-import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/on-weight.js";
-import { topping } from "../../core/bath/topping.js";
+import { type Caution, cautions } from "../../core/plan/advice/cautions.js";
+import { dilutionInWords } from "../../core/bath/make-up/dilution-in-words.js";
+import { makeUp } from "../../core/bath/make-up/make-up.js";
+import { dilutedVolume } from "../../core/bath/make-up/mixing.js";
+import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/make-up/on-weight.js";
+import { topping } from "../../core/bath/make-up/top-up.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
 import { percent, pour, volumeSaid } from "../../report/amounts.js";

@@ -1,4 +1,4 @@
-import type { Dilution } from "../../core/batch/model.js";
+import type { Dilution } from "../../core/model/batch.js";
 
 /** Temperatures that turn hot volumes into what is measured cold. */
 export interface Warmth {

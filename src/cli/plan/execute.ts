@@ -1,4 +1,4 @@
-import { planBatch } from "../../core/batch/plan.js";
+import { planBatch } from "../../core/plan/plan.js";
 import { done } from "../../core/fault.js";
 import { planReport } from "../../report/plan/report.js";
 import { onBatch } from "../batch/on-batch.js";

@@ -1,4 +1,4 @@
-import type { Xyz } from "./types.js";
+import type { Xyz } from "../model/colour.js";
 
 /** CIE chromaticity. */
 export type Chromaticity = readonly [x: number, y: number];

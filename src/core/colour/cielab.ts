@@ -1,4 +1,4 @@
-import type { Lab, Lch, Xyz } from "./types.js";
+import type { Lab, Lch, Xyz } from "../model/colour.js";
 
 /** Where the cube root gives way to a straight line: (6/29)³. */
 export const epsilon = 216 / 24389;

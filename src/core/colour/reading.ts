@@ -1,5 +1,5 @@
 import { done, error, failed, type Outcome } from "../fault.js";
-import type { IlluminantName, ObserverName, Reading } from "./types.js";
+import type { IlluminantName, ObserverName, Reading } from "../model/colour.js";
 
 /** Every illuminant that colours can be read under. */
 export const illuminantNames: readonly IlluminantName[] = ["A", "D50", "D65", "F2", "F11", "LED-B3"];

@@ -1,8 +1,8 @@
-import type { Batch, Equipment } from "../batch/model.js";
-import { dryingKwh, heldW, kwhOf } from "../bath/power.js";
+import type { Batch, Equipment } from "../model/batch.js";
+import { dryingKwh, heldW, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
-import { equipmentPerHour } from "./depreciation.js";
+import { equipmentPerHour } from "./rate/depreciation.js";
 
 /** The lines of a cost sheet, in the order they are printed. */
 export const costLines = [

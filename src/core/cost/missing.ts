@@ -1,4 +1,4 @@
-import type { Batch } from "../batch/model.js";
+import type { Batch } from "../model/batch.js";
 import { mapped } from "../mapped.js";
 
 /** True where no money at all was given: such a plan has no costs. */

@@ -1,4 +1,4 @@
-import { findUnit } from "./find-unit.js";
+import { findUnit } from "./parse/find-unit.js";
 import { type Kind, type KindName, kindOf } from "./kinds.js";
 import type { Unit } from "./units.js";
 

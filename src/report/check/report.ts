@@ -1,5 +1,5 @@
-import type { Batch } from "../../core/batch/model.js";
-import { counted } from "../../core/quantity/counted.js";
+import type { Batch } from "../../core/model/batch.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import type { Report } from "../report.js";
 

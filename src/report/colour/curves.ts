@@ -1,6 +1,6 @@
 import type { ColourReport } from "../../core/colour/colour-report.js";
 import { readingSaid } from "../../core/colour/reading.js";
-import type { Reading } from "../../core/colour/types.js";
+import type { Reading } from "../../core/model/colour.js";
 import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Report } from "../report.js";

@@ -1,4 +1,4 @@
-import type { Reading } from "../../core/colour/types.js";
+import type { Reading } from "../../core/model/colour.js";
 
 /** Where a colour came from. */
 export interface Origin {

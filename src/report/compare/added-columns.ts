@@ -1,4 +1,4 @@
-import type { Comparison } from "../../core/colour/compare.js";
+import type { Comparison } from "../../core/colour/difference/compare-colours.js";
 import { decimals } from "../digits.js";
 import type { Column } from "../table.js";
 

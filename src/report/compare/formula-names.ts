@@ -1,4 +1,4 @@
-import type { FormulaName } from "../../core/colour/compare.js";
+import type { FormulaName } from "../../core/colour/difference/compare-colours.js";
 
 /** The formulas as people write them. */
 export const formulaTitles: Readonly<Record<FormulaName, string>> = {

@@ -1,5 +1,5 @@
-import { screenColour } from "../../core/colour/swatch.js";
-import type { Reading } from "../../core/colour/types.js";
+import { screenColour } from "../../core/colour/screen/screen-swatch.js";
+import type { Reading } from "../../core/model/colour.js";
 import type { Report } from "../report.js";
 import type { Cell, Column } from "../table.js";
 import { differenceColumns, differences, verdictColumn } from "./added-columns.js";

@@ -1,4 +1,4 @@
-import { counted } from "../../core/quantity/counted.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import { formulaTitles } from "./formula-names.js";
 import type { Limit, PairsSummary } from "./pair.js";
 

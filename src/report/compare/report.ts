@@ -1,6 +1,6 @@
 import { labToLch } from "../../core/colour/cielab.js";
-import { type CompareReport, differenceFormulas, type FormulaName } from "../../core/colour/compare.js";
-import type { GreyScale } from "../../core/colour/grey-scale.js";
+import { type CompareReport, differenceFormulas, type FormulaName } from "../../core/colour/difference/compare-colours.js";
+import type { GreyScale } from "../../core/colour/difference/grey-scale.js";
 import { readingSaid } from "../../core/colour/reading.js";
 import type { Origin } from "../colour/origin.js";
 import { decimals } from "../digits.js";

@@ -1,4 +1,4 @@
-import type { CauseCode, CostCause } from "../../core/cost/causes.js";
+import type { CauseCode, CostCause } from "../../core/cost/history/causes.js";
 import { percent } from "../amounts.js";
 import { significant, trimmed } from "../digits.js";
 import { moneyDigits } from "../money.js";

@@ -1,8 +1,8 @@
-import type { CostCause } from "../../core/cost/causes.js";
-import type { CostComparison, OrderChange } from "../../core/cost/compare.js";
+import type { CostCause } from "../../core/cost/history/causes.js";
+import type { CostComparison, OrderChange } from "../../core/cost/history/compare.js";
 import { costLines } from "../../core/cost/items.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
-import { counted } from "../../core/quantity/counted.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
 import { trimmed } from "../digits.js";
 import { money } from "../money.js";

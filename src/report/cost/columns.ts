@@ -1,6 +1,6 @@
 import { costLines } from "../../core/cost/items.js";
-import type { OrderCost } from "../../core/cost/snapshot.js";
-import type { Percentiles } from "../../core/cost/spread.js";
+import type { OrderCost } from "../../core/cost/history/snapshot.js";
+import type { Percentiles } from "../../core/cost/spread/spread.js";
 import { mapped } from "../../core/mapped.js";
 import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";

@@ -1,6 +1,6 @@
-import type { CostBatch } from "../../core/cost/snapshot.js";
-import type { Spread } from "../../core/cost/spread.js";
-import type { PlanFigure } from "../../core/cost/spread-outputs.js";
+import type { CostBatch } from "../../core/cost/history/snapshot.js";
+import type { Spread } from "../../core/cost/spread/spread.js";
+import type { PlanFigure } from "../../core/plan/results/spread-outputs.js";
 
 /** One batch of a cost report, with its spread where that was asked for. */
 export interface CostEntry extends CostBatch {

@@ -1,4 +1,4 @@
-import type { Percentiles } from "../../core/cost/spread.js";
+import type { Percentiles } from "../../core/cost/spread/spread.js";
 import { percent } from "../amounts.js";
 import { digitsSeconds } from "../digits.js";
 import { money, moneyDigits } from "../money.js";

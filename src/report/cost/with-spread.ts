@@ -1,7 +1,7 @@
-import type { Plan } from "../../core/batch/plan-model.js";
-import { costBatch } from "../../core/cost/snapshot.js";
-import type { Spread } from "../../core/cost/spread.js";
-import type { PlanFigure } from "../../core/cost/spread-outputs.js";
+import type { Plan } from "../../core/plan/plan-model.js";
+import { costBatch } from "../../core/cost/history/snapshot.js";
+import type { Spread } from "../../core/cost/spread/spread.js";
+import type { PlanFigure } from "../../core/plan/results/spread-outputs.js";
 import type { Report } from "../report.js";
 import { batchRecord, orderRecords } from "./entry.js";
 import { spreadBlocks } from "./spread-blocks.js";

@@ -1,4 +1,4 @@
-import { lawUptake } from "../../core/uptake/laws.js";
+import { lawUptake } from "../../core/uptake/law/laws.js";
 import type { Plot, PlotPoint } from "../plot/plot.js";
 import { type FitFacts, readingsSaid } from "./facts.js";
 

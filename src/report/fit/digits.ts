@@ -1,4 +1,4 @@
-import { duration } from "../../core/quantity/duration.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import { decimals } from "../digits.js";
 
 /** A number to so many significant digits, without zeros at its end. */

@@ -1,6 +1,6 @@
-import type { LawName } from "../../core/batch/model.js";
-import type { UptakeFits } from "../../core/uptake/fit-uptake.js";
-import type { UptakeTable } from "../../core/uptake/uptake-table.js";
+import type { LawName } from "../../core/model/batch.js";
+import type { UptakeFits } from "../../core/uptake/fit/fit-uptake.js";
+import type { UptakeTable } from "../../core/uptake/fit/uptake-table.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 
 /** What a fit of readings is told from. */

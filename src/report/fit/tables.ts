@@ -1,4 +1,4 @@
-import type { UptakeFit } from "../../core/uptake/fit-uptake.js";
+import type { UptakeFit } from "../../core/uptake/fit/fit-uptake.js";
 import type { Cell, Column, Table } from "../table.js";
 import { significant, timeSaid, withError } from "./digits.js";
 import { type FitFacts, noteOn, readingsSaid } from "./facts.js";

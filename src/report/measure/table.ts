@@ -1,4 +1,4 @@
-import type { LoadLimit } from "../../core/batch/loads.js";
+import type { LoadLimit } from "../../core/plan/assign/load-size.js";
 import { mark } from "../assumed.js";
 import { significant, trimmed } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";

@@ -1,5 +1,5 @@
-import type { Caution } from "../../core/batch/cautions.js";
-import type { MakeUp } from "../../core/bath/make-up.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
+import type { MakeUp } from "../../core/bath/make-up/make-up.js";
 import { degrees, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { dyeAmount, dyeName } from "../dye.js";

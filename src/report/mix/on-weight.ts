@@ -1,4 +1,4 @@
-import type { Caution } from "../../core/batch/cautions.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
 import { gramsSaid, percent, pour, volumeSaid, weigh } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { trimmed } from "../digits.js";

@@ -1,4 +1,4 @@
-import type { Caution } from "../../core/batch/cautions.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
 import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";
 import { celsiusField, litresField, mlField, percentField, textField } from "../fields.js";

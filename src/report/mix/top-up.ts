@@ -1,5 +1,5 @@
-import type { Caution } from "../../core/batch/cautions.js";
-import type { Topping, ToppingAsked } from "../../core/bath/topping.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
+import type { Topping, ToppingAsked } from "../../core/bath/make-up/top-up.js";
 import type { Fault } from "../../core/fault.js";
 import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
 import { cautionBlocks, withCautions } from "../cautions.js";

@@ -1,5 +1,5 @@
-import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
-import { duration } from "../../core/quantity/duration.js";
+import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import { pour } from "../amounts.js";
 import { mark } from "../assumed.js";
 import { moneyDigits } from "../money.js";

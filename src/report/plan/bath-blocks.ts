@@ -1,6 +1,6 @@
-import type { Plan, PlanBath } from "../../core/batch/plan-model.js";
-import type { DyeAmount } from "../../core/bath/make-up.js";
-import { duration } from "../../core/quantity/duration.js";
+import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
+import type { DyeAmount } from "../../core/bath/make-up/make-up.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import { degrees, litres, percent, pour, weigh } from "../amounts.js";
 import { footnote, mark } from "../assumed.js";
 import type { Block } from "../report.js";

@@ -1,7 +1,7 @@
-import type { Plan } from "../../core/batch/plan-model.js";
+import type { Plan } from "../../core/plan/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
-import { duration } from "../../core/quantity/duration.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import { degrees } from "../amounts.js";
 import { footnote, mark } from "../assumed.js";
 import { money, moneyDigits } from "../money.js";

@@ -1,5 +1,5 @@
-import type { Plan, PlanBath, PlanLife } from "../../core/batch/plan-model.js";
-import type { LifeEnd } from "../../core/bath/life.js";
+import type { Plan, PlanBath, PlanLife } from "../../core/plan/plan-model.js";
+import type { LifeEnd } from "../../core/bath/life/bath-life.js";
 import { percent, pour, weigh } from "../amounts.js";
 import { mark } from "../assumed.js";
 import { money, moneyDigits } from "../money.js";

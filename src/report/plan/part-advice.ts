@@ -1,5 +1,5 @@
-import type { Advice } from "../../core/batch/advice.js";
-import type { Plan } from "../../core/batch/plan-model.js";
+import type { Advice } from "../../core/plan/advice/part-advice.js";
+import type { Plan } from "../../core/plan/plan-model.js";
 
 /** A line a kind of advice, with the parts that it is for. */
 export function partAdvice(plan: Plan, index: number): string[] {

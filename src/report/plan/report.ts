@@ -1,4 +1,4 @@
-import type { Plan } from "../../core/batch/plan-model.js";
+import type { Plan } from "../../core/plan/plan-model.js";
 import { withCautions } from "../cautions.js";
 import type { Report } from "../report.js";
 import { planBlocks } from "./blocks.js";

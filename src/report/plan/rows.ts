@@ -1,4 +1,4 @@
-import type { Plan, PlanBath, PlanLoad } from "../../core/batch/plan-model.js";
+import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
 import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";

@@ -1,4 +1,4 @@
-import type { ShadeDescription } from "../../core/uptake/describe-shade.js";
+import type { ShadeDescription } from "../../core/uptake/shade/describe-shade.js";
 import { degrees, percent } from "../amounts.js";
 import type { Plot, PlotSeries } from "../plot/plot.js";
 

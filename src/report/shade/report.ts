@@ -1,6 +1,6 @@
-import { duration } from "../../core/quantity/duration.js";
-import type { ShadeDescription, ShadePoint } from "../../core/uptake/describe-shade.js";
-import type { SwatchSuggestion } from "../../core/uptake/suggest-swatch.js";
+import { duration } from "../../core/quantity/text/duration.js";
+import type { ShadeDescription, ShadePoint } from "../../core/uptake/shade/describe-shade.js";
+import type { SwatchSuggestion } from "../../core/uptake/swatches/suggest-swatch.js";
 import { degrees, percent } from "../amounts.js";
 import { decimals } from "../digits.js";
 import type { Block, Report } from "../report.js";

@@ -1,6 +1,6 @@
-import { duration } from "../../core/quantity/duration.js";
-import type { ShadeTime } from "../../core/uptake/describe-shade.js";
-import type { WayOut } from "../../core/uptake/way-out.js";
+import { duration } from "../../core/quantity/text/duration.js";
+import type { ShadeTime } from "../../core/uptake/shade/describe-shade.js";
+import type { WayOut } from "../../core/uptake/shade/slower-dip.js";
 import { degrees, percent } from "../amounts.js";
 
 const dE = (value: number): string => `${value.toFixed(1)} CIEDE2000`;

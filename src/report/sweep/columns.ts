@@ -1,5 +1,5 @@
-import type { PlanResults } from "../../core/batch/plan-results.js";
-import { duration } from "../../core/quantity/duration.js";
+import type { PlanResults } from "../../core/plan/results/plan-results.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import { restsInCell } from "../assumed.js";
 import { decimals } from "../digits.js";
 import { moneyDigits } from "../money.js";

@@ -1,4 +1,4 @@
-import type { PlanResults } from "../../core/batch/plan-results.js";
+import type { PlanResults } from "../../core/plan/results/plan-results.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import { restsInWords } from "../assumed.js";
 import type { Report } from "../report.js";

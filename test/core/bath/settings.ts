@@ -1,9 +1,9 @@
 import fc from "fast-check";
-import type { LifeLoad } from "../../../src/core/bath/life.js";
-import type { BathSetting } from "../../../src/core/bath/run.js";
-import { dipTimer, type UptakeModel } from "../../../src/core/uptake/depth.js";
-import { lawNames } from "../../../src/core/uptake/laws.js";
-import { handling } from "../batch/sample.js";
+import type { LifeLoad } from "../../../src/core/bath/life/bath-life.js";
+import type { BathSetting } from "../../../src/core/bath/load/work-load.js";
+import { dipTimer, type UptakeModel } from "../../../src/core/uptake/law/depth.js";
+import { lawNames } from "../../../src/core/uptake/law/laws.js";
+import { handling } from "../plan/sample.js";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { chromaticity, chromaticityToXyz } from "../../../src/core/colour/chromaticity.js";
 import { labToLch, labToXyz, lchToLab, xyzToLab } from "../../../src/core/colour/cielab.js";
 import { luvToXyz, xyzToLuv } from "../../../src/core/colour/cieluv.js";
-import { kOverS, reflectanceOf, withoutSurface, withSurface } from "../../../src/core/colour/kubelka-munk.js";
+import { kOverS, reflectanceOf, withoutSurface, withSurface } from "../../../src/core/colour/spectrum/kubelka-munk.js";
 import {
   decodeSrgb,
   encodeSrgb,
@@ -11,8 +11,8 @@ import {
   srgbToLab,
   srgbToXyz,
   xyzToSrgb,
-} from "../../../src/core/colour/srgb.js";
-import { tableWeights } from "../../../src/core/colour/weights.js";
+} from "../../../src/core/colour/screen/srgb.js";
+import { tableWeights } from "../../../src/core/colour/spectrum/weights.js";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const lab = fc.tuple(between(0, 100), between(-128, 128), between(-128, 128));

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allocate, sheetOf, sheetTotal } from "../../../src/core/cost/allocate.js";
 import { bathItems, type CostItem, costLines, lifeShare } from "../../../src/core/cost/items.js";
-import { batch, bath } from "../batch/sample.js";
+import { batch, bath } from "../plan/sample.js";
 
 const amountOf = (items: readonly CostItem[], what: string): number =>
   items.find((item) => item.what === what)!.amount;

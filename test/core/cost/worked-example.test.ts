@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { Batch, Dye, Tank } from "../../../src/core/batch/model.js";
-import { planBatch } from "../../../src/core/batch/plan.js";
+import type { Batch, Dye, Tank } from "../../../src/core/model/batch.js";
+import { planBatch } from "../../../src/core/plan/plan.js";
 import { moneyText } from "../../../src/core/cost/rounding.js";
 
 /**

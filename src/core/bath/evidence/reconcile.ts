@@ -1,6 +1,6 @@
 import { done, error, type Fault, failed, type Outcome, warning } from "../../fault.js";
-import { numericJacobian } from "../../maths/jacobian.js";
-import { fitNonlinear } from "../../maths/nonlinear-least-squares.js";
+import { numericJacobian } from "../../maths/least-squares/jacobian.js";
+import { fitNonlinear } from "../../maths/least-squares/nonlinear-least-squares.js";
 import type { Evidence } from "./forms.js";
 import { evidenceFault, logDeviation, type Observation, observationOf } from "./observation.js";
 

@@ -3,7 +3,7 @@ import type { Evidence } from "../../../../src/core/bath/evidence/forms.js";
 import { logDeviation } from "../../../../src/core/bath/evidence/observation.js";
 import { type Reconciled, reconcile, usualAssumed } from "../../../../src/core/bath/evidence/reconcile.js";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
-import { normal, seeded } from "../../uptake/invented-dyes.js";
+import { normal, seeded } from "../../uptake/shade/invented-dyes.js";
 
 function of(evidence: readonly Evidence[]): Reconciled {
   const outcome = reconcile(evidence);

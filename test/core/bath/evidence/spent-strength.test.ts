@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/slower-dip.js";
+import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/strength-of-slower-dip.js";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
-import { dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/step.js";
-import { secondsForDepth } from "../../../../src/core/uptake/depth.js";
-import { lawNames } from "../../../../src/core/uptake/laws.js";
+import { dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/load/bath-state.js";
+import { secondsForDepth } from "../../../../src/core/uptake/law/depth.js";
+import { lawNames } from "../../../../src/core/uptake/law/laws.js";
 import { model } from "../settings.js";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });

@@ -1,0 +1,95 @@
+import { isAmount } from "../to-batch/amounts.js";
+import { isMap } from "../source/is-map.js";
+import { listed, nearest } from "../issues/nearest.js";
+import { rememberBy } from "../to-batch/remember-by.js";
+import { isBuild } from "../schema/blank.js";
+import type { Path } from "../source/source.js";
+import { entries, items, type PartlyRead, type Report } from "./report.js";
+
+type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
+const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
+
+/** What keeps names from terminals and tables, or from being met by a use of them, which has no space around it. */
+const nameFaults = rememberBy((map: object) =>
+  Object.keys(map).flatMap((name) => {
+    if (/\p{Cc}/u.test(name))
+      return [
+        {
+          name,
+          code: "control-character",
+          message: "the name holds a control character",
+          help: "write letters, digits and signs only",
+        },
+      ];
+    if (name.trim() === name && name !== "") return [];
+    return [
+      {
+        name,
+        code: "name-form",
+        message: name.trim() === "" ? "the name is empty" : "the name has white space around it",
+        help: name.trim() === "" ? "write a name" : `write ${name.trim()}`,
+      },
+    ];
+  }),
+);
+
+function checkForms(batch: PartlyRead, report: Report): void {
+  for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
+    const map = batch[kind];
+    if (!isMap(map)) continue;
+    for (const { name, code, message, help } of nameFaults(map))
+      report(code, [kind, name], message, help, "key");
+  }
+}
+
+/** Every name that is used must be defined. */
+export function checkNames(batch: PartlyRead, report: Report): void {
+  checkForms(batch, report);
+  const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
+    const map = batch[kind];
+    if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
+    // It is defined with white space around it, which has been told.
+    if (map !== undefined && isMap(map) && nameFaults(map).some((fault) => fault.name.trim() === name))
+      return;
+    const known = Object.keys(map ?? {});
+    const near = nearest(name, known);
+    const all =
+      known.length === 0
+        ? `no ${kind} are defined: add ${kind}: with ${name}: below it`
+        : known.length <= 8
+          ? `defined under ${kind}: ${listed(known, "and")}`
+          : `${known.length} ${kind} are defined: add ${name} to them or use one of them`;
+    report(
+      "undefined-name",
+      path,
+      `the ${one[kind]} ${name} is not defined`,
+      near === undefined
+        ? all
+        : known.length === 1
+          ? `did you mean ${near}?`
+          : `did you mean ${near}? ${all}`,
+      part,
+    );
+  };
+
+  for (const [name, dye] of entries(batch.dyes)) need("bases", dye.base, ["dyes", name, "base"]);
+  for (const [name, shade] of entries(batch.shades)) need("dyes", shade.dye, ["shades", name, "dye"]);
+  for (const [name, part] of entries(batch.parts)) {
+    if (typeof part.blank !== "object" || part.blank === null) continue;
+    if (isAmount(part.blank) || isBuild(part.blank)) continue;
+    for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");
+  }
+  const dragOut = batch.handling?.dragOut;
+  if (dragOut !== undefined && "evidence" in dragOut)
+    for (const [i, item] of items(dragOut.evidence))
+      need("parts", item.part, ["handling", "dragOut", "evidence", i, "part"]);
+  for (const [i, bath] of items(batch.baths)) {
+    need("tanks", bath.tank, ["baths", i, "tank"]);
+    need("dyes", bath.dye, ["baths", i, "dye"]);
+  }
+  for (const [i, order] of items(batch.orders)) {
+    need("parts", order.part, ["orders", i, "part"]);
+    need("shades", order.shade, ["orders", i, "shade"]);
+    need("bases", order.base, ["orders", i, "base"]);
+  }
+}

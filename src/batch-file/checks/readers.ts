@@ -1,0 +1,38 @@
+import type { Readers } from "../resources/resources.js";
+import { entries, items, type PartlyRead, type Report } from "./report.js";
+
+/** What the file points at must be readable by whoever runs the command. */
+export const checkReaders =
+  (readers: Readers) =>
+  (batch: PartlyRead, report: Report): void => {
+    if (readers.measure === undefined)
+      for (const [name, part] of entries(batch.parts)) {
+        if (!("mesh" in part) || ("mass" in part && "area" in part)) continue;
+        const lacking = (["mass", "area"] as const).filter((key) => !(key in part));
+        report(
+          "mesh",
+          ["parts", name, "mesh"],
+          "model files are not read here",
+          `give ${lacking.map((key) => (key === "mass" ? "mass: 6.4 g" : "area: 41 cm2")).join(" and ")}`,
+        );
+      }
+    if (readers.reflectance === undefined)
+      for (const [name, dye] of entries(batch.dyes))
+        for (const [i, swatch] of items(dye.swatches))
+          if ("reflectance" in swatch)
+            report(
+              "reflectance",
+              ["dyes", name, "swatches", i, "reflectance"],
+              "reflectance files are not read here",
+              "give lab: [73.5, 33.0, 15.9]",
+            );
+    if (readers.startFromLog === undefined)
+      for (const [i, bath] of items(batch.baths))
+        if ((bath.start as unknown) === "log")
+          report(
+            "log",
+            ["baths", i, "start"],
+            "the bath log is not available yet, a later version will read it",
+            "write start: fresh, or start: { volume: 5.6 L, strength: 92 %, age: 12 d, area: 3.1 m2 }",
+          );
+  };

@@ -1,0 +1,69 @@
+import { convertTo } from "../../core/quantity/convert.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
+import type { Quantity } from "../../core/quantity/quantity.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
+import { listed } from "../issues/nearest.js";
+import { entries, items, own, type PartlyRead, type Report } from "./report.js";
+
+const degrees = (value: number): string => describeQuantity("temperature", { value });
+
+/** Values that must fit values elsewhere in the batch. */
+export function checkValues(batch: PartlyRead, report: Report): void {
+  const room = batch.room?.temperature?.value ?? 20;
+  for (const [name, dye] of entries(batch.dyes)) {
+    const celsius = dye.temperature?.value;
+    if (celsius === undefined) continue;
+    const fahrenheit = convertTo("temperature", celsius, "°F", "°C");
+    if (celsius >= 100)
+      report(
+        "temperature",
+        ["dyes", name, "temperature"],
+        `${degrees(celsius)} is not below the boiling point of water`,
+        fahrenheit > room && fahrenheit < 100
+          ? `write ${shortNumber(celsius)} °F if °F is meant: that is ${degrees(fahrenheit)}`
+          : "write a temperature below 100 °C; °F and K are read too",
+      );
+    else if (celsius <= room)
+      report(
+        "temperature",
+        ["dyes", name, "temperature"],
+        `${degrees(celsius)} is not above the room's ${degrees(room)}`,
+        "a bath is heated: write its temperature, such as 80 °C or 176 °F",
+      );
+  }
+  for (const [name, shade] of entries(batch.shades)) {
+    const seconds = shade.swatch?.value;
+    const dye = own(batch.dyes, shade.dye);
+    if (seconds === undefined || dye === undefined || dye === null) continue;
+    const swatches = items(dye.swatches);
+    const times = swatches.flatMap(([, swatch]) =>
+      swatch.time?.value === undefined ? [] : [swatch.time.value],
+    );
+    if (times.includes(seconds) || times.length < swatches.length) continue;
+    report(
+      "swatch-missing",
+      ["shades", name, "swatch"],
+      `the dye ${shade.dye} has no swatch of ${shortNumber(seconds)} s`,
+      times.length === 0
+        ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${shortNumber(seconds)} s`
+        : `its swatches are of ${listed(
+            times.map((time) => shortNumber(time)),
+            "and",
+          )} s; for a time between them write time: ${shortNumber(seconds)} s`,
+    );
+  }
+  for (const [i, bath] of items(batch.baths)) {
+    const tank = own(batch.tanks, bath.tank);
+    const start = bath.start;
+    if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
+    const volume = start.volume?.value;
+    const capacity = tank.capacity?.value ?? 1.15 * (tank.volume?.value ?? Number.POSITIVE_INFINITY);
+    if (start.volume !== undefined && volume !== undefined && volume > capacity)
+      report(
+        "start-volume",
+        ["baths", i, "start", "volume"],
+        `${describeQuantity("volume", start.volume as Quantity)} do not fit into the tank ${bath.tank}, which holds ${describeQuantity("volume", { value: capacity })}`,
+        "give the volume that is in the tank",
+      );
+  }
+}

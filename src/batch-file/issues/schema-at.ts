@@ -1,0 +1,66 @@
+import type { ZodType } from "zod";
+import type { Path } from "../source/source.js";
+
+/** A schema with what this tool looks at in it. */
+export type Schema = ZodType & { readonly _zod: { readonly def: Definition } };
+interface Definition {
+  readonly type: string;
+  readonly shape?: Record<string, Schema>;
+  readonly valueType?: Schema;
+  readonly element?: Schema;
+  readonly innerType?: Schema;
+  readonly in?: Schema;
+  readonly options?: readonly Schema[];
+}
+
+/** A schema without its wrappers. */
+function bare(schema: Schema | undefined): Schema | undefined {
+  let inner = schema;
+  while (inner?._zod.def.innerType !== undefined) inner = inner._zod.def.innerType;
+  return inner?._zod.def.type === "pipe" ? inner._zod.def.in : inner;
+}
+
+/** The forms that a value can take, of unions in unions too. */
+const formsOf = (schema: Schema | undefined): Schema[] => {
+  const inner = bare(schema);
+  if (inner === undefined) return [];
+  return inner._zod.def.type === "union" ? (inner._zod.def.options ?? []).flatMap(formsOf) : [inner];
+};
+
+/** The part of the schema that a path leads to, in its wrappers. */
+function wrappedAt(schema: ZodType, path: Path): Schema | undefined {
+  let here: Schema | undefined = schema as Schema;
+  for (const step of path) {
+    const defs: Definition[] = formsOf(here).map((form) => form._zod.def);
+    const own = defs.find(({ shape }) => shape !== undefined && Object.hasOwn(shape, step));
+    const any = defs.find(({ valueType, element }) => valueType !== undefined || element !== undefined);
+    here = own?.shape?.[String(step)] ?? any?.valueType ?? any?.element;
+  }
+  return here;
+}
+
+/** The part of the schema that a path leads to; wrappers are taken off, and of a union it is the map of fixed keys. */
+export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
+  const here = wrappedAt(schema, path);
+  const forms = formsOf(here);
+  return (
+    forms.find(({ _zod }) => _zod.def.shape !== undefined) ??
+    forms.find(({ _zod }) => _zod.def.valueType !== undefined) ??
+    bare(here)
+  );
+}
+
+/** Keys of the map that a path leads to; none where it is no map of fixed keys. */
+export const keysAt = (schema: ZodType, path: Path): readonly string[] =>
+  Object.keys(schemaAt(schema, path)?._zod.def.shape ?? {});
+
+/** The first example of the value that a path leads to. */
+export const exampleAt = (schema: ZodType, path: Path): unknown =>
+  (schemaAt(schema, path)?.meta() as { examples?: readonly unknown[] } | undefined)?.examples?.[0];
+
+/** Whether a path leads to a text for which a number may stand as it is written: tank 1.10, dye 007. */
+export const isTextAt = (schema: ZodType, path: Path): boolean =>
+  formsOf(wrappedAt(schema, path)).some((form) => {
+    const type = form.meta()?.type;
+    return Array.isArray(type) && type.includes("string") && type.includes("number");
+  });

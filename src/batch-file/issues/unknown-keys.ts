@@ -1,0 +1,29 @@
+import type { core, ZodType } from "zod";
+import { error } from "../../core/fault.js";
+import { shown } from "./issue-words.js";
+import { listed, nearest } from "./nearest.js";
+import type { PartFault } from "./part-fault.js";
+import { keysAt } from "./schema-at.js";
+import type { Path } from "../source/source.js";
+
+/** Keys that the schema does not have, with the nearest one that it has. */
+export function unknownKeys(issue: core.$ZodIssueUnrecognizedKeys, path: Path, schema: ZodType): PartFault[] {
+  const known = keysAt(schema, path);
+  return issue.keys.map((key) => {
+    const meant = key === "<<" ? undefined : nearest(key, known);
+    return {
+      fault: error(
+        "unknown-key",
+        [...path, key],
+        `${path.length === 0 ? "a batch" : shown(path)} has no key ${key}`,
+        key === "<<"
+          ? "merging maps with << is no part of YAML 1.2: write the keys out"
+          : meant === undefined
+            ? `known here: ${listed(known, "and")}`
+            : `did you mean ${meant}?`,
+      ),
+      part: "key",
+      ...(meant === undefined ? {} : { meant }),
+    };
+  });
+}

@@ -1,0 +1,41 @@
+import { error, failed, type Outcome } from "../../core/fault.js";
+import { measureMesh } from "../../core/part/measure.js";
+import type { MeshMeasure } from "../../core/part/mesh-measure.js";
+import type { MeshUnit } from "../../core/part/units.js";
+import { because } from "../source/include.js";
+
+/** Largest model file that is read [bytes]: some ten million triangles. */
+export const largestModel = 512 * 1024 * 1024;
+
+/** Bytes of a file, at most `largestModel` + 1 of them needed; rejects, or throws, where it cannot be read. */
+export type ReadBytes = (name: string) => Uint8Array | Promise<Uint8Array>;
+
+/** What a model file says of a part; the unit is that of an STL. */
+export type ReadModel = (file: string, unit?: MeshUnit) => Promise<Outcome<MeshMeasure>>;
+
+async function measured(
+  file: string,
+  unit: MeshUnit | undefined,
+  readBytes: ReadBytes,
+): Promise<Outcome<MeshMeasure>> {
+  let bytes: Uint8Array;
+  try {
+    bytes = await readBytes(file);
+  } catch (cause) {
+    return failed(error("mesh", [], because(cause), "the name is relative to the batch file that holds it"));
+  }
+  if (bytes.length > largestModel)
+    return failed(error("mesh-too-large", [], "it is larger than 512 MiB", "export it with fewer triangles"));
+  return measureMesh(bytes, unit === undefined ? {} : { unit });
+}
+
+/** Measures model files, each once however often it is asked for. */
+export function modelReader(readBytes: ReadBytes): ReadModel {
+  const known = new Map<string, Promise<Outcome<MeshMeasure>>>();
+  return (file, unit) => {
+    const key = `${unit ?? ""}\n${file}`;
+    const asked = known.get(key) ?? measured(file, unit, readBytes);
+    known.set(key, asked);
+    return asked;
+  };
+}

@@ -1,0 +1,150 @@
+import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
+import { type Fault, type Outcome, warning } from "../../core/fault.js";
+import type { MeshMeasure } from "../../core/part/mesh-measure.js";
+import { volumeDoubted, volumeDoubts } from "../../core/part/mesh-warnings.js";
+import type { Spec } from "../to-batch/complete.js";
+import type { Amount } from "../schema/quantities.js";
+
+type Part = Spec["parts"][string];
+
+/** Share by which a value that is written may differ from that of the model before it is told. */
+const mayDiffer = 0.05 * (1 + 1e-9);
+
+/** Seen in many a good export, and nothing follows from it: `measure` tells them. */
+const harmless: readonly string[] = ["mesh-flat", "mesh-welded"];
+
+const short = (value: number): string => String(Number(value.toPrecision(3)));
+
+/** What stands in the batch to be done about a volume that is needed and not to be had. */
+const byHand = "repair the model, or write mass: 6.4 g or volume: 6.9 cm3 beside it";
+
+/** What to do about a fault of a model, said for a batch file. */
+function helpFor({ code, help }: Fault, mesh: Part["mesh"], trusted: boolean): string {
+  if (code === "mesh-unit" && help === undefined) return "leave out unit:";
+  if (code === "mesh-unit")
+    return mesh?.unit === undefined
+      ? `write mesh: { file: ${mesh?.file}, unit: inch }`
+      : "write the unit that it is drawn in";
+  if (code === "mesh-cavity") return "they are left out of the area; write area: if liquor gets in";
+  if (!trusted && help !== undefined) return byHand;
+  return help ?? "dipwright measure says more of the file";
+}
+
+/** Faults of the model as they stand in the batch; `needed`: its volume is, and is not to be trusted. */
+function told(
+  faults: readonly Fault[],
+  part: Part,
+  file: string,
+  path: Fault["path"],
+  trusted: boolean,
+): Fault[] {
+  const needed = !trusted && part.mass === undefined && part.volume === undefined;
+  const nothingTaken = !needed && !trusted && part.area !== undefined;
+  return faults
+    .filter(({ code }) => !harmless.includes(code) && !nothingTaken)
+    .map((fault) => {
+      const doubt = volumeDoubts.includes(fault.code);
+      const open = doubt && !needed;
+      return {
+        code: fault.code,
+        severity: doubt && needed ? "error" : fault.severity,
+        path,
+        message: `${file}: ${open ? fault.message.replace(volumeDoubted, "") : fault.message}`,
+        help: open
+          ? "repair the model, or write area: too; that of the triangles there are is taken"
+          : fault.severity === "error"
+            ? (fault.help ?? "export the model again")
+            : helpFor(fault, part.mesh, !doubt),
+      };
+    });
+}
+
+/** Values that are written and differ from the model's. */
+function differences(
+  part: Part,
+  of: MeshMeasure,
+  file: string,
+  path: Fault["path"],
+  trusted: boolean,
+  whole: boolean,
+): Fault[] {
+  const compare = (
+    key: "mass" | "area" | "volume",
+    unit: string,
+    scale: number,
+    model: number,
+    how: string,
+    help: string,
+  ): Fault[] => {
+    const written = part[key];
+    if (written === undefined) return [];
+    const value = written.value * scale;
+    if (Math.abs(value - model) <= mayDiffer * model) return [];
+    return [
+      warning(
+        "mesh-differs",
+        [...path.slice(0, -1), key],
+        `${key} is written as ${short(value)} ${unit}, and ${file} has ${short(model)} ${unit}${how}: the written value is used`,
+        help,
+      ),
+    ];
+  };
+  const density = part.density.value;
+  const remove = (key: string): string => `remove ${key}: to take the model's, or correct it`;
+  return [
+    ...(trusted
+      ? compare(
+          "mass",
+          "g",
+          1,
+          of.volumeCm3 * density,
+          ` at ${density} g/cm3`,
+          part.density.assumed === true
+            ? "write density: with that of your material, or correct mass:"
+            : remove("mass"),
+        )
+      : []),
+    ...(whole ? compare("area", "cm2", 100, wettedCm2(of), "", remove("area")) : []),
+    ...(trusted ? compare("volume", "cm3", 1, displacedCm3(of), "", remove("volume")) : []),
+  ];
+}
+
+/** Mass of a volume at the density of the part's material, which may be assumed. */
+const massOf = (volumeCm3: number, { value, plusMinus, assumed }: Amount): Amount => ({
+  value: volumeCm3 * value,
+  ...(plusMinus === undefined ? {} : { plusMinus: volumeCm3 * plusMinus }),
+  ...(assumed === true ? { assumed } : {}),
+});
+
+/**
+ * A part with what its model file says of it: values that are written beside it win. A volume that is not to be
+ * trusted is not taken, so mass or volume must be written then.
+ */
+export function partOfModel(
+  name: string,
+  part: Part,
+  file: string,
+  model: Outcome<MeshMeasure>,
+): { readonly part: Part; readonly faults: readonly Fault[] } {
+  const path = ["parts", name, "mesh"];
+  if (!model.ok) return { part, faults: told(model.faults, part, file, path, true) };
+  const of = model.value;
+  const trusted = of.volumeTrusted;
+  const faults = [
+    ...told(model.faults, part, file, path, trusted),
+    ...differences(part, of, file, path, trusted, !model.faults.some(({ code }) => code === "mesh-open")),
+  ];
+  const solid = part.volume?.value ?? (trusted ? of.volumeCm3 : undefined);
+  const mass = part.mass ?? (solid === undefined ? undefined : massOf(solid, part.density));
+  const volume = part.volume ?? (trusted ? { value: displacedCm3(of) } : undefined);
+  return {
+    part: {
+      ...part,
+      area: part.area ?? { value: wettedCm2(of) / 100 },
+      boxMm: of.boxMm,
+      ...(mass === undefined ? {} : { mass }),
+      ...(volume === undefined ? {} : { volume }),
+    },
+    faults,
+  };
+}

@@ -1,0 +1,96 @@
+import * as z from "zod";
+import { done, error, failed } from "../../core/fault.js";
+import { currencyCodes } from "../../core/quantity/currencies.js";
+import { nearest } from "../issues/nearest.js";
+import { bath, order } from "./bath.js";
+import { dye } from "./dye.js";
+import { leaf } from "./leaf.js";
+import { part } from "./part.js";
+import { date, text, timeOfDay } from "./plain-values.js";
+import { money, share } from "./quantities.js";
+import { remembered } from "./remembered.js";
+import { shade } from "./shade.js";
+import { dryer, tank } from "./tank.js";
+import { base, consumables, handling, pricing, rates, room } from "./workshop.js";
+
+const currency = () =>
+  leaf<string>(
+    { type: "string", pattern: "^[A-Z]{3}$" },
+    { description: "ISO 4217 code; required once any money is given", examples: ["EUR"] },
+    (input) => {
+      const code = typeof input === "string" ? input.trim() : "";
+      if (currencyCodes.includes(code)) return done(code);
+      const meant = currencyCodes.includes(code.toUpperCase())
+        ? code.toUpperCase()
+        : nearest(code, currencyCodes);
+      return failed(
+        error(
+          "currency",
+          [],
+          "this is no currency code",
+          `write the three letters of ISO 4217, such as ${code.length === 3 && meant !== undefined ? meant : "EUR"}`,
+        ),
+      );
+    },
+  );
+
+const build = () => {
+  const names = <T extends z.ZodType>(of: T, description: string) =>
+    remembered(z.record(z.string(), remembered(of)).meta({ description })).optional();
+  return z.strictObject({
+    batch: text({ description: "name of the batch", examples: ["spring-restock"] }),
+    date: date({ description: "day of the batch, ISO 8601", examples: ["2027-04-16"] }).optional(),
+    currency: currency().optional(),
+    startAt: timeOfDay({
+      description: "time of day at which work starts",
+      examples: ["08:00"],
+      default: "times count from 0",
+    }).optional(),
+    include: z
+      .union([z.string(), z.array(z.string())])
+      .meta({
+        description: "files of the same form to read first, relative to this file",
+        examples: [["workshop.yaml", "dyes.yaml"]],
+      })
+      .optional(),
+    rates: remembered(rates().meta({ description: "what the workshop pays" })).optional(),
+    room: remembered(room().meta({ description: "the room's air" })).optional(),
+    tanks: names(tank(), "tanks by name"),
+    dryers: names(dryer(), "dryers by name; the first one is used"),
+    bases: names(base(), "undyed materials by name"),
+    dyes: names(dye(), "dyes by name"),
+    parts: names(part(), "parts by name"),
+    shades: names(shade(), "colours that can be ordered, by name"),
+    baths: z.array(bath()).meta({ description: "which tank holds which dye" }).optional(),
+    orders: z.array(order()).meta({ description: "what is wanted" }).optional(),
+    handling: remembered(handling().meta({ description: "times and amounts of handling" })).optional(),
+    consumables: remembered(consumables().meta({ description: "small things that are used up" })).optional(),
+    yield: share(
+      { description: "good parts of those started", examples: ["97 %"], default: "100 %" },
+      { positive: true, limits: "above 0 % and up to 100 %" },
+    ).optional(),
+    rework: share({
+      description: "share of the parts that miss their shade that a second dip saves",
+      examples: ["60 %"],
+      default: "0 %",
+    }).optional(),
+    pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
+    limits: z
+      .strictObject({
+        costPerPart: money({ description: "most that a good part may cost", examples: [3.2] }).optional(),
+      })
+      .meta({ description: "exceeded: exit status 1" })
+      .optional(),
+  });
+};
+
+let built: ReturnType<typeof build> | undefined;
+
+/** The form of a batch file, made when first needed. */
+export const batchSchema = (): ReturnType<typeof build> => {
+  built ??= build();
+  return built;
+};
+
+/** A batch file as read: names not yet followed, defaults not yet filled in. */
+export type RawSpec = z.output<ReturnType<typeof build>>;

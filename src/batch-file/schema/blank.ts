@@ -1,0 +1,71 @@
+import * as z from "zod";
+import { isMap } from "../source/is-map.js";
+import { count } from "./plain-values.js";
+import { money, quantity, share } from "./quantities.js";
+
+/** What an undyed part is printed from, in a powder bed. */
+const blankBuild = () =>
+  z
+    .strictObject({
+      powder: quantity("pricePerMass", { description: "price of fresh powder", examples: ["62.00 /kg"] }),
+      refresh: share({
+        description: "share of fresh powder that each build is filled with",
+        examples: ["40 %"],
+      }),
+      packing: share(
+        { description: "mass of the parts over that of all powder in the build", examples: ["10 %"] },
+        { positive: true, limits: "above 0 % and up to 100 %" },
+      ),
+      build: quantity(
+        "time",
+        { description: "time of a whole build, warm-up and cooling included", examples: ["14 h"] },
+        { unit: "h", suggest: ["h", "min"], positive: true },
+      ),
+      partsPerBuild: count({ description: "such parts in one build", examples: [180] }),
+      machine: quantity("pricePerTime", {
+        description: "price of the printer's time",
+        examples: ["9.50 /h"],
+      }),
+      finishing: money({
+        description: "cleaning and blasting of one part",
+        examples: [0.15],
+        default: 0,
+      }).optional(),
+    })
+    .meta({ description: "what the undyed part is printed from" });
+
+const buildKeys = new Set(["powder", "refresh", "packing", "build", "partsPerBuild", "machine", "finishing"]);
+
+/** Whether a map says what a part is printed from, and not what it costs on each base. */
+export const isBuild = (value: unknown): boolean =>
+  isMap(value) && Object.keys(value).some((key) => buildKeys.has(key));
+
+/** A union that reads the form which the value looks like, so that only that form's faults are told. */
+function chosen<T extends z.ZodUnion>(union: T, formOf: (value: unknown) => number): T {
+  const { options } = union._zod.def;
+  union._zod.run = (payload, context) => options[formOf(payload.value)]!._zod.run(payload, context);
+  return union;
+}
+
+const built = () =>
+  chosen(
+    z
+      .union([money({ description: "cost of the undyed part of that base", examples: [1.84] }), blankBuild()])
+      .meta({ description: "cost of the undyed part on that base: an amount, or what it is printed from" }),
+    (value) => (isMap(value) ? 1 : 0),
+  );
+
+/** What the undyed part costs: one amount, what it is printed from, or either for each base. */
+export const blank = () =>
+  chosen(
+    z
+      .union([
+        money({ description: "cost of the undyed part, whatever its base", examples: [1.84] }),
+        z.record(z.string(), built()),
+        blankBuild(),
+      ])
+      .meta({
+        description: "cost of the undyed part: one amount, what it is printed from, or either per base",
+      }),
+    (value) => (isBuild(value) ? 2 : isMap(value) ? 1 : 0),
+  );

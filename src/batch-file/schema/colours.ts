@@ -1,0 +1,75 @@
+import { parseHex } from "../../core/colour/screen/css-colour.js";
+import { parseReading, readingForm } from "../../core/colour/reading.js";
+import { resolveLab } from "../../core/colour/resolve-colour.js";
+import type { Lab, Reading } from "../../core/model/colour.js";
+import { done, error, failed, type Outcome } from "../../core/fault.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
+
+const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
+
+/** Three numbers of CIELAB. */
+export const lab = (meaning: Meaning) =>
+  leaf<Lab>({ type: "array", items: { type: "number" }, minItems: 3, maxItems: 3 }, meaning, (input) => {
+    if (
+      !Array.isArray(input) ||
+      input.length !== 3 ||
+      !input.every((n) => typeof n === "number" && Number.isFinite(n))
+    )
+      return failed(
+        error(
+          "lab-form",
+          [],
+          Array.isArray(input) && input.length !== 3
+            ? `three numbers are wanted, ${input.length} are given`
+            : `three numbers are wanted, ${Array.isArray(input) ? "something else is among them" : `${thing(input)} is given`}`,
+          labForm,
+        ),
+      );
+    const [l, a, b] = input as [number, number, number];
+    return l >= 0 && l <= 100 && Math.abs(a) <= 150 && Math.abs(b) <= 150
+      ? done([l, a, b] as const)
+      : failed(error("out-of-range", [], "this is no colour of a surface", labForm));
+  });
+
+const hexForm = { type: "string", pattern: "^#?([0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$" } as const;
+
+function readHex(input: unknown): Outcome<string> {
+  if (input === null)
+    return failed(
+      error("hex-form", [], "nothing is given: a # begins a comment", 'put the colour in quotes: "#d9603b"'),
+    );
+  const read = typeof input === "string" ? parseHex(input.trim().replace(/^#?/, "#")) : undefined;
+  return read === undefined
+    ? failed(
+        error(
+          "hex-form",
+          [],
+          "this is no colour of three or six hexadecimal digits",
+          'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
+        ),
+      )
+    : done(read);
+}
+
+/** A colour as a screen shows it, handed on as "#rrggbb". */
+export const hex = (meaning: Meaning) => leaf<string>(hexForm, meaning, readHex);
+
+/** The same of a surface: a colour that some reflectance curve has. */
+export const surfaceHex = (meaning: Meaning) =>
+  leaf<string>(hexForm, meaning, (input) => {
+    const read = readHex(input);
+    if (!read.ok) return read;
+    const colour = resolveLab({ kind: "hex", hex: read.value }, { illuminant: "D65", observer: 10 });
+    return colour.ok
+      ? read
+      : failed(...colour.faults.map((f) => error(f.code, [], f.message, f.help ?? "read the colour again")));
+  });
+
+/** "D65/10": illuminant and observer. */
+export const reading = (meaning: Meaning) =>
+  leaf<Reading>({ type: "string" }, meaning, (input) => {
+    const read = parseReading(typeof input === "string" ? input : "");
+    return read.ok
+      ? read
+      : failed(error("reading-form", [], "this names no illuminant and observer", readingForm));
+  });

@@ -1,0 +1,232 @@
+import * as z from "zod";
+import { error, failed } from "../../core/fault.js";
+import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/parse/parse-dilution.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
+import { check } from "./check.js";
+import { hex, lab, reading } from "./colours.js";
+import { orEvidence, uptakeEvidence } from "./evidence.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
+import { number, text } from "./plain-values.js";
+import { liquidOrPowder, quantity } from "./quantities.js";
+
+/** What a dip time in a fresh bath has given. */
+const swatch = () =>
+  z
+    .strictObject({
+      time: quantity(
+        "time",
+        { description: "dip time in a fresh bath", examples: ["30 s"] },
+        { positive: true },
+      ),
+      lab: lab({ description: "CIELAB as read", examples: [[73.5, 33.0, 15.9]] }).optional(),
+      hex: hex({ description: "colour as a screen shows it, sRGB, D65/2", examples: ["#d9603b"] }).optional(),
+      reflectance: text({
+        description: "CSV file of wavelength in nm and reflectance, relative to this file",
+        examples: ["coral-180s.csv"],
+      }).optional(),
+    })
+    .check(
+      check((swatch, report) => {
+        const given = (["lab", "hex", "reflectance"] as const).filter((key) => key in swatch);
+        if (given.length === 0)
+          report(
+            "swatch-colour",
+            [],
+            "the swatch has no colour",
+            "add lab: [73.5, 33.0, 15.9], or hex, or reflectance",
+          );
+        else if (given.length > 1)
+          report(
+            "swatch-colour",
+            [given[1]!],
+            `the swatch has ${given.length} colours`,
+            `keep one of ${given.join(", ")}`,
+          );
+      }),
+    );
+
+const dilution = (meaning: Meaning) =>
+  leaf<ParsedDilution>({ type: "string" }, meaning, (input) =>
+    typeof input === "string"
+      ? parseDilution(input)
+      : failed(
+          typeof input === "number"
+            ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
+            : error(
+                "wrong-type",
+                [],
+                `a dilution is wanted, ${thing(input)} is given`,
+                "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
+              ),
+        ),
+  );
+
+/** A dye, liquid or powder, with what is known of its bath. */
+export const dye = () =>
+  z
+    .strictObject({
+      price: liquidOrPowder(
+        { kind: "pricePerVolume", limits: {} },
+        { kind: "pricePerMass", limits: {} },
+        "write a price per litre of a liquid, such as 46.00 /L, or per kilogram of a powder, such as 90.00 /kg",
+        {
+          description: "price per volume of a liquid, per mass of a powder",
+          examples: ["46.00 /L", "90.00 /kg"],
+        },
+      ).optional(),
+      dilution: dilution({
+        description: "dye : water by volume, or the dye's share; g/L for a powder",
+        examples: ["1:9", "10 %", "100 mL/L", "20 g/L"],
+      }),
+      temperature: quantity("temperature", { description: "temperature of the bath", examples: ["80 °C"] }),
+      measuredAt: z
+        .strictObject({
+          dilution: dilution({
+            description: "dilution in which the swatches were dipped",
+            examples: ["1:9"],
+            default: "the bath's own",
+          }).optional(),
+          temperature: quantity("temperature", {
+            description: "temperature at which the swatches were dipped",
+            examples: ["80 °C"],
+            default: "the bath's own",
+          }).optional(),
+        })
+        .meta({
+          description:
+            "the bath that swatches, rate, and shades given as time or swatch belong to, where baths are made up otherwise",
+        })
+        .optional(),
+      base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
+      reading: reading({
+        description: "illuminant and observer of the lab values",
+        examples: ["D65/10"],
+        default: "D65/10",
+      }).optional(),
+      swatches: z
+        .array(swatch())
+        .meta({ description: "colours by dip time, in a fresh bath at the dilution and temperature above" })
+        .optional(),
+      law: z
+        .enum(["auto", "first-order", "second-order", "parabolic", "cegarra-puente"])
+        .meta({ description: "uptake law", default: "auto" })
+        .optional(),
+      rate: quantity(
+        "rate",
+        {
+          description: "uptake rate, to fix it by hand",
+          examples: ["0.012 /s"],
+          default: "fitted to the swatches",
+        },
+        { positive: true },
+      ).optional(),
+      saturation: number(
+        { description: "strength at which the uptake levels off, see the uptake laws", examples: [0.8] },
+        (value) => value > 0,
+        "above 0",
+      ).optional(),
+      stock: liquidOrPowder(
+        { kind: "volume", limits: { unit: "mL" } },
+        { kind: "mass", limits: {} },
+        "write a volume of a liquid, such as 1.5 L, or a mass of a powder, such as 500 g",
+        { description: "what is on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
+      ).optional(),
+      activationEnergy: quantity(
+        "energyPerMole",
+        {
+          description: "how fast the uptake quickens with heat; the published range is 45 to 117 kJ/mol",
+          examples: ["75 kJ/mol"],
+          default: "75 kJ/mol",
+        },
+        { positive: true },
+      ).optional(),
+      uptake: orEvidence(
+        liquidOrPowder(
+          { kind: "volumePerArea", limits: { positive: true } },
+          { kind: "massPerArea", limits: { positive: true } },
+          "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
+          {
+            description: "dye that the longest swatch has taken up per area",
+            examples: ["0.03 mL/dm2", "0.006 g/dm2"],
+            default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
+          },
+        ),
+        uptakeEvidence(),
+        "dye that the longest swatch has taken up per area, or evidence of it",
+      ).optional(),
+      shelfLife: quantity(
+        "time",
+        { description: "how long a made-up bath keeps", examples: ["60 d"] },
+        { unit: "d", suggest: ["d", "h"], positive: true },
+      ).optional(),
+      notes: text({
+        description: "anything to print with the plan",
+        examples: ["Smells; use extraction."],
+      }).optional(),
+    })
+    .check(
+      check((dye, report) => {
+        const of = dye.dilution?.kind;
+        const words = {
+          price: ["a price per volume", "46.00 /L", "a price per mass", "90.00 /kg"],
+          stock: ["a volume", "1.5 L", "a mass", "500 g"],
+          uptake: ["a volume per area", "0.03 mL/dm2", "a mass per area", "0.006 g/dm2"],
+        } as const;
+        for (const key of ["price", "stock", "uptake"] as const) {
+          const given = dye[key];
+          if (of === undefined || given === undefined || !("of" in given) || given.of === of) continue;
+          const [volume, liquidForm, mass, powderForm] = words[key];
+          report(
+            "liquid-or-powder",
+            [key],
+            of === "liquid"
+              ? `${mass} is given for a dye that is diluted by volume`
+              : `${volume} is given for a dye that is weighed in`,
+            of === "liquid"
+              ? `write ${volume} such as ${liquidForm}, or give the dilution of a powder, such as 20 g/L`
+              : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
+          );
+        }
+        const evidence = dye.uptake !== undefined && "evidence" in dye.uptake ? dye.uptake.evidence : [];
+        for (const [i, item] of (Array.isArray(evidence) ? evidence : []).entries())
+          for (const key of ["yield", "bought", "left", "dumped"] as const) {
+            const given = item?.[key];
+            // Where the list is at fault elsewhere its items are as written.
+            if (of === undefined || given?.of === undefined || given.of === of) continue;
+            report(
+              "liquid-or-powder",
+              ["uptake", "evidence", i, key],
+              of === "liquid"
+                ? `${key} tells of a powder, and the dye is diluted by volume`
+                : `${key} tells of a liquid, and the dye is weighed in`,
+              of === "liquid"
+                ? "write volumes of the liquid, such as 1 L or 12 m2/L"
+                : "write masses of the powder, such as 250 g or 0.5 m2/g",
+            );
+          }
+        const measured = dye.measuredAt?.dilution;
+        if (of !== undefined && measured !== undefined && measured.kind !== of)
+          report(
+            "liquid-or-powder",
+            ["measuredAt", "dilution"],
+            of === "liquid"
+              ? "swatches of a powder are given for a dye that is diluted by volume"
+              : "swatches of a liquid are given for a dye that is weighed in",
+            of === "liquid" ? "write a dilution by volume, such as 1:9" : "write a dilution such as 20 g/L",
+          );
+        const seen = new Map<number, number>();
+        (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
+          const seconds = swatch?.time?.value;
+          if (seconds === undefined) return;
+          const first = seen.get(seconds);
+          if (first === undefined) seen.set(seconds, i);
+          else
+            report(
+              "swatch-twice",
+              ["swatches", i, "time"],
+              `two swatches have the dip time of ${shortNumber(seconds)} s`,
+              "keep one, or give their mean",
+            );
+        });
+      }),
+    );

@@ -1,0 +1,99 @@
+import * as z from "zod";
+import { done, error, failed } from "../../core/fault.js";
+import type { MeshUnit } from "../../core/part/units.js";
+import { modelUnit, modelUnitNames } from "../resources/model-units.js";
+import { listed } from "../issues/nearest.js";
+import { blank } from "./blank.js";
+import { check } from "./check.js";
+import { leaf, thing } from "./leaf.js";
+import { count, text } from "./plain-values.js";
+import { quantity } from "./quantities.js";
+
+// A leaf, since zod takes the first branch of a union once a plain enum in another is at fault.
+const modelUnitLeaf = () =>
+  leaf<MeshUnit>(
+    { type: "string", enum: modelUnitNames },
+    {
+      description: "unit that an STL is drawn in; a 3MF file names its own",
+      default: "mm",
+      examples: ["inch"],
+    },
+    (input) => {
+      const unit = modelUnit(String(input));
+      return unit === undefined
+        ? failed(
+            error(
+              "unknown-word",
+              [],
+              `${typeof input === "string" ? input : thing(input)} is no unit of a model`,
+              `write ${listed(modelUnitNames)}`,
+            ),
+          )
+        : done(unit);
+    },
+  );
+
+/** A model file that a part is measured from. */
+const mesh = () =>
+  z
+    .union([
+      text({ description: "name of the file", examples: ["models/hook.stl"] }),
+      z
+        .strictObject({
+          file: text({ description: "name of the file", examples: ["models/hook.stl"] }),
+          unit: modelUnitLeaf().optional(),
+        })
+        .meta({ description: "a file that is not drawn in mm" }),
+    ])
+    .meta({
+      description:
+        "model file, STL or 3MF, that gives area and volume, and by the density the mass; relative to this file",
+      examples: ["models/hook.stl", { file: "models/hook.stl", unit: "inch" }],
+    });
+
+/** A kind of part that is dyed. */
+export const part = () =>
+  z
+    .strictObject({
+      mass: quantity(
+        "mass",
+        { description: "mass of one part", examples: ["6.4 g"] },
+        { positive: true },
+      ).optional(),
+      area: quantity(
+        "area",
+        { description: "all wetted surface of one part", examples: ["41 cm2"] },
+        { positive: true },
+      ).optional(),
+      volume: quantity(
+        "volume",
+        { description: "volume of one part", examples: ["6.9 cm3"], default: "mass / density" },
+        { unit: "cm3", suggest: ["cm3", "mL"], positive: true },
+      ).optional(),
+      mesh: mesh().optional(),
+      density: quantity(
+        "density",
+        {
+          description: "density of the material: mass from the volume of a model, or volume from the mass",
+          examples: ["0.93 g/cm3"],
+          default: "0.93 g/cm3",
+        },
+        { positive: true },
+      ).optional(),
+      blank: blank().optional(),
+      perLoad: count({ description: "most that one load may hold in any tank", examples: [24] }).optional(),
+    })
+    .check(
+      check((part, report) => {
+        if ("mesh" in part) return;
+        const lacking = (["mass", "area"] as const).filter((key) => !(key in part));
+        if (lacking.length > 0)
+          report(
+            "missing-key",
+            [lacking[0]!],
+            `the part has no ${lacking.join(" and no ")}`,
+            `add ${lacking.map((key) => (key === "mass" ? "mass: 6.4 g" : "area: 41 cm2")).join(" and ")}, or mesh: hook.stl`,
+            "key",
+          );
+      }),
+    );

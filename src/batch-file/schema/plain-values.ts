@@ -1,0 +1,115 @@
+import { done, error, failed } from "../../core/fault.js";
+import { magnitudeFault } from "../../core/quantity/magnitude.js";
+import { numberFault, ungrouped } from "../../core/quantity/parse/number-text.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
+
+/** A character that moves the cursor or colours a terminal; line ends and tabs are white space. */
+const isControl = (character: string): boolean => /\p{Cc}/u.test(character) && !/\s/.test(character);
+
+/** A text or a number that stands for a name; line ends and tabs in it are made single spaces. */
+export const text = (meaning: Meaning) =>
+  leaf<string>({ type: ["string", "number"] }, meaning, (input) => {
+    if (typeof input === "string" && [...input].some(isControl))
+      return failed(
+        error(
+          "control-character",
+          [],
+          "the text holds a control character",
+          "write letters, digits and signs only",
+        ),
+      );
+    return (typeof input === "string" && input.trim() !== "") || typeof input === "number"
+      ? done(
+          String(input)
+            .trim()
+            .replace(/ *[^\S ]\s*/g, " "),
+        )
+      : failed(
+          error(
+            "wrong-type",
+            [],
+            `a text is wanted, ${input === "" ? "nothing" : thing(input)} is given`,
+            example(meaning),
+          ),
+        );
+  });
+
+const example = (meaning: Meaning): string => `write a text such as ${meaning.examples?.[0] ?? "name"}`;
+
+/** A number without a unit, between limits. */
+export const number = (meaning: Meaning, accept: (value: number) => boolean, limits: string) =>
+  leaf<number>({ type: "number" }, meaning, (input) => {
+    const comma = typeof input === "string" ? numberFault(input, []) : undefined;
+    if (comma?.code === "decimal-comma") return failed(comma);
+    const help = `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`;
+    if (typeof input !== "number" || !Number.isFinite(input))
+      return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
+    const size = magnitudeFault(input, [], help);
+    if (size !== undefined) return failed(size);
+    return accept(input) ? done(input) : failed(error("out-of-range", [], `${input} is out of range`, help));
+  });
+
+/** What to write in place of a text that begins with a whole number; thousands may be parted in it. */
+function countHelp(input: unknown): string | undefined {
+  const number =
+    typeof input === "string" ? /^\s*\d[\d.,'’_ \u00a0\u202f]*/.exec(input)?.[0].trim() : undefined;
+  if (number === undefined) return undefined;
+  const whole = ungrouped(number) ?? ungrouped(number.replaceAll(".", ","));
+  if (whole !== undefined) return `thousands are not parted: write ${whole}`;
+  return /^\d+$/.test(number) ? `write the number alone: ${Number(number)}` : undefined;
+}
+
+/** A count of things: a whole number from 1. */
+export const count = (meaning: Meaning) =>
+  leaf<number>({ type: "integer", minimum: 1 }, meaning, (input) =>
+    typeof input === "number" && Number.isSafeInteger(input) && input >= 1
+      ? done(input)
+      : failed(
+          error(
+            typeof input === "number" ? "out-of-range" : "wrong-type",
+            [],
+            `a whole number from 1 is wanted, ${typeof input === "number" ? input : thing(input)} is given`,
+            countHelp(input) ?? `write a whole number such as ${meaning.examples?.[0] ?? 12}`,
+          ),
+        ),
+  );
+
+const daysIn = (year: number, month: number): number =>
+  month === 2
+    ? year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
+      ? 29
+      : 28
+    : [4, 6, 9, 11].includes(month)
+      ? 30
+      : 31;
+
+/** A calendar day, ISO 8601. */
+export const date = (meaning: Meaning) =>
+  leaf<string>({ type: "string", format: "date" }, meaning, (input) => {
+    const parts = typeof input === "string" ? /^(\d{4})-(\d\d)-(\d\d)$/.exec(input.trim()) : null;
+    const [year, month, day] =
+      parts === null ? [0, 0, 0] : [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+    if (parts === null)
+      return failed(error("date", [], "this is no date", "write year, month and day, such as 2027-04-16"));
+    if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month))
+      return failed(
+        error("date", [], "there is no such day", "write year, month and day, such as 2027-04-16"),
+      );
+    return done(parts[0]);
+  });
+
+/** A time of day, handed on as minutes after midnight. */
+export const timeOfDay = (meaning: Meaning) =>
+  leaf<number>({ type: "string", pattern: "^([01]?\\d|2[0-3]):[0-5]\\d$" }, meaning, (input) => {
+    const parts = typeof input === "string" ? /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(input.trim()) : null;
+    return parts === null
+      ? failed(
+          error(
+            "time-of-day",
+            [],
+            "this is no time of day",
+            "write hours and minutes, such as 08:00 or 13:30",
+          ),
+        )
+      : done(Number(parts[1]) * 60 + Number(parts[2]));
+  });

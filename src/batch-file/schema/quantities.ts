@@ -1,0 +1,95 @@
+import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { KindName } from "../../core/quantity/kinds.js";
+import { kindOf } from "../../core/quantity/kinds.js";
+import { exampleOf, type ParseOptions, parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
+import type { Quantity } from "../../core/quantity/quantity.js";
+import { leaf, type Meaning, thing } from "./leaf.js";
+
+/** A quantity of the spec; `assumed` where nobody gave it. */
+export interface Amount extends Quantity {
+  readonly assumed?: boolean;
+  /** Of one found from evidence: variance left of the assumed figure's own, and the 95 % interval. */
+  readonly assumedShare?: number;
+  readonly interval95?: readonly [number, number];
+}
+
+export interface Limits extends ParseOptions {
+  /** More than nothing. */
+  readonly positive?: boolean;
+  readonly least?: number;
+  readonly most?: number;
+  /** How the limits are said: "between 0 % and 100 %". */
+  readonly limits?: string;
+}
+
+/** Reads a quantity and holds it against its limits. */
+export function readQuantity(kind: KindName, limits: Limits, input: unknown): Outcome<Quantity> {
+  const what = kindOf(kind).what;
+  if (typeof input !== "string" && typeof input !== "number")
+    return failed(
+      error(
+        "wrong-type",
+        [],
+        `${what} is wanted, ${thing(input)} is given`,
+        `write ${what} such as ${exampleOf(kind, limits.suggest)}`,
+      ),
+    );
+  const outcome = parseQuantity(kind, String(input), limits);
+  if (!outcome.ok) return outcome;
+  const { value } = outcome.value;
+  const low = limits.positive === true && value <= 0;
+  if (low || value < (limits.least ?? value) || value > (limits.most ?? value))
+    return failed(
+      error(
+        "out-of-range",
+        [],
+        `${String(input).trim()} is out of range`,
+        limits.limits === undefined
+          ? `write ${what} above 0, such as ${exampleOf(kind, limits.suggest)}`
+          : `write ${what} ${limits.limits}`,
+      ),
+    );
+  return outcome;
+}
+
+/** A quantity with its unit in the file. */
+export const quantity = (kind: KindName, meaning: Meaning, limits: Limits = {}) =>
+  leaf<Amount>({ type: "string" }, meaning, (input) => readQuantity(kind, limits, input));
+
+/** A share of 0 to 100 %. */
+export const share = (meaning: Meaning, limits: Limits = {}) =>
+  quantity("percent", meaning, { least: 0, most: 1, limits: "between 0 % and 100 %", ...limits });
+
+/** Money, without its currency. */
+export const money = (meaning: Meaning) =>
+  leaf<Amount>({ type: ["number", "string"] }, { examples: [1.84], ...meaning }, (input) =>
+    readQuantity("amount", {}, input),
+  );
+
+/** A quantity that a liquid dye has in one kind and a powder in another. */
+export interface LiquidOrPowder extends Amount {
+  readonly of: "liquid" | "powder";
+}
+
+/** Reads the one or the other by its unit. */
+export const liquidOrPowder = (
+  liquid: { kind: KindName; limits: Limits },
+  powder: { kind: KindName; limits: Limits },
+  forms: string,
+  meaning: Meaning,
+) =>
+  leaf<LiquidOrPowder>({ type: "string" }, meaning, (input) => {
+    const first = readQuantity(liquid.kind, liquid.limits, input);
+    if (first.ok) return done({ ...first.value, of: "liquid" });
+    const second = readQuantity(powder.kind, powder.limits, input);
+    if (second.ok) return done({ ...second.value, of: "powder" });
+    const better =
+      second.faults[0]?.code.startsWith("unit") || second.faults[0]?.code === "wrong-type" ? first : second;
+    return failed(
+      ...better.faults.map((f) =>
+        f.code.startsWith("unit-") || f.code === "wrong-type" || f.code === "quantity-form"
+          ? { ...f, help: forms }
+          : f,
+      ),
+    );
+  });

@@ -1,0 +1,135 @@
+import * as z from "zod";
+import { error, failed } from "../../core/fault.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
+import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
+import { check } from "./check.js";
+import { leaf, thing } from "./leaf.js";
+import { count } from "./plain-values.js";
+import { money, quantity, share } from "./quantities.js";
+
+/** Price and life of a thing that wears out. */
+const equipment = () =>
+  z
+    .strictObject({
+      price: money({ description: "price of the thing", examples: [140.0] }),
+      life: quantity(
+        "time",
+        { description: "hours of use after which it is worn out", examples: ["1500 h"] },
+        { unit: "h", suggest: ["h", "d"], positive: true },
+      ),
+    })
+    .meta({ description: "what the thing costs, spread over the hours that it lasts" });
+
+/** A heated tank. */
+export const tank = () =>
+  z
+    .strictObject({
+      volume: quantity(
+        "volume",
+        { description: "working volume, measured hot", examples: ["6 L"] },
+        { positive: true },
+      ),
+      capacity: quantity(
+        "volume",
+        { description: "volume to the brim", examples: ["7.2 L"], default: "1.15 x volume" },
+        { positive: true },
+      ).optional(),
+      surface: leaf<ParsedSurface>(
+        { type: "string" },
+        {
+          description: "liquor surface: an area, the sides of a box or the diameter of a cylinder",
+          examples: ["450 cm2", "30 cm x 15 cm", "diameter 32 cm"],
+          default: "that of a cube of this volume, assumed",
+        },
+        (input) =>
+          typeof input === "string" || typeof input === "number"
+            ? parseSurface(String(input))
+            : failed(
+                error(
+                  "wrong-type",
+                  [],
+                  `a surface is wanted, ${thing(input)} is given`,
+                  "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm",
+                ),
+              ),
+      ).optional(),
+      wallArea: quantity(
+        "area",
+        {
+          description: "walls and floor that lose heat",
+          examples: ["18 dm2"],
+          default: "walls and floor up to the liquor, of a box or cylinder of this surface and volume",
+        },
+        { suggest: ["dm2", "cm2"], positive: true },
+      ).optional(),
+      insulation: z
+        .enum(["none", "housing", "foam"])
+        .meta({
+          description: "around the walls: none loses 12, housing 6, foam 2.2 W/(m2 K)",
+          default: "none",
+        })
+        .optional(),
+      cover: z
+        .enum(["none", "lid", "balls"])
+        .meta({
+          description: "over the liquor: a lid is on while heating up and off while dipping, balls stay on",
+          default: "none",
+        })
+        .optional(),
+      heater: quantity(
+        "power",
+        { description: "power of the heater", examples: ["400 W"] },
+        { positive: true },
+      ).optional(),
+      heaterEfficiency: share(
+        {
+          description: "share of the heater's power that reaches the liquor",
+          examples: ["90 %"],
+          default: "90 %",
+        },
+        { positive: true, limits: "above 0 % and up to 100 %" },
+      ).optional(),
+      agitation: quantity("power", {
+        description: "ultrasound or pump, on while dipping",
+        examples: ["180 W"],
+        default: "0 W",
+      }).optional(),
+      equipment: equipment().optional(),
+    })
+    .check(
+      check((tank, report) => {
+        const { volume, capacity } = tank;
+        if (volume !== undefined && capacity !== undefined && capacity.value <= volume.value)
+          report(
+            "capacity",
+            ["capacity"],
+            `the capacity of ${describeQuantity("volume", capacity)} is not more than the working volume of ${describeQuantity("volume", volume)}`,
+            "capacity is to the brim, volume is what is filled: leave room for the parts",
+          );
+      }),
+    );
+
+/** A dryer; parts go in after the rinse. */
+export const dryer = () =>
+  z.strictObject({
+    capacity: countOfParts(),
+    temperature: quantity(
+      "temperature",
+      { description: "temperature of the air", examples: ["70 °C"] },
+      { least: 20, most: 200, limits: "between 20 °C and 200 °C" },
+    ),
+    time: quantity(
+      "time",
+      { description: "time of one run", examples: ["60 min"] },
+      { unit: "min", suggest: ["min", "h"], positive: true },
+    ),
+    power: quantity("power", { description: "power while heating", examples: ["500 W"] }),
+    duty: share({
+      description: "share of the time that it heats",
+      examples: ["60 %"],
+      default: "100 %",
+    }).optional(),
+    equipment: equipment().optional(),
+  });
+
+const countOfParts = () => count({ description: "parts in one run", examples: [60] });

@@ -1,0 +1,191 @@
+import * as z from "zod";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
+import { check } from "./check.js";
+import { lab, surfaceHex } from "./colours.js";
+import { dragOutEvidence, orEvidence } from "./evidence.js";
+import { number } from "./plain-values.js";
+import { money, quantity, share } from "./quantities.js";
+
+/** What the workshop pays. */
+export const rates = () =>
+  z.strictObject({
+    electricity: quantity("pricePerEnergy", {
+      description: "price of electrical energy",
+      examples: ["0.31 /kWh"],
+    }).optional(),
+    water: quantity(
+      "pricePerVolume",
+      { description: "price of tap water", examples: ["4.20 /m3"] },
+      { unit: "/m3", suggest: ["/m3", "/L"] },
+    ).optional(),
+    labour: quantity("pricePerTime", {
+      description: "price of working time",
+      examples: ["34.00 /h"],
+    }).optional(),
+    disposal: quantity("pricePerVolume", {
+      description: "price of taking spent liquor away",
+      examples: ["0.60 /L"],
+    }).optional(),
+  });
+
+export const room = () =>
+  z.strictObject({
+    temperature: quantity(
+      "temperature",
+      { description: "temperature of the room and of cold water", examples: ["20 °C"], default: "20 °C" },
+      { least: 0, most: 50, limits: "between 0 °C and 50 °C" },
+    ).optional(),
+    humidity: share({
+      description: "relative humidity of the air",
+      examples: ["50 %"],
+      default: "50 %",
+    }).optional(),
+  });
+
+/** An undyed material. */
+export const base = () =>
+  z
+    .strictObject({
+      lab: lab({
+        description: "its colour as read, CIELAB, under the reading of the dyes that are used on it",
+        examples: [[92.1, -0.6, -2.3]],
+      }).optional(),
+      hex: surfaceHex({
+        description: "its colour as a screen shows it, sRGB, D65/2; carried over to each dye's reading",
+        examples: ["#e8e6e9"],
+      }).optional(),
+    })
+    .check(
+      check((base, report) => {
+        if ("lab" in base && "hex" in base)
+          report("base-colour", ["hex"], "the base has two colours", "keep one of lab and hex", "key");
+      }),
+    );
+
+const seconds = (description: string, fallback: string) =>
+  quantity("time", { description, examples: [fallback], default: fallback }).optional();
+const minutes = (description: string, fallback: string) =>
+  quantity(
+    "time",
+    { description, examples: [fallback], default: fallback },
+    { unit: "min", suggest: ["min", "s"] },
+  ).optional();
+
+/** Dips where the batch sets no limits [s]. */
+export const shortestDipSeconds = 15;
+export const longestDipSeconds = 300;
+
+/** Times and amounts of the handling of a load. */
+export const handling = () =>
+  z
+    .strictObject({
+      load: seconds("put a load on its rack, per load", "40 s"),
+      drain: seconds("let it drip, per load", "15 s"),
+      rinse: seconds("rinse it, per load", "30 s"),
+      unload: seconds("take it off, per load", "20 s"),
+      dryerLoading: minutes("fill and empty the dryer, per run", "3 min"),
+      setUp: minutes("make up and get ready, per bath", "15 min"),
+      cleanUp: minutes("pour away or back and clean, per bath", "15 min"),
+      timing: seconds("how exactly a dip can be timed, 95 %", "2 s"),
+      shortest: seconds("shortest dip that can be done", "15 s"),
+      longest: seconds("longest dip that is worth it", "5 min"),
+      dragOut: orEvidence(
+        quantity("volumePerArea", {
+          description: "liquor carried out per wetted area",
+          examples: ["0.8 mL/dm2"],
+          default: "0.8 mL/dm2 ± 60 %, assumed",
+        }),
+        dragOutEvidence(),
+        "liquor carried out per wetted area, or evidence of it",
+      ).optional(),
+      rinseWater: quantity("volume", {
+        description: "per load",
+        examples: ["2 L"],
+        default: "2 L",
+      }).optional(),
+      liquorRatio: quantity("volumePerMass", {
+        description: "least liquor per mass of parts",
+        examples: ["20 L/kg"],
+        default: "20 L/kg",
+      }).optional(),
+      freeboard: share(
+        { description: "share of the capacity that stays empty", examples: ["5 %"], default: "5 %" },
+        { most: 0.95, limits: "between 0 % and 95 %" },
+      ).optional(),
+    })
+    .check(
+      check((handling, report) => {
+        const unread = (["shortest", "longest"] as const).some(
+          (key) => key in handling && handling[key] === undefined,
+        );
+        const shortest = handling.shortest?.value ?? shortestDipSeconds;
+        const longest = handling.longest?.value ?? longestDipSeconds;
+        if (unread || shortest < longest) return;
+        const usual = (key: "shortest" | "longest"): string =>
+          handling[key] === undefined ? ", where none is given," : "";
+        report(
+          "dip-limits",
+          [handling.longest === undefined ? "shortest" : "longest"],
+          `the longest dip of ${shortNumber(longest)} s${usual("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${usual("shortest").replace(/,$/, "")}`,
+          handling.longest === undefined
+            ? `add longest: with a longer time than shortest, such as ${shortNumber(2 * shortest)} s`
+            : handling.shortest === undefined
+              ? `write longest: with more than ${shortNumber(shortest)} s, or add shortest: with less than ${shortNumber(longest)} s`
+              : "give longest a longer time than shortest",
+        );
+      }),
+    );
+
+export const consumables = () =>
+  z.strictObject({
+    perBath: money({
+      description: "gloves, filters and the like, per bath",
+      examples: [1.5],
+      default: 0,
+    }).optional(),
+    perLoad: money({ description: "small things per load", examples: [0.05], default: 0 }).optional(),
+    perPart: money({ description: "small things per part started", examples: [0.02], default: 0 }).optional(),
+  });
+
+/** From the cost of a good part to its price. */
+export const pricing = () =>
+  z
+    .strictObject({
+      overhead: quantity("percent", {
+        description: "share of the cost that is added to it",
+        examples: ["10 %"],
+        default: "0 %",
+      }).optional(),
+      fees: share({
+        description: "share of the price that a sales channel keeps",
+        examples: ["4 %"],
+        default: "0 %",
+      }).optional(),
+      margin: share({
+        description: "share of the price that is profit",
+        examples: ["45 %"],
+        default: "0 %",
+      }).optional(),
+      tax: quantity("percent", {
+        description: "share of the price that is added to it",
+        examples: ["20 %"],
+        default: "0 %",
+      }).optional(),
+      ending: number(
+        { description: "prices are rounded up to the next amount that ends so", examples: [0.9] },
+        (value) => value >= 0,
+        "from 0",
+      ).optional(),
+    })
+    .check(
+      check((pricing, report) => {
+        const [fees, margin] = [pricing.fees?.value ?? 0, pricing.margin?.value ?? 0];
+        if (fees + margin >= 1 - 1e-12)
+          report(
+            "price-shares",
+            [pricing.margin === undefined ? "fees" : "margin"],
+            `fees and margin make ${Number(((fees + margin) * 100).toPrecision(6))} % of the price, so nothing is left for the cost`,
+            "both are shares of the price: keep their sum below 100 %",
+          );
+      }),
+    );

@@ -1,0 +1,14 @@
+import type { PartFault } from "../issues/part-fault.js";
+import type { Path } from "./source.js";
+
+const joined = (path: Path): string => path.join("\n");
+
+/**
+ * Without what only follows from another fault: a key that is missing because it is misspelt.
+ */
+export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
+  const told = new Set<string>();
+  for (const { fault, meant } of faults)
+    if (meant !== undefined) told.add(joined([...fault.path.slice(0, -1), meant, "missing-key"]));
+  return faults.filter(({ fault }) => !told.has(joined([...fault.path, fault.code])));
+}

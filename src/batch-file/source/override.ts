@@ -1,0 +1,184 @@
+import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
+import { keyPathText, readKeyPath, type Step } from "./key-path.js";
+import { type Lines, linesOf } from "./lines.js";
+import type { Merged } from "./merge.js";
+import { listed, nearest } from "../issues/nearest.js";
+import type { Origin } from "./origin.js";
+import { batchSchema } from "../schema/batch.js";
+import { isTextAt } from "../issues/schema-at.js";
+import type { Path, Source } from "./source.js";
+import { yamlRanges } from "../yaml/yaml-locate.js";
+import { yamlPlain } from "../yaml/yaml-plain.js";
+import { readYaml } from "../yaml/yaml-read.js";
+
+/** An option that changes values of a batch: `--set key.path=value`. */
+export type OverrideOption = "--set" | "--vary";
+
+/** One change of the batch, read and ready to be carried out on any batch. */
+export interface Override {
+  readonly option: OverrideOption;
+  /** "tanks.six.volume=6 L" */
+  readonly text: string;
+  readonly steps: readonly Step[];
+  readonly source: Source;
+}
+
+const fault = (
+  { option, text }: Pick<Override, "option" | "text">,
+  start: number,
+  end: number,
+  message: string,
+  help: string,
+): Diagnostic => ({
+  code: "override",
+  severity: "error",
+  message,
+  help,
+  spans: [linesOf(option, text).span(start, end)],
+});
+
+/** Maps whose keys are names of the user's: a name must be defined before a key below it is set. */
+const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
+
+const isObject = (value: unknown): value is Record<string, unknown> | unknown[] =>
+  typeof value === "object" && value !== null;
+
+/** The value of an argument, with its places in the argument. */
+async function argumentValue(
+  option: OverrideOption,
+  text: string,
+  above: Path,
+  lines: Lines & { whole: () => Span },
+): Promise<{ source?: Source; diagnostics: readonly Diagnostic[] }> {
+  const { root, diagnostics } = await readYaml(text, lines);
+  if (root === undefined) return { diagnostics };
+  const { plain, diagnostics: more } = yamlPlain(root, lines, (path) =>
+    isTextAt(batchSchema(), [...above, ...path]),
+  );
+  if (more.length > 0) return { diagnostics: more };
+  const locate: Source["locate"] = (path, part) => {
+    if (path.length === 0 && part === "key") return lines.whole();
+    const { key, value } = yamlRanges(root, text, path);
+    return lines.span(...((part === "key" ? key : value) ?? value ?? [0, 1]));
+  };
+  return { source: { name: option, plain, locate }, diagnostics: [] };
+}
+
+/** Reads one `key.path=value`: the value as YAML. Positions in it point at the argument. */
+export async function readOverride(
+  text: string,
+  option: OverrideOption = "--set",
+): Promise<{ read?: Override; diagnostics: readonly Diagnostic[] }> {
+  const path = readKeyPath(text);
+  if (!path.ok && path.why !== "no-equals")
+    return {
+      diagnostics: [
+        fault(
+          { option, text },
+          path.at,
+          path.why === "open-quote" ? text.length : path.at + 1,
+          path.why === "open-quote"
+            ? "a quote is opened here and not closed"
+            : "a dot or = is wanted after a quoted name",
+          `a name with a dot in it stands whole in quotes: ${option} 'parts."clip v1.2".mass=5 g'`,
+        ),
+      ],
+    };
+  if (!path.ok || path.equals < 1)
+    return {
+      diagnostics: [
+        fault(
+          { option, text },
+          0,
+          text.length,
+          "no key or no value",
+          `write ${option} key.path=value, such as ${option} tanks.six.volume='6 L'`,
+        ),
+      ],
+    };
+  const { equals, steps } = path;
+  const lines = linesOf(option, text);
+  const { source, diagnostics } = await argumentValue(
+    option,
+    text.slice(equals + 1),
+    steps.map(({ name }) => name),
+    {
+      whole: () => lines.span(0, equals),
+      span: (from, to) => lines.span(from + equals + 1, to + equals + 1),
+    },
+  );
+  if (source === undefined) return { diagnostics };
+  return { read: { option, text, steps, source }, diagnostics: [] };
+}
+
+/**
+ * Carries out one change: a list item is named by its number from 0, and the path up to its last key must lead
+ * somewhere.
+ */
+export function applyOverride(
+  merged: Merged,
+  change: Override,
+): { merged: Merged; diagnostics: Diagnostic[] } {
+  const { steps, source } = change;
+  const namesTo = (depth: number): string => keyPathText(steps.slice(0, depth).map(({ name }) => name));
+  const set = (
+    given: unknown,
+    origin: Origin,
+    depth: number,
+  ): { data: unknown; origin: Origin } | Diagnostic => {
+    if (depth === steps.length) return { data: source.plain, origin: { source, path: [] } };
+    const { name: step, start, end } = steps[depth]!;
+    const last = depth === steps.length - 1;
+    const data = given ?? {};
+    const mustExist = depth === 1 && !last && named.has(steps[0]!.name);
+    const isList = Array.isArray(data);
+    if (isList && !(/^\d+$/.test(step) && Number(step) < data.length))
+      return fault(
+        change,
+        start,
+        end,
+        `${step === "" ? "nothing" : step} is no item of this list`,
+        data.length === 0
+          ? "the list is empty"
+          : `items count from 0: ${namesTo(depth)}.0 is ${
+              data.length === 1 ? "the only one" : `the first, ${namesTo(depth)}.${data.length - 1} the last`
+            }`,
+      );
+    if (
+      !isList &&
+      (!isObject(data) || step === "" || step === "__proto__" || (mustExist && !Object.hasOwn(data, step)))
+    ) {
+      const known = isObject(data) ? Object.keys(data) : [];
+      const near = nearest(step, known);
+      return fault(
+        change,
+        start,
+        end,
+        isObject(data)
+          ? `${step === "" ? "an empty name" : step} is not defined here`
+          : "there are no keys below this value",
+        near !== undefined
+          ? `did you mean ${near}?`
+          : known.length > 0 && known.length <= 12
+            ? `defined here: ${listed(known, "and")}`
+            : "name a key of the batch, such as tanks.six.volume",
+      );
+    }
+    const key = isList ? Number(step) : step;
+    const before = Object.hasOwn(data, key) ? (data as Record<string | number, unknown>)[key] : undefined;
+    const child = set(
+      before,
+      before === undefined
+        ? { source, path: [] }
+        : (origin.children?.get(key) ?? { source: origin.source, path: [...origin.path, key] }),
+      depth + 1,
+    );
+    if ("code" in child) return child;
+    const copy = (isList ? [...data] : { ...(data as object) }) as Record<string | number, unknown>;
+    copy[key] = child.data;
+    return { data: copy, origin: { ...origin, children: new Map(origin.children).set(key, child.origin) } };
+  };
+  const done = set(merged.data, merged.origin, 0);
+  if ("code" in done) return { merged, diagnostics: [done] };
+  return { merged: { data: done.data as Record<string, unknown>, origin: done.origin }, diagnostics: [] };
+}

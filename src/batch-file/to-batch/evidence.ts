@@ -1,0 +1,180 @@
+import type { Batch, Dye } from "../../core/model/batch.js";
+import type { Evidence } from "../../core/bath/evidence/forms.js";
+import { areaOfMass } from "../../core/bath/evidence/forms.js";
+import { type Assumed, type Estimate, reconcile, usualAssumed } from "../../core/bath/evidence/reconcile.js";
+import { strengthOfSlowerDip } from "../../core/bath/evidence/strength-of-slower-dip.js";
+import { coldPerHot } from "../../core/bath/water.js";
+import { error, type Fault, isError } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
+import type { ModelOf } from "../../core/uptake/swatches/dye-memory.js";
+import type { Spec } from "./complete.js";
+import type { Amount } from "../schema/quantities.js";
+import type { Path } from "../source/source.js";
+import { toBatch } from "./to-batch.js";
+
+type SpecDye = Spec["dyes"][string];
+type Item = SpecDye["uptakeEvidence"][number];
+
+/** A piece of evidence as the arithmetic wants it, with its place in the file. */
+interface Placed {
+  readonly evidence: Evidence;
+  readonly path: Path;
+}
+
+/** Half of the 95 % interval [-], as a share of one standard deviation. */
+const half95 = 1.96;
+
+const shareOf = (uncertain: Amount | undefined): { readonly relative?: number } =>
+  uncertain === undefined ? {} : { relative: uncertain.value };
+
+const amountOf = ({ value, interval95, assumedShare }: Estimate): Amount => ({
+  value,
+  plusMinus: (interval95[1] - interval95[0]) / 2,
+  interval95,
+  assumedShare,
+  assumed: assumedShare > mostAssumed,
+});
+
+/** Evidence that leaves more than this share of the assumed figure's variance does not replace it. */
+const mostAssumed = 0.1;
+
+/** What is believed before the evidence: the amount as given or assumed. */
+const before = (amount: Amount, usual: Assumed): Assumed =>
+  amount.assumed === true || amount.plusMinus === undefined
+    ? { value: amount.value, relative: amount.assumed === true ? usual.relative : 0.01 }
+    : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / half95 / amount.value) };
+
+function uptakeItem(item: Item, dye: Dye, batch: Batch, modelOf: ModelOf, path: Path): Placed | Fault[] {
+  const perColdL = dye.dilution.kind === "liquid" ? 1000 * dye.dilution.fraction : dye.dilution.gramsPerL;
+  const dyePerL = perColdL * coldPerHot(dye.celsius, batch.room.celsius);
+  const common = { dyePerL, depth: item.depth ?? 1, ...shareOf(item.uncertain) };
+  if (item.yield !== undefined) {
+    const { value, per } = item.yield;
+    const areaDm2 = per === "area" ? value : areaOfMass(value, item.area!.value);
+    const usedShare = item.used?.value ?? 1;
+    return { path, evidence: { kind: "yield", dye: 1, areaDm2, usedShare, ...common } };
+  }
+  const areaDm2 = item.dyed!.value;
+  if (item.bought !== undefined) {
+    const [left, dumped] = [item.left?.value ?? 0, item.dumped?.value ?? 0];
+    return {
+      path,
+      evidence: { kind: "purchases", bought: item.bought.value, left, dumped, areaDm2, ...common },
+    };
+  }
+  const model = modelOf(dye, batch.handling);
+  if (!model.ok) return [...model.faults];
+  const told = strengthOfSlowerDip(model.value.uptake, common.depth, item.slower!, item.uncertain?.value);
+  if (told === undefined)
+    return [
+      error(
+        "evidence-impossible",
+        [...path, "slower"],
+        `a dip to depth ${common.depth} that takes ${item.slower} times as long tells no strength by the dye's uptake law`,
+        "give depth: the mean depth of those dips, below 1",
+      ),
+    ];
+  return {
+    path,
+    evidence: {
+      kind: "slower",
+      ...told,
+      areaDm2,
+      depth: common.depth,
+      dyePerL,
+      volumeL: item.volume!.value,
+      evaporatedL: item.evaporated?.value ?? 0,
+      refill: item.refilled ?? "none",
+    },
+  };
+}
+
+/**
+ * Puts uptake and drag-out that evidence tells in the place of the assumed ones. Weighings come first; then each dye
+ * in turn is reconciled with the drag-out as it is known by then, which its evidence narrows further where none was
+ * given.
+ */
+export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults: readonly Fault[] } {
+  const told = Object.entries(spec.dyes).filter(([, dye]) => dye.uptakeEvidence.length > 0);
+  const weighings = spec.handling.dragOutEvidence;
+  if (told.length === 0 && weighings.length === 0) return { spec, faults: [] };
+  const faults: Fault[] = [];
+  const batch = toBatch(spec);
+  const part = (name: string) => batch.parts.find((one) => one.name === name)!;
+  const weighed = mapped(
+    weighings,
+    (item, i): Placed => ({
+      path: ["handling", "dragOut", "evidence", i],
+      evidence: {
+        kind: "weighing",
+        dryG: item.dry.value,
+        wetG: item.wet.value,
+        areaDm2: (item.count ?? 1) * part(item.part).areaDm2,
+        ...shareOf(item.uncertain),
+      },
+    }),
+  );
+  const settle = (placed: readonly Placed[], uptake: Assumed, dragOut: Assumed, home: Path) => {
+    const outcome = reconcile(
+      mapped(placed, ({ evidence }) => evidence),
+      { uptakePerDm2: uptake, dragOutMlPerDm2: dragOut },
+    );
+    faults.push(
+      ...mapped(outcome.faults, (fault) => ({
+        help: "check the figures of this item",
+        ...fault,
+        path:
+          placed[Number(fault.path[0])]?.path ??
+          (fault.path[0] === "assumed-drag-out" && weighed.length > 0 ? ["handling", "dragOut"] : home),
+      })),
+    );
+    return outcome.ok ? outcome.value : undefined;
+  };
+
+  const given = before(spec.handling.dragOut, usualAssumed.dragOutMlPerDm2);
+  const first = settle(weighed, usualAssumed.uptakePerDm2, given, ["handling", "dragOut"]);
+  if (first === undefined) return { spec, faults };
+  let dragOut: Estimate = first.dragOutMlPerDm2;
+  const dyes = { ...spec.dyes };
+  const asPrior = ({ value, factor }: Estimate): Assumed => ({
+    value,
+    relative: Math.sqrt(Math.expm1(Math.log(factor) ** 2)),
+    ...(weighed.length > 0 ? { said: "drag-out as weighed" } : {}),
+  });
+  const placedOf = new Map<string, readonly Placed[]>();
+  for (const [name, dye] of told) {
+    const inBatch = batch.dyes.find((one) => one.name === name)!;
+    const items = mapped(dye.uptakeEvidence, (item, i) =>
+      uptakeItem(item, inBatch, batch, modelOf, ["dyes", name, "uptake", "evidence", i]),
+    );
+    faults.push(...items.flatMap((item) => (Array.isArray(item) ? item : [])));
+    placedOf.set(
+      name,
+      items.flatMap((item) => (Array.isArray(item) ? [] : [item as Placed])),
+    );
+  }
+  if (faults.some(isError)) return { spec, faults };
+  for (const [name, dye] of told) {
+    const home = ["dyes", name, "uptake"];
+    const prior = before(dye.uptake, usualAssumed.uptakePerDm2);
+    const found = settle(placedOf.get(name)!, prior, asPrior(dragOut), home);
+    if (found === undefined) return { spec, faults };
+    dyes[name] = { ...dye, uptake: { ...dye.uptake, ...amountOf(found.uptakePerDm2) }, uptakeEvidence: [] };
+    // Of the figure assumed at first, not of the one that other evidence had narrowed.
+    const { assumedShare } = found.dragOutMlPerDm2;
+    dragOut = { ...found.dragOutMlPerDm2, assumedShare: assumedShare * dragOut.assumedShare };
+  }
+  const dragOutFound = weighed.length > 0 || spec.handling.dragOut.assumed === true;
+  return {
+    spec: {
+      ...spec,
+      dyes,
+      handling: {
+        ...spec.handling,
+        ...(dragOutFound ? { dragOut: amountOf(dragOut) } : {}),
+        dragOutEvidence: [],
+      },
+    },
+    faults,
+  };
+}

@@ -1,0 +1,64 @@
+import type { UncertainInput } from "../../core/cost/spread/uncertain-input.js";
+import { amountsOf } from "./amounts.js";
+import type { Spec } from "./complete.js";
+import type { Path } from "../source/source.js";
+
+/** Keys of values that are shares of a whole. */
+const shares = new Set([
+  "yield",
+  "rework",
+  "humidity",
+  "heaterEfficiency",
+  "duty",
+  "freeboard",
+  "refresh",
+  "packing",
+]);
+
+/** The greatest value that a quantity can have, where it has one. */
+function mostOf(path: Path, spec: Spec): number | undefined {
+  const key = path.at(-1);
+  if (shares.has(String(key))) return 1;
+  const [group, name] = path;
+  if (group === "pricing" && (key === "fees" || key === "margin")) return 1;
+  if (group === "dyes" && key === "dilution" && spec.dyes[String(name)]?.dilution.kind === "liquid") return 1;
+  return undefined;
+}
+
+/** What the orders of a batch rest on: things that are defined and not used move no cost. */
+function isUsed(path: Path, spec: Spec): boolean {
+  const [group, name] = path;
+  const uses = (key: "tank" | "dye"): boolean => spec.baths.some((bath) => bath[key] === name);
+  switch (group) {
+    case "tanks":
+      return uses("tank");
+    case "dyes":
+      return uses("dye");
+    case "dryers":
+      return Object.keys(spec.dryers)[0] === name;
+    case "parts":
+      return spec.orders.some((order) => order.part === name);
+    case "shades":
+      return spec.orders.some((order) => order.shade === name);
+    case "limits":
+      return false;
+    default:
+      return true;
+  }
+}
+
+/** Every figure of a batch that carries ± or was assumed, where an order can rest on it. */
+export const uncertainInputs = (spec: Spec): UncertainInput[] =>
+  amountsOf(spec).flatMap(({ path, amount }) => {
+    if (!(amount.plusMinus !== undefined && amount.plusMinus > 0) || !isUsed(path, spec)) return [];
+    const most = mostOf(path, spec);
+    return [
+      {
+        path,
+        value: amount.value,
+        halfWidth: amount.plusMinus,
+        assumed: amount.assumed === true,
+        ...(most === undefined ? {} : { most }),
+      },
+    ];
+  });

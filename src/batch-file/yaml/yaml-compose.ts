@@ -1,0 +1,63 @@
+import { Composer } from "yaml";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import type { Lines } from "../source/lines.js";
+import { tokensOf } from "./yaml-depth.js";
+import { yamlFault } from "./yaml-fault.js";
+import { openings } from "./yaml-opening.js";
+import { deepest, type YamlNode } from "./yaml-tree.js";
+import { treeOf } from "./yaml-tree-of.js";
+
+/** What is said once of the first of many lines that have the same fault. */
+function andMore(message: string, all: readonly unknown[]): string {
+  const more = all.length - 1;
+  return `${message}, and in that of ${more} more ${more === 1 ? "line" : "lines"}`;
+}
+
+/** The tree of a YAML text as the yaml package reads it, or what is wrong with it in the words of this tool. */
+export function composeYaml(
+  text: string,
+  lines: Lines,
+): { readonly root: YamlNode | null } | { readonly diagnostics: readonly Diagnostic[] } {
+  const { tokens, tooDeep: deep } = tokensOf(text);
+  if (deep !== undefined)
+    return {
+      diagnostics: [
+        {
+          code: "too-deep",
+          severity: "error",
+          message: `nested more than ${deepest} deep`,
+          help: "a batch file nests 5 deep at most: check the brackets",
+          spans: [lines.span(deep, deep + 1)],
+        },
+      ],
+    };
+  const options = { stringKeys: true, uniqueKeys: false, prettyErrors: false, version: "1.2" } as const;
+  const docs = [...new Composer(options).compose(tokens, true, text.length)];
+  const doc = docs[0]!;
+  const open = docs.some((d) => d.errors.length > 0) ? openings(tokens) : [];
+  const faults = docs.flatMap((d) => [...d.errors, ...d.warnings]);
+  const tabs = faults.filter(({ code }) => code === "TAB_AS_INDENT");
+  const diagnostics: Diagnostic[] = faults
+    .filter((e) => e === tabs[0] || !tabs.includes(e))
+    .map((e) => {
+      const fault = yamlFault(e, text, lines, open);
+      return e === tabs[0] && tabs.length > 1 ? { ...fault, message: andMore(fault.message, tabs) } : fault;
+    });
+  if (docs.length > 1 && docs[1]!.contents !== null)
+    diagnostics.push({
+      code: "yaml",
+      severity: "error",
+      message: "a second document begins here",
+      help: "a file holds one batch: remove the line ---, or put the rest in a file of its own",
+      spans: [lines.span(docs[1]!.range[0], docs[1]!.range[0] + 1)],
+    });
+  if (doc.directives.yaml.explicit === true && doc.directives.yaml.version !== "1.2")
+    diagnostics.push({
+      code: "yaml",
+      severity: "error",
+      message: `YAML ${doc.directives.yaml.version} is asked for`,
+      help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
+      spans: [lines.span(0, 5)],
+    });
+  return diagnostics.length > 0 ? { diagnostics } : { root: treeOf(doc.contents) };
+}

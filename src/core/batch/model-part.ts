@@ -1,9 +1,0 @@
-import type { MeshMeasure } from "../mesh/mesh-measure.js";
-
-/** Of a measured model, the surface that liquor reaches [cm2]: all of it, less closed cavities. */
-export const wettedCm2 = ({ areaCm2, cavities }: Pick<MeshMeasure, "areaCm2" | "cavities">): number =>
-  areaCm2 - cavities.areaCm2;
-
-/** What a measured model displaces [cm3]: its solid and its closed cavities. */
-export const displacedCm3 = ({ volumeCm3, cavities }: Pick<MeshMeasure, "volumeCm3" | "cavities">): number =>
-  volumeCm3 + cavities.volumeCm3;

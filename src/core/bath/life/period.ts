@@ -1,0 +1,38 @@
+import { addedTotals, type LifeTotals } from "./life-totals.js";
+import type { BathState } from "../load/bath-state.js";
+
+/** A stretch of repetitions after which a bath is again, to the last bit, what it was. */
+export interface Period {
+  readonly repeats: number;
+  /** Loads finished before the stretch. */
+  readonly fromLoad: number;
+  readonly perRound: LifeTotals;
+}
+
+/**
+ * Watches the states in which repetitions begin and tells when one comes back. The state kept for comparison is
+ * exchanged at each power of two (Brent's way of finding a cycle), so a period is found within about three times
+ * its length after it begins.
+ * @source brent1980
+ */
+export function periodFinder(): (
+  state: BathState,
+  repeats: number,
+  totals: LifeTotals,
+) => Period | undefined {
+  let kept: { readonly state: BathState; readonly repeats: number; readonly totals: LifeTotals } | undefined;
+  let next = 1;
+  return ({ volumeL, dye }, repeats, totals) => {
+    if (kept !== undefined && dye === kept.state.dye && volumeL === kept.state.volumeL)
+      return {
+        repeats: repeats - kept.repeats,
+        fromLoad: kept.totals.loads,
+        perRound: addedTotals(totals, kept.totals, -1),
+      };
+    if (kept === undefined || repeats >= next) {
+      kept = { state: { volumeL, dye }, repeats, totals: { ...totals } };
+      next = 2 * Math.max(1, repeats);
+    }
+    return undefined;
+  };
+}

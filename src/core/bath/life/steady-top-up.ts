@@ -1,0 +1,101 @@
+import type { Dilution } from "../../model/batch.js";
+import { findRoot } from "../../maths/root.js";
+import { type BathSetting, bathToWork, type LoadWork, strengthOf, type WorkedBath, workOn } from "../load/work-load.js";
+import { refill } from "../load/bath-state.js";
+
+/** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */
+export interface SteadyPour {
+  readonly hotL: number;
+  readonly coldMl: number;
+  readonly dye: number;
+  readonly waterMl: number;
+  readonly dipSeconds: number;
+  readonly strengthBefore: number;
+  readonly strengthAfter: number;
+}
+
+/** The liquor that keeps a bath what it was when poured up to the mark after each load. */
+export interface SteadyTopUp {
+  /** mL of concentrate or g of powder per hot litre. */
+  readonly dyePerL: number;
+  /** Relative to the fresh bath: 1.4 is liquor of 140 % strength, 0 plain water. */
+  readonly strength: number;
+  /** How to mix it cold; absent where it would have to be stronger than the concentrate itself. */
+  readonly dilution?: Dilution;
+  readonly loads: readonly SteadyPour[];
+}
+
+/**
+ * Works the mix once on the fresh bath, filled up with that liquor after each load, and tells how much dye the bath
+ * gained; undefined where a load cannot be done. `see` is shown the bath after each load.
+ */
+function repeatOnce(
+  setting: BathSetting,
+  mix: readonly LoadWork[],
+  dyePerL: number,
+  see?: (worked: WorkedBath) => void,
+): number | undefined {
+  const { fresh } = setting;
+  const untopped: BathSetting = { ...setting, rule: "none" };
+  const bath = bathToWork(fresh);
+  for (const load of mix) {
+    if (workOn(bath, untopped, load) !== undefined) return undefined;
+    const filled = refill(bath, { toVolumeL: fresh.volumeL, dyePerL });
+    bath.volumeL = filled.volumeL;
+    bath.dye = filled.dye;
+    see?.(bath);
+  }
+  return bath.dye - fresh.dye;
+}
+
+/**
+ * The top-up liquor that holds a bath steady for a mix of loads: poured up to the mark after each load, it brings
+ * the bath back to strength 1 after each repetition of the mix.
+ *
+ * For loads that are all alike c_top = (u + c V_drag)/(V_evap + V_drag): u dye that parts take up [mL or g], c dye
+ * per litre of what drains off the parts, which is the bath after its dip [mL/L or g/L], volumes hot [L]. For
+ * unlike loads the strength sways within a repetition, and c_top is the root of what a repetition gains.
+ * Undefined where nothing leaves the bath to be poured back, or a load cannot be dyed at strength 1.
+ */
+export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): SteadyTopUp | undefined {
+  const { fresh, coldPerHot, dye } = setting;
+  const freshPerL = fresh.dye / fresh.volumeL;
+  // A liquor so weak that a load fails is weaker than the one sought.
+  const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL) ?? -fresh.dye;
+  const found = steadyDyePerL(gain, freshPerL);
+  if (found === undefined) return undefined;
+  const liquid = dye.dilution.kind === "liquid";
+  const loads: SteadyPour[] = [];
+  const gained = repeatOnce(setting, mix, found, (bath) => {
+    const hotL = bath.draggedOutL + bath.evaporatedL;
+    const coldMl = 1000 * hotL * coldPerHot;
+    loads.push({
+      hotL,
+      coldMl,
+      dye: hotL * found,
+      waterMl: liquid ? Math.max(0, coldMl - hotL * found) : coldMl,
+      dipSeconds: bath.seconds,
+      strengthBefore: bath.strengthBefore,
+      strengthAfter: strengthOf(bath, fresh),
+    });
+  });
+  if (gained === undefined) return undefined;
+  const strength = found / freshPerL;
+  return { dyePerL: found, strength, ...dilutionAt(dye.dilution, strength), loads };
+}
+
+function steadyDyePerL(gain: (dyePerL: number) => number, freshPerL: number): number | undefined {
+  if (gain(0) >= 0) return gain(0) === 0 && gain(freshPerL) > 0 ? 0 : undefined;
+  let high = freshPerL;
+  for (let doublings = 0; gain(high) < 0; doublings++) {
+    if (doublings === 60) return undefined;
+    high *= 2;
+  }
+  return findRoot(gain, { low: 0, high });
+}
+
+function dilutionAt(fresh: Dilution, strength: number): { readonly dilution?: Dilution } {
+  if (fresh.kind === "powder") return { dilution: { kind: "powder", gramsPerL: fresh.gramsPerL * strength } };
+  const fraction = fresh.fraction * strength;
+  return fraction <= 1 ? { dilution: { kind: "liquid", fraction } } : {};
+}

@@ -1,0 +1,121 @@
+import type { Plan, PlanOrder } from "../../plan/plan-model.js";
+import { mapped } from "../../mapped.js";
+import { exactSumOf } from "../../maths/exact-sum.js";
+
+/** What an order's cost rests on, so that a later comparison can say what changed. Rates that were not given are null. */
+export interface CostDrivers {
+  readonly dye: string | null;
+  /** Per L of concentrate or kg of powder. */
+  readonly dyePrice: number | null;
+  readonly loads: number;
+  /** Means over the order's loads. */
+  readonly partsPerLoad: number;
+  readonly dipSeconds: number;
+  readonly cycleSeconds: number;
+  /** Of the bath before the dip. */
+  readonly strength: number;
+  readonly electricityPerKwh: number | null;
+  readonly waterPerM3: number | null;
+  readonly labourPerHour: number | null;
+  readonly disposalPerL: number | null;
+}
+
+/** One order with its batch. */
+export interface OrderCost extends PlanOrder {
+  readonly batch: string;
+  readonly date: string | null;
+  readonly drivers: CostDrivers | null;
+}
+
+/** One batch of a cost report, without its baths and timeline: small enough to keep thousands. */
+export interface CostBatch
+  extends Pick<
+    Plan,
+    | "batch"
+    | "date"
+    | "currency"
+    | "totals"
+    | "colours"
+    | "notCounted"
+    | "assumptions"
+    | "warnings"
+    | "exceeded"
+  > {
+  readonly baths: readonly Pick<Plan["baths"][number], "tank" | "dye">[];
+  readonly orders: readonly OrderCost[];
+}
+
+/** What a comparison needs of a cost report. */
+export interface CostSnapshot {
+  /** Files whose orders are missing, since they could not be costed. */
+  readonly filesNotCosted?: number;
+  readonly currency: string | null;
+  readonly orders: readonly OrderCost[];
+}
+
+type Bath = Plan["baths"][number];
+type Load = Pick<Bath["loads"][number], "order" | "parts" | "dipSeconds" | "cycleSeconds" | "strengthBefore">;
+
+/** What a cost report keeps of a plan, or of a batch that was worked for its costs alone. */
+export interface CostSource extends Omit<CostBatch, "orders" | "baths">, Pick<Plan, "orders" | "prices"> {
+  readonly baths: readonly (Pick<Bath, "tank" | "dye"> & { readonly loads: readonly Load[] })[];
+}
+
+/** Every order's loads, over all baths, and the dye of the bath of its first. */
+function loadsByOrder(plan: CostSource): Map<number, { readonly dye: string; readonly loads: Load[] }> {
+  const found = new Map<number, { dye: string; loads: Load[] }>();
+  for (const { dye, loads } of plan.baths)
+    for (const load of loads) {
+      const known = found.get(load.order);
+      if (known) known.loads.push(load);
+      else found.set(load.order, { dye, loads: [load] });
+    }
+  return found;
+}
+
+function driversOf(
+  { prices }: CostSource,
+  own: { readonly dye: string; readonly loads: Load[] } | undefined,
+): CostDrivers | null {
+  if (!own) return null;
+  const { dye, loads } = own;
+  const { rates, dyes } = prices;
+  const mean = (of: (load: Load) => number): number => exactSumOf(loads, of) / loads.length;
+  return {
+    dye,
+    dyePrice: dyes.find((priced) => priced.dye === dye)?.price ?? null,
+    loads: loads.length,
+    partsPerLoad: mean((load) => load.parts),
+    dipSeconds: mean((load) => load.dipSeconds),
+    cycleSeconds: mean((load) => load.cycleSeconds),
+    strength: mean((load) => load.strengthBefore),
+    electricityPerKwh: rates.electricityPerKwh ?? null,
+    waterPerM3: rates.waterPerM3 ?? null,
+    labourPerHour: rates.labourPerHour ?? null,
+    disposalPerL: rates.disposalPerL ?? null,
+  };
+}
+
+/** A batch as the cost report keeps it. */
+export function costBatch(plan: CostSource): CostBatch {
+  const { batch, date, currency, totals, colours, notCounted, assumptions, warnings, exceeded } = plan;
+  const loads = loadsByOrder(plan);
+  return {
+    batch,
+    date,
+    currency,
+    totals,
+    colours,
+    notCounted,
+    assumptions,
+    warnings,
+    exceeded,
+    baths: mapped(plan.baths, ({ tank, dye }) => ({ tank, dye })),
+    orders: mapped(plan.orders, (order) => ({
+      batch,
+      date,
+      ...order,
+      drivers: driversOf(plan, loads.get(order.order)),
+    })),
+  };
+}

@@ -1,0 +1,17 @@
+import type { Batch, Rates } from "../../model/batch.js";
+import { mapped } from "../../mapped.js";
+
+/** What a plan's costs were reckoned with, for a later comparison. */
+export interface PlanPrices {
+  readonly rates: Rates;
+  /** Per L of concentrate or kg of powder, of the dyes in the baths. */
+  readonly dyes: readonly { readonly dye: string; readonly price: number | null }[];
+}
+
+export const pricesOf = (batch: Batch): PlanPrices => ({
+  rates: batch.rates,
+  dyes: mapped([...new Set(mapped(batch.baths, (bath) => bath.dye))], (dye) => ({
+    dye: dye.name,
+    price: dye.price ?? null,
+  })),
+});

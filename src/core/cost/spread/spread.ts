@@ -1,0 +1,83 @@
+import { cutNormalQuantile } from "../../maths/sampling/truncated-normal.js";
+import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
+import { quantileOf } from "../../maths/sampling/quantile.js";
+import { type InputWeight, inputWeights } from "./input-weights.js";
+import type { UncertainInput } from "./uncertain-input.js";
+
+/** What a tenth, half and nine tenths of the draws lie below. */
+export interface Percentiles {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+
+/** What one draw gives: the cost that inputs are ranked by, and lists of figures under their names. */
+export interface Evaluated<Name extends string> {
+  readonly cost: number | null;
+  readonly outputs: Readonly<Record<Name, readonly (number | null)[]>>;
+}
+
+export interface Spread<Name extends string> {
+  readonly draws: number;
+  readonly seed: number;
+  /** Draws in which the batch could not be worked: left out of everything below. */
+  readonly failed: number;
+  readonly cost: Percentiles | null;
+  readonly outputs: Readonly<Record<Name, readonly (Percentiles | null)[]>>;
+  /** Inputs by how much they move the cost, the strongest first. */
+  readonly ranking: readonly InputWeight[];
+}
+
+export const spreadDraws = 1000;
+export const spreadSeed = 1;
+
+/** P10, P50 and P90 of what is known. */
+export function percentilesOf(values: readonly (number | null)[]): Percentiles | null {
+  const sorted = Float64Array.from(values.filter((value) => value !== null)).sort();
+  if (sorted.length === 0) return null;
+  const [p10, p50, p90] = [0.1, 0.5, 0.9].map((p) => quantileOf(sorted, p)) as [number, number, number];
+  return { p10, p50, p90 };
+}
+
+/**
+ * Works a batch again and again with its uncertain inputs drawn anew, a Latin hypercube of normal distributions
+ * cut where values cannot lie, and tells how the results spread. `evaluate` takes one value an input, in their
+ * order, and gives nothing where the batch cannot be worked so. The same seed gives the same result.
+ * @source mckay1979 section 2
+ */
+export function spread<Name extends string>(
+  inputs: readonly UncertainInput[],
+  evaluate: (values: readonly number[]) => Evaluated<Name> | undefined,
+  { draws = spreadDraws, seed = spreadSeed }: { readonly draws?: number; readonly seed?: number } = {},
+): Spread<Name> {
+  const columns = latinHypercube(draws, inputs.length, seed).map((column, i) =>
+    column.map((u) => cutNormalQuantile(inputs[i]!, u)),
+  );
+  const kept: number[] = [];
+  const found: Evaluated<Name>[] = [];
+  for (let draw = 0; draw < draws; draw++) {
+    const result = evaluate(columns.map((column) => column[draw]!));
+    if (result === undefined) continue;
+    kept.push(draw);
+    found.push(result);
+  }
+  const costs = found.map(({ cost }) => cost);
+  const names = Object.keys(found[0]?.outputs ?? {}) as Name[];
+  const outputs = names.map((name) => {
+    const length = Math.max(...found.map((result) => result.outputs[name].length));
+    const at = (i: number): (number | null)[] => found.map((result) => result.outputs[name][i] ?? null);
+    return [name, Array.from({ length }, (_, i) => percentilesOf(at(i)))] as const;
+  });
+  return {
+    draws,
+    seed,
+    failed: draws - found.length,
+    cost: percentilesOf(costs),
+    outputs: Object.fromEntries(outputs) as unknown as Spread<Name>["outputs"],
+    ranking: inputWeights(
+      inputs,
+      columns.map((column) => kept.map((draw) => column[draw]!)),
+      costs,
+    ),
+  };
+}

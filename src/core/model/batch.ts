@@ -1,0 +1,228 @@
+/**
+ * The checked batch: what the spec reader hands to the arithmetic. Names are resolved (an order holds its
+ * part, not the part's name), defaults are filled in, and every number carries its unit in its name.
+ * Fractions are plain numbers (0.1 for 10 %); money is in the batch's currency.
+ */
+import type { Colour, IlluminantName, Lab, ObserverName } from "./colour.js";
+
+export type { Colour, IlluminantName, Lab, ObserverName } from "./colour.js";
+
+/** Dye in water: a liquid concentrate by volume fraction, or a powder by mass per volume of cold liquor. */
+export type Dilution =
+  | { readonly kind: "liquid"; readonly fraction: number }
+  | { readonly kind: "powder"; readonly gramsPerL: number };
+
+export type LawName = "first-order" | "second-order" | "parabolic" | "cegarra-puente";
+export type TopUpRule = "none" | "level" | "strength";
+export type Insulation = "none" | "housing" | "foam";
+export type Cover = "none" | "lid" | "balls";
+
+/** Price of a thing and the hours of use after which it is worn out. */
+export interface Equipment {
+  readonly price: number;
+  readonly lifeHours: number;
+}
+
+export interface Rates {
+  readonly electricityPerKwh?: number;
+  readonly waterPerM3?: number;
+  readonly labourPerHour?: number;
+  readonly disposalPerL?: number;
+}
+
+export interface Room {
+  readonly celsius: number;
+  /** Relative humidity, 0..1. */
+  readonly humidity: number;
+}
+
+export interface Tank {
+  readonly name: string;
+  /** Working volume, measured hot. */
+  readonly volumeL: number;
+  /** To the brim. */
+  readonly capacityL: number;
+  readonly surfaceCm2: number;
+  /** True where no surface was given and a box as deep as it is wide was taken. */
+  readonly surfaceAssumed: boolean;
+  readonly wallAreaDm2: number;
+  readonly insulation: Insulation;
+  readonly cover: Cover;
+  readonly heaterW?: number;
+  readonly heaterEfficiency: number;
+  readonly agitationW: number;
+  readonly equipment?: Equipment;
+}
+
+export interface Dryer {
+  readonly name: string;
+  /** Parts per run. */
+  readonly capacity: number;
+  readonly celsius: number;
+  readonly minutes: number;
+  readonly powerW: number;
+  readonly duty: number;
+  readonly equipment?: Equipment;
+}
+
+export interface Base {
+  readonly name: string;
+  readonly lab?: Lab;
+}
+
+/** How surely a figure is known that evidence was found for. */
+export interface Found {
+  /** Variance left of the assumed figure's own: 1 where the evidence tells nothing. */
+  readonly assumedShare: number;
+  readonly interval95: readonly [number, number];
+}
+
+export interface Swatch {
+  readonly seconds: number;
+  readonly colour: Colour;
+}
+
+export interface Dye {
+  readonly name: string;
+  /** Per L of concentrate or per kg of powder, as the dilution says. */
+  readonly price?: number;
+  readonly dilution: Dilution;
+  readonly celsius: number;
+  /** The bath that swatches, rate and times of shades belong to, where baths are made up otherwise. */
+  readonly measuredAt?: { readonly dilution?: Dilution; readonly celsius?: number };
+  /** What the swatches were dyed on. */
+  readonly base?: Base;
+  readonly reading: { readonly illuminant: IlluminantName; readonly observer: ObserverName };
+  /** Fresh bath at the dilution and temperature above; in the order of the file. */
+  readonly swatches: readonly Swatch[];
+  readonly law: LawName | "auto";
+  readonly ratePerSecond?: number;
+  readonly saturation?: number;
+  /** On the shelf: mL of concentrate or g of powder. */
+  readonly stock?: number;
+  readonly activationEnergyJPerMol: number;
+  /** κ: mL concentrate or g powder taken up per dm² at depth 1. */
+  readonly uptakePerDm2: number;
+  /** Nobody gave it, or evidence leaves more than a tenth of the assumed figure's variance. */
+  readonly uptakeAssumed: boolean;
+  readonly uptakeFound?: Found;
+  readonly shelfLifeDays?: number;
+  readonly notes?: string;
+}
+
+export interface Part {
+  readonly name: string;
+  readonly massG: number;
+  /** All wetted surface. */
+  readonly areaDm2: number;
+  readonly volumeCm3: number;
+  /** True where the mass is that of the model's volume at a density that nobody gave. */
+  readonly massAssumed?: boolean;
+  /** Box around the model file that the part was measured from. */
+  readonly boxMm?: readonly [x: number, y: number, z: number];
+  /** Cost of the undyed part: one number, or one per base name. */
+  readonly blank?: number | ReadonlyMap<string, number>;
+  readonly perLoad?: number;
+}
+
+/** What a shade asks for: the colour of a dip time in a fresh bath, of a swatch, or a colour as read. */
+export type ShadeTarget =
+  | { readonly kind: "time"; readonly seconds: number }
+  | { readonly kind: "swatch"; readonly seconds: number }
+  | { readonly kind: "colour"; readonly colour: Colour };
+
+export interface Shade {
+  readonly name: string;
+  readonly dye: Dye;
+  readonly target: ShadeTarget;
+  /** CIEDE2000. */
+  readonly tolerance: number;
+}
+
+export type BathStart =
+  | { readonly kind: "fresh" }
+  | {
+      readonly kind: "kept";
+      readonly volumeL: number;
+      readonly strength: number;
+      readonly ageDays: number;
+      /** Dyed so far. */
+      readonly areaDm2: number;
+    };
+
+export interface Bath {
+  /** Position in the batch file's list. */
+  readonly index: number;
+  readonly tank: Tank;
+  readonly dye: Dye;
+  readonly start: BathStart;
+  readonly topUp: TopUpRule;
+  readonly after: "keep" | "dump";
+  /** How often this batch is repeated on the bath. */
+  readonly everyDays?: number;
+}
+
+export interface Order {
+  /** Position in the batch file's list. */
+  readonly index: number;
+  readonly part: Part;
+  readonly shade: Shade;
+  readonly base?: Base;
+  readonly quantity: number;
+}
+
+export interface Handling {
+  readonly loadSeconds: number;
+  readonly drainSeconds: number;
+  readonly rinseSeconds: number;
+  readonly unloadSeconds: number;
+  readonly dryerLoadingMinutes: number;
+  readonly setUpMinutes: number;
+  readonly cleanUpMinutes: number;
+  readonly timingSeconds: number;
+  readonly shortestSeconds: number;
+  readonly longestSeconds: number;
+  readonly dragOutMlPerDm2: number;
+  readonly dragOutAssumed: boolean;
+  readonly dragOutFound?: Found;
+  readonly rinseWaterL: number;
+  readonly liquorRatioLPerKg: number;
+  readonly freeboard: number;
+}
+
+export interface Pricing {
+  readonly overhead: number;
+  readonly fees: number;
+  readonly margin: number;
+  readonly tax: number;
+  /** A price is rounded up to the next amount that ends so: 0.90. */
+  readonly ending?: number;
+}
+
+export interface Batch {
+  readonly name: string;
+  /** ISO 8601. */
+  readonly date?: string;
+  /** ISO 4217. */
+  readonly currency?: string;
+  /** Minutes after midnight at which work starts; absent: times count from 0. */
+  readonly startAtMinute?: number;
+  readonly rates: Rates;
+  readonly room: Room;
+  readonly dryers: readonly Dryer[];
+  readonly bases: readonly Base[];
+  readonly dyes: readonly Dye[];
+  readonly parts: readonly Part[];
+  readonly shades: readonly Shade[];
+  readonly tanks: readonly Tank[];
+  readonly baths: readonly Bath[];
+  readonly orders: readonly Order[];
+  readonly handling: Handling;
+  readonly consumables: { readonly perBath: number; readonly perLoad: number; readonly perPart: number };
+  /** Good parts of those started, 0..1. */
+  readonly yield: number;
+  /** Parts that a second dip makes good, of those that missed their shade, 0..1; none where absent. */
+  readonly rework?: number;
+  readonly pricing?: Pricing;
+  readonly limits: { readonly costPerPart?: number };
+}

@@ -1,0 +1,30 @@
+import { floatAdvice } from "../../part/floats.js";
+import { meanWallMm, thinWallAdvice } from "../../part/wall.js";
+import type { Part } from "../../model/batch.js";
+
+/** How to handle one kind of part in one bath; `code` is stable and may be scripted against. */
+export interface Advice {
+  readonly code: "floats" | "thin-walls";
+  /** Position of the bath in the plan, from 1. */
+  readonly bath: number;
+  readonly part: string;
+  readonly densityGPerCm3: number;
+  readonly meanWallMm: number;
+  readonly message: string;
+}
+
+/** What follows from density and walls of the parts that a bath gets, each kind once, in the order given. */
+export function adviceFor(bath: number, celsius: number, parts: readonly Part[]): Advice[] {
+  return [...new Set(parts)].flatMap((part) => {
+    const { name, massG, volumeCm3, areaDm2 } = part;
+    const densityGPerCm3 = massG / volumeCm3;
+    const areaCm2 = 100 * areaDm2;
+    const of = { bath, part: name, densityGPerCm3, meanWallMm: meanWallMm(volumeCm3, areaCm2) };
+    const float = floatAdvice(densityGPerCm3, celsius);
+    const thin = thinWallAdvice(volumeCm3, areaCm2);
+    return [
+      ...(float === undefined ? [] : [{ code: "floats" as const, ...of, message: `${name} ${float}` }]),
+      ...(thin === undefined ? [] : [{ code: "thin-walls" as const, ...of, message: `${name}: ${thin}` }]),
+    ];
+  });
+}

@@ -1,0 +1,96 @@
+import { partsAgain, yieldWithRework } from "../../cost/rework.js";
+import { error, type Fault } from "../../fault.js";
+import { mapped } from "../../mapped.js";
+import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
+import type { Batch, Bath, Order } from "../../model/batch.js";
+
+/** Parts of one order that go into one bath together. */
+export interface LoadPlan {
+  readonly order: Order;
+  readonly parts: number;
+  readonly areaDm2: number;
+  readonly depth: number;
+  /** The least depth within the shade's tolerance, where its colour is known. */
+  readonly leastDepth: number | undefined;
+  readonly boundBy: LoadLimit;
+  /** Of parts that missed their shade, and are dipped a second time. */
+  readonly again: boolean;
+}
+
+/** Every bath's loads in the order of work, and parts started per order (by `order.index`). */
+export interface Assignment {
+  readonly loads: ReadonlyMap<Bath, readonly LoadPlan[]>;
+  readonly started: readonly number[];
+  readonly faults: readonly Fault[];
+}
+
+/** Loads of one order beyond which a plan is refused: it would be years of work. */
+const mostLoads = 20_000;
+
+/**
+ * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
+ * hold one dye, each load goes to the one with the smaller dyed area per litre so far. Parts that a second dip is
+ * to save have loads of their own behind the first ones of their order.
+ */
+export function assignLoads(
+  batch: Batch,
+  aimOf: (order: Order) => { readonly depth: number; readonly leastDepth?: number | undefined },
+): Assignment {
+  const depthOf = (order: Order): number => aimOf(order).depth;
+  const loads = new Map<Bath, LoadPlan[]>(mapped(batch.baths, (bath) => [bath, []]));
+  const dyed = new Map<Bath, number>(
+    mapped(batch.baths, (bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
+  );
+  const shares = { firstPass: batch.yield, rework: batch.rework ?? 0, secondPass: 1 };
+  const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
+  const faults: Fault[] = [];
+  const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
+  const spread = (
+    order: Order,
+    all: number,
+    again: boolean,
+    fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[],
+  ): void => {
+    const { depth, leastDepth } = aimOf(order);
+    const use = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
+    for (let left = all; left > 0; ) {
+      const { bath, size } = fitting.reduce((least, next) =>
+        use(next.bath) < use(least.bath) ? next : least,
+      );
+      const parts = nextLoad(left, size.parts);
+      const areaDm2 = parts * order.part.areaDm2;
+      loads.get(bath)!.push({ order, parts, areaDm2, depth, leastDepth, boundBy: size.boundBy, again });
+      dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
+      left -= parts;
+    }
+  };
+  for (const order of sorted) {
+    const sizes = mapped(
+      batch.baths.filter((bath) => bath.dye === order.shade.dye),
+      (bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling) }),
+    );
+    const fitting = sizes.flatMap(({ bath, size }) => (size.ok ? [{ bath, size: size.value }] : []));
+    if (fitting.length === 0) {
+      faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));
+      continue;
+    }
+    const first = started[order.index]!;
+    // A part that is dyed again is dipped like any other.
+    const again = partsAgain(first, shares);
+    const fewest = (first + again) / fitting.reduce((most, { size }) => Math.max(most, size.parts), 0);
+    if (fewest > mostLoads) {
+      faults.push(
+        error(
+          "too-many-loads",
+          ["orders", order.index, "quantity"],
+          `${first + again} parts of "${order.part.name}" would take ${Math.ceil(fewest)} loads, more than the ${mostLoads} that one plan goes through`,
+          "check the quantity and the yield, or split the order over several batches",
+        ),
+      );
+      continue;
+    }
+    spread(order, first, false, fitting);
+    spread(order, again, true, fitting);
+  }
+  return { loads, started, faults };
+}

@@ -1,0 +1,60 @@
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
+import type { AimOf, ModelOf } from "../../uptake/swatches/dye-memory.js";
+import type { Batch, Dye } from "../../model/batch.js";
+
+/** Models of all dyes that orders ask for, and what each order aims at. */
+export function findAims(
+  batch: Batch,
+  modelOf: ModelOf,
+  aimOf: AimOf,
+): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
+  const models = new Map<Dye, DyeModel>();
+  const found: ShadeAim[] = [];
+  const faults: Fault[] = [];
+  const failedDyes = new Set<Dye>();
+  for (const order of batch.orders) {
+    const { dye } = order.shade;
+    if (!batch.baths.some((bath) => bath.dye === dye)) {
+      faults.push(
+        error(
+          "no-bath",
+          ["orders", order.index],
+          `no bath holds dye "${dye.name}", which shade "${order.shade.name}" needs`,
+          `add a bath: - { tank: ..., dye: ${dye.name} }`,
+        ),
+      );
+      continue;
+    }
+    if (!models.has(dye) && !failedDyes.has(dye)) {
+      const model = modelOf(dye, batch.handling);
+      faults.push(...model.faults);
+      if (model.ok) {
+        models.set(dye, model.value);
+        faults.push(...doubtfulSwatches(model.value));
+      } else failedDyes.add(dye);
+    }
+    const model = models.get(dye);
+    if (!model) continue;
+    const aim = aimOf(model, order.shade, order.base);
+    faults.push(...aim.faults);
+    if (aim.ok) found[order.index] = aim.value;
+  }
+  return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+}
+
+/** Leave-one-out error over which readings are off by 2 and more per axis, by the simulation of invented dyes [CIEDE2000]. */
+const foretellsBadly = 2.5;
+
+function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
+  const own = chosen?.tried.find(({ law }) => law === chosen.curve.law);
+  if (own === undefined || own.median <= foretellsBadly) return [];
+  return [
+    warning(
+      "swatches-doubtful",
+      ["dyes", dye.name, "swatches"],
+      `the swatches of dye "${dye.name}" do not fit together: from the others each is foretold to ${own.median.toFixed(1)} CIEDE2000 only, so its times are rough`,
+      "read them again under one light, or dip new ones; a phone is off by 0.5 to 2 and more",
+    ),
+  ];
+}

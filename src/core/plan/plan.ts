@@ -1,0 +1,69 @@
+import { done, type Outcome } from "../fault.js";
+import { mapped } from "../mapped.js";
+import { adviceFor } from "./advice/part-advice.js";
+import { bathAdvice } from "./advice/bath-advice.js";
+import { type CautionFacts, cautions } from "./advice/cautions.js";
+import type { Batch } from "../model/batch.js";
+import { planBath } from "./results/plan-bath.js";
+import type { Plan } from "./plan-model.js";
+import { type WorkMemory, workBatch } from "./run/work-batch.js";
+
+/** How a plan is worked where many are wanted: results are the same, less of what nobody reads. */
+export interface PlanWork extends WorkMemory {
+  /** Bath lives under all top-up rules with advice on them, or under each bath's own only. */
+  readonly lives?: "all" | "own";
+}
+
+/**
+ * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
+ * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
+ */
+export function planBatch(batch: Batch, { lives: which = "all", ...memory }: PlanWork = {}): Outcome<Plan> {
+  const worked = workBatch(batch, which, memory);
+  if (!worked.ok) return worked;
+  const { runs, lives, aims, day } = worked.value;
+  const { batch: name, date, currency, orders, totals, assumptions, warnings, ...costs } = worked.value.costs;
+  const dryer = batch.dryers[0];
+  return done(
+    {
+      batch: name,
+      date,
+      currency,
+      startAtMinute: batch.startAtMinute ?? null,
+      baths: mapped(runs, (run, i) =>
+        planBath(run, lives[i]!, aims, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
+      ),
+      rinsing: {
+        drainSeconds: batch.handling.drainSeconds,
+        rinseSeconds: batch.handling.rinseSeconds,
+        rinseWaterL: batch.handling.rinseWaterL,
+      },
+      dryer: dryer
+        ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }
+        : null,
+      timeline: day.entries,
+      orders,
+      totals,
+      ...costs,
+      assumptions,
+      advice: runs.flatMap(({ bath, loads }, i) =>
+        adviceFor(
+          i + 1,
+          bath.dye.celsius,
+          mapped(loads, ({ plan }) => plan.order.part),
+        ),
+      ),
+      cautions: cautions(cautionFacts(batch)),
+      warnings,
+    },
+    worked.faults,
+  );
+}
+
+const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
+  celsius: Math.max(...mapped(baths, (bath) => bath.dye.celsius)),
+  roomCelsius: room.celsius,
+  agitation: baths.some((bath) => bath.tank.agitationW > 0),
+  drying: dryers.length > 0,
+  powder: baths.some((bath) => bath.dye.dilution.kind === "powder"),
+});

@@ -1,0 +1,121 @@
+import { mapped } from "../../mapped.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import { assumedRateText, type DyeModel, type ShadeAim } from "../../uptake/shade/aim.js";
+import type { Batch, Dye, Found } from "../../model/batch.js";
+import type { Assumption } from "../plan-model.js";
+
+/** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
+function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {
+  const range = `${low.toPrecision(2)} to ${high.toPrecision(2)} in 95 of 100 cases`;
+  const partly =
+    assumedShare > 0.1
+      ? `; partly assumed: the evidence leaves ${Math.round(100 * assumedShare)} % of the assumed figure's variance`
+      : "";
+  return `estimated from evidence, ${range}${partly}`;
+}
+
+/** The figures that the results rest on and that nobody measured here. */
+export function assumptionsOf(
+  batch: Batch,
+  models: ReadonlyMap<Dye, DyeModel>,
+  aims: readonly ShadeAim[],
+): Assumption[] {
+  const found: Assumption[] = [];
+  const add = (code: string, path: (string | number)[], message: string): void => {
+    if (!found.some((known) => known.message === message)) found.push({ code, path, message });
+  };
+  const used = new Set(mapped(batch.baths, (bath) => bath.dye));
+  for (const dye of used) {
+    const unit = dye.dilution.kind === "liquid" ? "mL of concentrate" : "g of powder";
+    if (dye.uptakeFound)
+      add(
+        dye.uptakeAssumed ? "partly-assumed-uptake" : "estimated-uptake",
+        ["dyes", dye.name, "uptake"],
+        `dye "${dye.name}": ${dye.uptakePerDm2.toPrecision(2)} ${unit} per dm2 at depth 1 is ${foundInWords(dye.uptakeFound)}`,
+      );
+    else if (dye.uptakeAssumed)
+      add(
+        "assumed-uptake",
+        ["dyes", dye.name, "uptake"],
+        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± 100 %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
+      );
+    if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
+      add(
+        "screen-colour",
+        ["dyes", dye.name, "swatches"],
+        `dye "${dye.name}": swatches given as hex are taken for exact sRGB and carried over to D65/10 by their smoothest curve; a phone or screen is off by 0.5 to 2 CIEDE2000 and more`,
+      );
+    const model = models.get(dye)?.uptake;
+    if (model && dye.swatches.length === 0)
+      add(
+        "assumed-reference",
+        ["dyes", dye.name],
+        `dye "${dye.name}" has no swatches: depth 1 stands for ${model.referenceSeconds} s in a fresh bath, and no colour is known`,
+      );
+  }
+  for (const dye of used) {
+    const model = models.get(dye);
+    if (model?.rate === "assumed")
+      add(
+        "assumed-rate",
+        ["dyes", dye.name, "rate"],
+        `dye "${dye.name}" has one swatch, which does not say how fast the dye goes in: ${assumedRateText} is assumed`,
+      );
+    else if (model?.chosen && dye.swatches.length < 3)
+      add(
+        "unchecked-law",
+        ["dyes", dye.name, "law"],
+        `dye "${dye.name}" has ${dye.swatches.length === 1 ? "one swatch" : "two swatches"}: nothing checks its ${model.uptake.law} law; dip and read two more`,
+      );
+  }
+  for (const order of batch.orders)
+    if (aims[order.index]?.estimated)
+      add(
+        "estimated-base",
+        ["orders", order.index],
+        `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
+      );
+  const unweighed = [...new Set(mapped(batch.orders, ({ part }) => part))].filter(
+    ({ massAssumed }) => massAssumed === true,
+  );
+  if (unweighed.length > 0)
+    add(
+      "assumed-density",
+      unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
+      `the mass of ${mapped(unweighed, ({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+    );
+  const { dragOutFound } = batch.handling;
+  if (dragOutFound)
+    add(
+      batch.handling.dragOutAssumed ? "partly-assumed-drag-out" : "estimated-drag-out",
+      ["handling", "dragOut"],
+      `${batch.handling.dragOutMlPerDm2.toPrecision(2)} mL of liquor carried out per dm2 is ${foundInWords(dragOutFound)}`,
+    );
+  else if (batch.handling.dragOutAssumed)
+    add(
+      "assumed-drag-out",
+      ["handling", "dragOut"],
+      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± 60 %, is assumed: weigh ten parts wet and dry for your own figure`,
+    );
+  for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
+    if (tank.heaterW === undefined)
+      add(
+        "unknown-heater",
+        ["tanks", tank.name],
+        `tank "${tank.name}" has no heater power: heating up is left out of the day, the energy and the costs`,
+      );
+  for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
+    if (tank.surfaceAssumed)
+      add(
+        "assumed-surface",
+        ["tanks", tank.name, "surface"],
+        `tank "${tank.name}": a liquor surface of ${Math.round(tank.surfaceCm2)} cm2 (as deep as wide) is assumed: heat and evaporation rest on it`,
+      );
+  if (batch.rework !== undefined && batch.rework > 0 && batch.yield < 1)
+    add(
+      "second-dip",
+      ["rework"],
+      `of the parts that miss their shade a second dip saves ${shortNumber(100 * batch.rework)} %: they are in loads of their own behind the first ones of their order, in a full dip each time`,
+    );
+  return found;
+}

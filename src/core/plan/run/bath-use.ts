@@ -1,0 +1,37 @@
+import type { BathLife } from "../../bath/life/bath-life.js";
+import type { ColourUse } from "../../cost/price/colour-costs.js";
+import { mapped } from "../../mapped.js";
+import { exactSumOf } from "../../maths/exact-sum.js";
+import type { BathRun } from "./run-bath.js";
+import type { Batch } from "../../model/batch.js";
+
+function keptLife(life: BathLife | undefined): BathLife {
+  if (life === undefined) throw new Error("the life of a kept bath was not worked");
+  return life;
+}
+
+/** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
+export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
+  const { bath, setting, heating, loads, end, freshWaterMl } = run;
+  return {
+    batch,
+    tank: bath.tank,
+    dye: bath.dye,
+    fresh: bath.start.kind === "fresh",
+    loads: mapped(loads, ({ plan, result }) => ({
+      order: plan.order.index,
+      areaDm2: plan.areaDm2,
+      seconds: result.seconds,
+      cycleSeconds: result.cycleSeconds,
+      dye: result.takenUp + result.draggedOut,
+    })),
+    heatingMinutes: heating.minutes ?? undefined,
+    holdingW: heating.holdingW,
+    makeUpWaterMl: freshWaterMl,
+    topUpWaterMl: exactSumOf(loads, ({ result }) => result.topUp?.waterMl ?? 0),
+    topUpDye: exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
+    freshDye: setting.fresh.dye,
+    dyeLeft: end.dye,
+    life: bath.after === "keep" ? keptLife(life) : undefined,
+  };
+}

@@ -1,0 +1,40 @@
+import { type Fault, warning } from "../../fault.js";
+import { mapped } from "../../mapped.js";
+import { duration } from "../../quantity/text/duration.js";
+import type { ShadeAim } from "../../uptake/shade/aim.js";
+import type { Order } from "../../model/batch.js";
+
+const lab = (values: readonly number[]): string =>
+  `L ${mapped(values, (value) => value.toFixed(1)).join(", ")}`;
+
+/** What must be said of a shade whatever the bath: out of reach (exit status 1), beyond the swatches. */
+export function aimFaults(
+  order: Order,
+  aim: ShadeAim,
+): { readonly missed: Fault[]; readonly warnings: Fault[] } {
+  const { shade } = order;
+  const path = ["shades", shade.name];
+  const on = order.base === undefined ? "" : ` on ${order.base.name}`;
+  const missed =
+    aim.reachable || aim.lab === null || aim.deltaE00 === null
+      ? []
+      : [
+          warning(
+            "shade-out-of-reach",
+            path,
+            `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${lab(aim.lab)} after ${duration(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,
+            "take a colour from its shade curve (dipwright shade), another dye, or a wider tolerance",
+          ),
+        ];
+  const warnings = aim.extrapolated
+    ? [
+        warning(
+          "extrapolated",
+          path,
+          `shade "${shade.name}" asks for ${duration(aim.freshSeconds)}, ${shade.dye.swatches.length > 0 ? "longer than the longest swatch" : "longer than the longest dip"} of dye "${shade.dye.name}": ${shade.dye.swatches.length > 0 ? "its time and colour are" : "its depth is"} extrapolated`,
+          "dip and read a swatch of that time",
+        ),
+      ]
+    : [];
+  return { missed, warnings };
+}

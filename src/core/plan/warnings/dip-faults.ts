@@ -1,0 +1,117 @@
+import type { LoadResult } from "../../bath/load/work-load.js";
+import { type Fault, warning } from "../../fault.js";
+import { duration } from "../../quantity/text/duration.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import type { UptakeModel } from "../../uptake/law/depth.js";
+import { madeUpStrength, measuredDilution } from "../../uptake/law/measured-at.js";
+import { bringTo } from "../../uptake/shade/slower-dip.js";
+import type { LoadPlan } from "../assign/assign.js";
+import type { Bath, Dilution, Handling } from "../../model/batch.js";
+
+function dilutionOf(dilution: Dilution, strength: number): string {
+  if (dilution.kind === "powder") return `${shortNumber(dilution.gramsPerL * strength, 2)} g/L`;
+  const fraction = dilution.fraction * strength;
+  return `1:${shortNumber((1 - fraction) / fraction, 2)} (${shortNumber(100 * fraction, 2)} % by volume)`;
+}
+
+/** What dilution, and what temperature, would bring a quick dip to a minute. */
+function slowerDip(
+  model: UptakeModel,
+  dilution: Dilution,
+  dip: { depth: number; strength: number; celsius: number },
+): string {
+  const out = bringTo(model, dip);
+  const ways: string[] = [];
+  // Under a fiftieth of the strength it is another dye bath, and no figure helps.
+  if (out.strength !== undefined && out.strength < dip.strength && out.strength > 0.02)
+    ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
+  if (out.celsius !== undefined && out.celsius > 30 && out.celsius < dip.celsius)
+    ways.push(`work at ${out.celsius.toFixed(0)} °C`);
+  return ways.length === 0
+    ? "dilute the bath or work cooler"
+    : `for a dip of ${duration(out.seconds)}, ${ways.join(" or ")}`;
+}
+
+/** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
+const wornFactor = 2;
+
+/** Warnings on the times of a bath's dips: too quick, too narrow for the hand, too long, worn; the first of each kind, or of each shade. */
+export function dipFaults(
+  bath: Bath,
+  handling: Handling,
+  model: UptakeModel,
+  loads: readonly {
+    readonly plan: LoadPlan;
+    readonly result: LoadResult;
+    readonly window: readonly [number, number | null] | null;
+    /** In this bath when fresh; undefined where it is too weak even then. */
+    readonly freshSeconds: number | undefined;
+  }[],
+): Fault[] {
+  const path = ["baths", bath.index];
+  const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
+  const faults: Fault[] = [];
+  const slower = ({ plan, result }: (typeof loads)[number]): string =>
+    slowerDip(model, measuredDilution(bath.dye), {
+      depth: plan.depth,
+      strength: result.strengthDuring * madeUpStrength(bath.dye),
+      celsius: bath.dye.celsius,
+    });
+  const width = ({ window }: (typeof loads)[number]): number =>
+    window === null || window[1] === null ? Number.POSITIVE_INFINITY : window[1] - window[0];
+  const told = new Set<string>();
+  for (const [i, load] of loads.entries()) {
+    const { result, plan } = load;
+    const { shade } = plan.order;
+    // Once a shade: its other loads are alike.
+    if (told.has(shade.name)) continue;
+    if (result.seconds < handling.shortestSeconds - 1e-9) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "dip-too-short",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${duration(result.seconds)}, under the shortest dip of ${duration(handling.shortestSeconds)}`,
+          slower(load),
+        ),
+      );
+    } else if (width(load) < 2 * handling.timingSeconds) {
+      told.add(shade.name);
+      faults.push(
+        warning(
+          "window-too-narrow",
+          path,
+          `load ${i + 1} of ${where} (shade "${shade.name}") stays within tolerance for ${width(load).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
+          result.seconds < 60 ? slower(load) : "allow a wider tolerance, or time the dip better",
+        ),
+      );
+    }
+  }
+  const long = loads.findIndex(({ result }) => result.seconds > handling.longestSeconds);
+  if (long >= 0)
+    faults.push(
+      warning(
+        "dip-too-long",
+        path,
+        `from load ${long + 1} on ${where} needs ${duration(loads[long]!.result.seconds)} or more, over the longest dip of ${duration(handling.longestSeconds)}`,
+        "strengthen the bath or make it up fresh",
+      ),
+    );
+  const worn = loads.findIndex(
+    ({ result, freshSeconds }) => freshSeconds !== undefined && result.seconds > wornFactor * freshSeconds,
+  );
+  if (worn >= 0 && long < 0) {
+    const { result, freshSeconds } = loads[worn]!;
+    faults.push(
+      warning(
+        "bath-nearly-spent",
+        path,
+        `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
+        bath.topUp === "strength"
+          ? "make it up fresh next time"
+          : "write topUp: strength to bring it back, or make it up fresh next time",
+      ),
+    );
+  }
+  return faults;
+}

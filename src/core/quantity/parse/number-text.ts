@@ -1,0 +1,74 @@
+import { error, type Fault } from "../../fault.js";
+
+/** A decimal number without sign, as source of a regular expression. */
+export const numberPattern = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?(?![\\d.,]|[eE][+-]?\\d)";
+
+const rangePattern = new RegExp(
+  `^\\s*(${numberPattern})\\s*(\\D*?)\\s*(?:-|–|to|\\.\\.)\\s*(${numberPattern})\\s*(.*)$`,
+);
+
+/** At most 12 significant digits: a number for a message, free of the last bits of arithmetic. */
+export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
+
+/**
+ * A number whose thousands are parted, written without the parting; undefined for any other text.
+ * @example
+ * ungrouped("1,000") // => "1000"
+ * ungrouped("12 500.5") // => "12500.5"
+ * ungrouped("0,125") // => undefined
+ */
+export function ungrouped(text: string): string | undefined {
+  const grouped = /^\s*([1-9]\d{0,2})([,'’_ \u00a0\u202f])(\d{3}(?:\2\d{3})*(?:\.\d+)?)\s*$/.exec(text);
+  return grouped === null ? undefined : `${grouped[1]}${grouped[3]!.replace(/[^\d.]/g, "")}`;
+}
+
+/** What is wrong with the way the numbers in a text are written; undefined if nothing is. */
+export function numberFault(text: string, path: readonly (string | number)[]): Fault | undefined {
+  const comma = /\d,\d/.exec(text);
+  if (comma !== null) {
+    const point = text.replace(/(\d),(?=\d)/g, "$1.");
+    const joined = text.replace(/(\d),(?=\d)/g, "$1");
+    const thousands = /(^|[^\d.,])[1-9]\d{0,2}(,\d{3})+(?![\d,])/.test(text);
+    const plain = ungrouped(text);
+    if (plain !== undefined)
+      return error(
+        "decimal-comma",
+        path,
+        "a comma stands in the number",
+        `thousands are not parted: write ${plain}`,
+      );
+    return error(
+      "decimal-comma",
+      path,
+      "a comma stands in the number",
+      thousands
+        ? `the decimal mark is a point and thousands are not parted: write ${joined}${
+            (point.match(/\./g) ?? []).length === 1 ? ` or ${point}` : ""
+          }`
+        : `the decimal mark is a point: write ${point}`,
+    );
+  }
+  const fraction = /^\s*(?:(\d+)\s+)?(\d+)\/(\d+)\s*(\D.*)?$/.exec(text);
+  if (fraction !== null && Number(fraction[3]) !== 0) {
+    const value = Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
+    return error(
+      "number-form",
+      path,
+      "a fraction stands in place of a decimal number",
+      `write ${`${tidyNumber(value)} ${fraction[4] ?? ""}`.trim()}`,
+    );
+  }
+  const range = rangePattern.exec(text);
+  if (range !== null) {
+    const [low, high] = [Number(range[1]), Number(range[3])];
+    const unit = range[4] ?? "";
+    const half = `${tidyNumber((low + high) / 2)} ${unit} ± ${tidyNumber(Math.abs(high - low) / 2)} ${unit}`;
+    return error(
+      "number-form",
+      path,
+      "a range stands in place of one number",
+      `write one value, with its half width if that matters: ${half.replace(/\s+/g, " ").trim()}`,
+    );
+  }
+  return undefined;
+}

@@ -1,0 +1,58 @@
+import type { LawName } from "../../model/batch.js";
+import { ciede2000 } from "../../colour/difference/ciede2000.js";
+import { lawNames } from "../law/laws.js";
+import { labAfter, type ShadeCurve, shadeCurve } from "./shade-curve.js";
+import type { SwatchSet } from "./swatch-curves.js";
+
+/** How well a law foretells swatches that it was not shown, CIEDE2000. */
+export interface LeaveOneOut {
+  readonly law: LawName;
+  readonly mean: number;
+  readonly median: number;
+  readonly max: number;
+}
+
+/** A law this much better than an earlier one of the list wins [CIEDE2000]. */
+const tie = 0.1;
+
+function median(sorted: readonly number[]): number {
+  const half = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}
+
+/** Leaves out each swatch in turn and foretells its colour from the others. */
+function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOneOut {
+  const errors = set.swatches
+    .map((swatch) => {
+      const others = { ...set, swatches: set.swatches.filter((other) => other !== swatch) };
+      return ciede2000(labAfter(shadeCurve(others, law, givenRate), swatch.seconds), swatch.lab);
+    })
+    .sort((a, b) => a - b);
+  return {
+    law,
+    mean: errors.reduce((sum, value) => sum + value, 0) / errors.length,
+    median: median(errors),
+    max: errors.at(-1)!,
+  };
+}
+
+/** The shade curve under the law that is asked for or foretells best, and how well each did. */
+export interface ChosenCurve {
+  readonly curve: ShadeCurve;
+  /** Empty where too few swatches are there to leave one out. */
+  readonly tried: readonly LeaveOneOut[];
+}
+
+/**
+ * `auto` takes the law with the smallest mean leave-one-out error; within 0.1 CIEDE2000 of the best the earlier
+ * in the list wins. With two swatches or fewer it is first-order, which then nothing checks.
+ */
+export function chooseCurve(set: SwatchSet, law: LawName | "auto", givenRate?: number): ChosenCurve {
+  const enough = set.swatches.length > 2;
+  const laws = law === "auto" ? lawNames : [law];
+  if (!enough) return { curve: shadeCurve(set, law === "auto" ? "first-order" : law, givenRate), tried: [] };
+  const tried = laws.map((name) => leaveOneOut(set, name, givenRate));
+  const best = Math.min(...tried.map(({ mean }) => mean));
+  const chosen = tried.find(({ mean }) => mean <= best + tie)!;
+  return { curve: shadeCurve(set, chosen.law, givenRate), tried };
+}

@@ -1,0 +1,160 @@
+import type { Lab, LawName } from "../../model/batch.js";
+import { ciede2000 } from "../../colour/difference/ciede2000.js";
+import { xyzToLab } from "../../colour/cielab.js";
+import { reflectanceOf } from "../../colour/spectrum/kubelka-munk.js";
+import { curveWeights, type Weights } from "../../colour/spectrum/weights.js";
+import { findMinimum } from "../../maths/minimum.js";
+import { monotoneCubic } from "../../maths/monotone-cubic.js";
+import { freshDepth } from "../law/depth.js";
+import type { SwatchSet } from "./swatch-curves.js";
+
+/** How the colour of a dye grows with depth. */
+export interface ShadeCurve {
+  readonly law: LawName;
+  readonly ratePerSecond: number;
+  /** The longest swatch: depth 1. */
+  readonly referenceSeconds: number;
+  /** A: K/S added by depth 1 at each wavelength of the curve. */
+  readonly absorption: Float64Array;
+  readonly weights: Weights;
+  /** What the spectral model misses, over ln(1 + t_eq / 1 s); held beyond the longest swatch. */
+  readonly residual: (equivalentSeconds: number) => Lab;
+  readonly set: SwatchSet;
+}
+
+/** CIELAB of K/S = base + A D, without residual. */
+function spectralLab(baseKs: Float64Array, absorption: Float64Array, depth: number, weights: Weights): Lab {
+  const { x, y, z } = weights;
+  let X = 0;
+  let Y = 0;
+  let Z = 0;
+  for (let i = 0; i < baseKs.length; i++) {
+    const r = reflectanceOf(baseKs[i]! + absorption[i]! * depth);
+    X += x[i]! * r;
+    Y += y[i]! * r;
+    Z += z[i]! * r;
+  }
+  return xyzToLab([X, Y, Z], weights.white);
+}
+
+/** A ≥ 0 by least squares over the swatches, for known depths: each wavelength stands alone. */
+function absorptionAt({ base, swatches }: SwatchSet, depths: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(base.ks.length);
+  let squares = 0;
+  for (let j = 0; j < depths.length; j++) {
+    const depth = depths[j]!;
+    const { ks } = swatches[j]!;
+    squares += depth * depth;
+    for (let i = 0; i < sums.length; i++) sums[i]! += depth * (ks[i]! - base.ks[i]!);
+  }
+  for (let i = 0; i < sums.length; i++) sums[i] = Math.max(0, sums[i]! / squares);
+  return sums;
+}
+
+interface Trial {
+  readonly absorption: Float64Array;
+  readonly labs: readonly Lab[];
+  /** Sum of squared CIEDE2000 over the swatches. */
+  readonly misfit: number;
+}
+
+function trial(set: SwatchSet, law: LawName, rate: number, reference: number, weights: Weights): Trial {
+  const uptake = { law, ratePerSecond: rate, referenceSeconds: reference };
+  const depths = set.swatches.map(({ seconds }) => freshDepth(uptake, seconds));
+  const absorption = absorptionAt(set, depths);
+  const labs = depths.map((depth) => spectralLab(set.base.ks, absorption, depth, weights));
+  const misfit = labs.reduce((sum, lab, i) => sum + ciede2000(lab, set.swatches[i]!.lab) ** 2, 0);
+  return { absorption, labs, misfit };
+}
+
+// k t_ref is sought from a dip that has hardly begun to one that was over long ago.
+const slowest = Math.log(0.02);
+const fastest = Math.log(60);
+const probes = 12;
+
+/** With one swatch nothing tells how fast the dye goes in: k t_ref is then taken as this, and said to be assumed. */
+export const assumedProgress = 2;
+
+/** The rate that fits the swatches best under a law [1/s], or best near one; the parabolic law has no rate to find. */
+function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weights, near?: number): number {
+  if (law === "parabolic") return 1 / reference;
+  if (set.swatches.length < 2) return assumedProgress / reference;
+  const misfit = (logProgress: number): number =>
+    trial(set, law, Math.exp(logProgress) / reference, reference, weights).misfit;
+  const step = (fastest - slowest) / probes;
+  if (near !== undefined) {
+    const middle = Math.log(near * reference);
+    return (
+      Math.exp(findMinimum(misfit, { low: middle - step, high: middle + step, tolerance: 1e-4 }).x) /
+      reference
+    );
+  }
+  let best = slowest;
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i <= probes; i++) {
+    const value = misfit(slowest + i * step);
+    if (value < least) [best, least] = [slowest + i * step, value];
+  }
+  const bracket = {
+    low: Math.max(slowest, best - step),
+    high: Math.min(fastest, best + step),
+    tolerance: 1e-6,
+  };
+  return Math.exp(findMinimum(misfit, bracket).x) / reference;
+}
+
+const logTime = (seconds: number): number => Math.log1p(seconds);
+
+/** The residual at the swatches, zero at the bare base, by monotone cubics over ln(1 + t). */
+function residualOf(set: SwatchSet, labs: readonly Lab[]): (equivalentSeconds: number) => Lab {
+  const x = [0, ...set.swatches.map(({ seconds }) => logTime(seconds))];
+  const along = [0, 1, 2].map((axis) =>
+    monotoneCubic(x, [0, ...set.swatches.map(({ lab }, i) => lab[axis]! - labs[i]![axis]!)]),
+  );
+  return (seconds) => {
+    const at = logTime(seconds);
+    return [along[0]!(at), along[1]!(at), along[2]!(at)];
+  };
+}
+
+/**
+ * The shade curve of a dye under one law: K/S(λ) = K/S_base(λ) + A(λ) D, A ≥ 0 by least squares, the rate
+ * [1/s] by the smallest sum of squared CIEDE2000 over the swatches or as given, and what the model misses at
+ * the swatches kept. So every swatch is reproduced exactly.
+ */
+export function shadeCurve(set: SwatchSet, law: LawName, givenRate?: number): ShadeCurve {
+  const weights = curveWeights(set.reading);
+  const reference = set.swatches.at(-1)!.seconds;
+  return curveAt(set, law, givenRate ?? bestRate(set, law, reference, weights));
+}
+
+/** The curve of slightly other readings: its rate is sought near that of the curve they differ from. */
+export function refitted(curve: ShadeCurve, set: SwatchSet, givenRate?: number): ShadeCurve {
+  const { law, ratePerSecond, referenceSeconds, weights } = curve;
+  return curveAt(set, law, givenRate ?? bestRate(set, law, referenceSeconds, weights, ratePerSecond));
+}
+
+function curveAt(set: SwatchSet, law: LawName, rate: number): ShadeCurve {
+  const weights = curveWeights(set.reading);
+  const reference = set.swatches.at(-1)!.seconds;
+  const { absorption, labs } = trial(set, law, rate, reference, weights);
+  return {
+    law,
+    ratePerSecond: rate,
+    referenceSeconds: reference,
+    absorption,
+    weights,
+    residual: residualOf(set, labs),
+    set,
+  };
+}
+
+/**
+ * CIELAB after a time [s] in a fresh bath at the dye's temperature, on the swatches' base or on another whose
+ * K/S is given. Beyond the longest swatch it is extrapolated: the residual is held.
+ */
+export function labAfter(curve: ShadeCurve, seconds: number, baseKs: Float64Array = curve.set.base.ks): Lab {
+  const [L, a, b] = spectralLab(baseKs, curve.absorption, freshDepth(curve, seconds), curve.weights);
+  const [dL, da, db] = curve.residual(seconds);
+  return [L + dL, a + da, b + db];
+}

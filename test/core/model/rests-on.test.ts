@@ -1,0 +1,116 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import type { Batch, Dye } from "../../../src/core/model/batch.js";
+import { planBatch } from "../../../src/core/plan/plan.js";
+import type { Plan } from "../../../src/core/plan/plan-model.js";
+import type { RestsOn } from "../../../src/core/model/rests-on.js";
+import { planReport } from "../../../src/report/plan/report.js";
+import { batches } from "../plan/arbitrary.js";
+import { batch as sample } from "../plan/sample.js";
+
+/** Sentences for people: they name the assumption themselves, or no figure of it. */
+const inWords = ["warnings", "assumptions", "exceeded", "cautions"];
+
+/** Every number of a plan by its path, with the nearest `restsOnAssumed` around it. */
+function figures(
+  value: unknown,
+  path = "",
+  rests: RestsOn = [],
+  found = new Map<string, { value: number; rests: RestsOn }>(),
+): Map<string, { value: number; rests: RestsOn }> {
+  if (typeof value === "number") found.set(path, { value, rests });
+  if (typeof value !== "object" || value === null) return found;
+  const own = (value as { restsOnAssumed?: RestsOn }).restsOnAssumed ?? rests;
+  for (const [key, child] of Object.entries(value))
+    if (!inWords.includes(key)) figures(child, `${path}.${key}`, own, found);
+  return found;
+}
+
+const planOf = (batch: Batch): Plan | undefined => {
+  const plan = planBatch(batch);
+  return plan.ok ? plan.value : undefined;
+};
+
+/** A batch whose first used dye has this uptake, assumed, and all that hold the dye with it. */
+function withUptake(batch: Batch, uptakePerDm2: number): Batch {
+  const name = batch.orders[0]!.shade.dye.name;
+  const change = (dye: Dye): Dye => (dye.name === name ? { ...dye, uptakePerDm2, uptakeAssumed: true } : dye);
+  return { ...batch, ...exchanged(batch, change) };
+}
+
+/** Orders and baths must hold one and the same dye. */
+function exchanged(batch: Batch, change: (dye: Dye) => Dye) {
+  const changed = new Map(batch.dyes.map((dye) => [dye, change(dye)]));
+  const of = (dye: Dye) => changed.get(dye)!;
+  const shades = new Map(batch.shades.map((shade) => [shade, { ...shade, dye: of(shade.dye) }]));
+  return {
+    dyes: [...changed.values()],
+    baths: batch.baths.map((bath) => ({ ...bath, dye: of(bath.dye) })),
+    shades: [...shades.values()],
+    orders: batch.orders.map((order) => ({
+      ...order,
+      shade: shades.get(order.shade) ?? { ...order.shade, dye: of(order.shade.dye) },
+    })),
+  };
+}
+
+const withDragOut = (batch: Batch, dragOutMlPerDm2: number): Batch => ({
+  ...batch,
+  handling: { ...batch.handling, dragOutMlPerDm2, dragOutAssumed: true },
+});
+
+/** Figures that moved between two plans, and which of them are not marked. */
+function moved(a: Plan, b: Plan, what: RestsOn[number]): { moved: number; passedForKnown: string[] } {
+  const [before, after] = [figures(a), figures(b)];
+  const changed = [...before].filter(([path, { value }]) => {
+    const other = after.get(path);
+    return other === undefined || Math.abs(other.value - value) > 1e-12 * Math.abs(value);
+  });
+  return {
+    moved: changed.length,
+    passedForKnown: changed.filter(([, { rests }]) => !rests.includes(what)).map(([path]) => path),
+  };
+}
+
+for (const what of ["uptake", "dragOut"] as const)
+  test(`every number of a plan that moves with an assumed ${what} is marked as resting on it`, () => {
+    let movedAtAll = 0;
+    fc.assert(
+      fc.property(batches, (input) => {
+        const vary = what === "uptake" ? withUptake : withDragOut;
+        const [a, b] = [planOf(vary(input, 0.03)), planOf(vary(input, 0.05))];
+        if (a === undefined || b === undefined) return;
+        const result = moved(a, b, what);
+        movedAtAll += result.moved;
+        expect(result.passedForKnown).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+    expect(movedAtAll).toBeGreaterThan(1000);
+  });
+
+test("a plan marks nothing where uptake and drag-out are given, in text and table neither", () => {
+  const plan = planOf(sample)!;
+  expect(new Set([...figures(plan).values()].flatMap(({ rests }) => rests))).toEqual(new Set());
+  const { blocks, rows } = planReport(plan);
+  expect(JSON.stringify(blocks)).not.toContain("†");
+  const at = rows.columns.findIndex(({ key }) => key === "rests_on_assumed");
+  expect(new Set(rows.rows.slice(0, plan.totals.loads).map((row) => row[at]))).toEqual(new Set([""]));
+});
+
+test("every block of a run sheet that moves with an assumed figure bears the mark, or stands under a heading that does", () => {
+  for (const vary of [withUptake, withDragOut]) {
+    const [a, b] = [0.03, 0.3].map((value) => planReport(planOf(vary(sample, value))!).blocks);
+    expect(a!.length).toBe(b!.length);
+    let heading = "";
+    let changed = 0;
+    for (const [i, block] of a!.entries()) {
+      if (block.kind === "heading") heading = block.text;
+      if (JSON.stringify(block) === JSON.stringify(b![i])) continue;
+      if (heading === "Assumed, not measured") continue;
+      changed++;
+      expect(`${heading} ${JSON.stringify(block)}`).toContain("†");
+    }
+    expect(changed).toBeGreaterThan(4);
+  }
+});
