@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const root = fileURLToPath(new URL("../", import.meta.url));
-/** Zod carries its own words in some fifty languages; ours are in src/spec. */
+/** Zod carries its own words in some fifty languages; ours are in src/batch-file. */
 const ownWords = {
   name: "own-words",
   setup(given) {

@@ -1,5 +1,5 @@
-// Checks that dependencies point one way: cli -> report, log, spec -> diagnostics, core; core imports
-// nothing from the others and nothing that reaches outside the program; no module imports itself in a circle.
+// Checks that dependencies point one way: cli -> report, batch-file -> diagnostics, core; that core reaches nothing
+// outside the program and its folders import only folders before them in `coreOrder`; and that there are no circles.
 // Use: node .ci/dependencies.mjs [FOLDER]; prints what is wrong, a line each; exit status 1 if anything is.
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, normalize, relative, resolve, sep } from "node:path";
@@ -8,12 +8,13 @@ const root = resolve(process.argv[2] ?? "src");
 const allowed = {
   core: ["core"],
   diagnostics: ["diagnostics", "core"],
-  spec: ["spec", "diagnostics", "core"],
-  log: ["log", "diagnostics", "core"],
+  "batch-file": ["batch-file", "diagnostics", "core"],
   report: ["report", "diagnostics", "core"],
-  cli: ["cli", "report", "log", "spec", "diagnostics", "core"],
-  "index.ts": ["core", "spec", "diagnostics"],
+  cli: ["cli", "report", "batch-file", "diagnostics", "core"],
+  "index.ts": ["core", "batch-file", "diagnostics"],
 };
+/** Folders of core; each imports itself and those before it. Files beside them import none of them. */
+const coreOrder = ["model", "quantity", "maths", "colour", "uptake", "bath", "part", "cost", "plan"];
 const impure =
   /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
 const importing =
@@ -24,6 +25,16 @@ const files = readdirSync(root, { recursive: true })
   .filter((f) => f.endsWith(".ts") && statSync(f).isFile())
   .sort();
 const area = (file) => relative(root, file).split(sep)[0];
+const coreFolder = (file) => relative(join(root, "core"), file).split(sep).slice(0, -1)[0];
+/** Why a file of core may not import another; undefined where it may. */
+const againstOrder = (file, to) => {
+  const [at, target] = [coreFolder(file), coreFolder(to)];
+  if (target === undefined) return undefined;
+  if (at === undefined) return `core/${relative(join(root, "core"), file)} must not import core/${target}`;
+  return coreOrder.indexOf(target) <= coreOrder.indexOf(at)
+    ? undefined
+    : `core/${at} must not import core/${target}`;
+};
 const faults = [];
 const graph = new Map();
 
@@ -32,23 +43,25 @@ for (const file of files) {
   const from = area(file);
   const text = readFileSync(file, "utf8");
   const edges = [];
-  if (!(from in allowed)) faults.push(`${name}: stands in no known part of the structure`);
+  if (!(from in allowed)) faults.push(`${name}: is in no known part of the structure`);
+  if (from === "core" && coreFolder(file) !== undefined && !coreOrder.includes(coreFolder(file)))
+    faults.push(`${name}: core/${coreFolder(file)} is not in the order of core's folders`);
   for (const [, a, b, c] of text.matchAll(importing)) {
     const target = a ?? b ?? c;
     if (target.startsWith(".")) {
       const to = normalize(join(dirname(file), target)).replace(/\.js$/, ".ts");
       if (!(allowed[from] ?? []).includes(area(to)))
         faults.push(`${name}: ${from} must not import ${relative(root, to)}`);
-      if (!files.includes(to)) faults.push(`${name}: imports ${target}, which is no file`);
+      if (!files.includes(to)) faults.push(`${name}: imports ${target}, which does not exist`);
+      if (from === "core" && area(to) === "core") {
+        const against = againstOrder(file, to);
+        if (against !== undefined) faults.push(`${name}: ${against}`);
+      }
       edges.push(to);
     } else if (from === "core" && target.startsWith("node:"))
       faults.push(`${name}: core must not import ${target}`);
-    else if (
-      from !== "cli" &&
-      /^node:(fs|process|tty|child_process|net|http|os)/.test(target) &&
-      from !== "log"
-    )
-      faults.push(`${name}: only cli and log touch the outside, not ${from} (${target})`);
+    else if (from !== "cli" && /^node:(fs|process|tty|child_process|net|http|os)/.test(target))
+      faults.push(`${name}: only cli touches the outside, not ${from} (${target})`);
   }
   graph.set(file, edges);
   if (from === "core") {

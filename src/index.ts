@@ -2,44 +2,58 @@
 
 // The batch file, read and checked.
 
+export { batchJsonSchema, type JsonSchema } from "./batch-file/json-schema.js";
+export { type BatchInput, type BatchRead, type Need, readBatch } from "./batch-file/read-batch.js";
+export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resources/model-reader.js";
+export { type Reflectance, reflectanceReader } from "./batch-file/resources/reflectance.js";
+export type { Readers } from "./batch-file/resources/resources.js";
+export type { ReadFile } from "./batch-file/source/include.js";
 export type { Fault, Outcome } from "./core/fault.js";
 export type { Diagnostic, Span } from "./diagnostics/diagnostic.js";
 export { renderJson } from "./diagnostics/render-json.js";
 export { renderPlain } from "./diagnostics/render-plain.js";
 export { renderText, type TextOptions } from "./diagnostics/render-text.js";
-export type { ReadFile } from "./batch-file/source/include.js";
-export { batchJsonSchema, type JsonSchema } from "./batch-file/json-schema.js";
-export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resources/model-reader.js";
-export { type BatchInput, type BatchRead, type Need, readBatch } from "./batch-file/read-batch.js";
-export { type Reflectance, reflectanceReader } from "./batch-file/resources/reflectance.js";
-export type { Readers } from "./batch-file/resources/resources.js";
 
 // The batch and its plan.
 
-export type { Advice } from "./core/plan/advice/part-advice.js";
-export type { Caution } from "./core/plan/advice/cautions.js";
-export type { LoadLimit } from "./core/plan/assign/load-size.js";
 export * from "./core/model/batch.js";
+export type { RestsOn } from "./core/model/rests-on.js";
+export type { Caution } from "./core/plan/advice/cautions.js";
+export type { Advice } from "./core/plan/advice/part-advice.js";
+export type { LoadLimit } from "./core/plan/assign/load-size.js";
+export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 export { type PlanWork, planBatch } from "./core/plan/plan.js";
 export type * from "./core/plan/plan-model.js";
-export type { RestsOn } from "./core/model/rests-on.js";
-export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 
 // Quantities.
 
-export { formatQuantity } from "./core/quantity/text/format-quantity.js";
 export type { KindName } from "./core/quantity/kinds.js";
 export { type ParseOptions, parseQuantity } from "./core/quantity/parse/parse-quantity.js";
-export type { Quantity } from "./core/quantity/quantity.js";
 export { type ParsedSurface, parseSurface, wettedWallDm2 } from "./core/quantity/parse/parse-surface.js";
+export type { Quantity } from "./core/quantity/quantity.js";
+export { formatQuantity } from "./core/quantity/text/format-quantity.js";
 
 // Colour.
 
 export type { Chromaticity } from "./core/colour/chromaticity.js";
-export { type Ciede2000Terms, ciede2000, ciede2000Pairs, ciede2000Terms } from "./core/colour/difference/ciede2000.js";
 export { labToLch, labToXyz, lchToLab, xyzToLab } from "./core/colour/cielab.js";
 export { type Luv, luvToXyz, xyzToLuv } from "./core/colour/cieluv.js";
 export { type ColourReport, colourReport, spectrumReport } from "./core/colour/colour-report.js";
+export {
+  cie76,
+  cie94,
+  cie94Textile,
+  cmc,
+  cmc11,
+  cmc21,
+  type LabDifference,
+} from "./core/colour/difference/cie-differences.js";
+export {
+  type Ciede2000Terms,
+  ciede2000,
+  ciede2000Pairs,
+  ciede2000Terms,
+} from "./core/colour/difference/ciede2000.js";
 export {
   type ComparedColour,
   type CompareReport,
@@ -51,15 +65,6 @@ export {
   type Verdict,
 } from "./core/colour/difference/compare-colours.js";
 export {
-  cie76,
-  cie94,
-  cie94Textile,
-  cmc,
-  cmc11,
-  cmc21,
-  type LabDifference,
-} from "./core/colour/difference/cie-differences.js";
-export {
   changeDeltaE,
   changeGrade,
   type GreyGrade,
@@ -67,19 +72,7 @@ export {
   greyGrades,
   stainingGrade,
 } from "./core/colour/difference/grey-scale.js";
-export {
-  type CurveStrength,
-  curveStrength,
-  kOverS,
-  reflectanceOf,
-  relativeStrength,
-  type Surface,
-  withoutSurface,
-  withSurface,
-} from "./core/colour/spectrum/kubelka-munk.js";
 export { type Metamerism, metamerism } from "./core/colour/difference/metamerism.js";
-export { smoothReflectance } from "./core/colour/spectrum/smooth-reflectance.js";
-export { type Spectrum, spectrumLab, spectrumXyz } from "./core/colour/spectrum/spectrum.js";
 export {
   decodeSrgb,
   encodeSrgb,
@@ -91,14 +84,29 @@ export {
   srgbToXyz,
   xyzToSrgb,
 } from "./core/colour/screen/srgb.js";
-export type { Lch, Reading, Xyz } from "./core/model/colour.js";
+export {
+  type CurveStrength,
+  curveStrength,
+  kOverS,
+  reflectanceOf,
+  relativeStrength,
+  type Surface,
+  withoutSurface,
+  withSurface,
+} from "./core/colour/spectrum/kubelka-munk.js";
+export { smoothReflectance } from "./core/colour/spectrum/smooth-reflectance.js";
+export { type Spectrum, spectrumLab, spectrumXyz } from "./core/colour/spectrum/spectrum.js";
 export { cieWhiteness, type Whiteness, yellowness } from "./core/colour/whiteness.js";
+export type { Lch, Reading, Xyz } from "./core/model/colour.js";
 
 // Uptake of dye, and the time for a shade.
 
+export type { UptakePoint } from "./core/uptake/fit/fit-law.js";
+export { fitUptake, type UptakeFit, type UptakeFits } from "./core/uptake/fit/fit-uptake.js";
 export { celsiusForFactor, rateFactor } from "./core/uptake/law/arrhenius.js";
-export type { LeaveOneOut } from "./core/uptake/swatches/choose-law.js";
 export { type DipTimer, depthAt, secondsForDepth, type UptakeModel } from "./core/uptake/law/depth.js";
+export { strengthForUptake, uptakeAtStrength } from "./core/uptake/law/isotherm.js";
+export { lawInverse, lawUptake } from "./core/uptake/law/laws.js";
 export {
   describeShade,
   type ShadeBath,
@@ -109,24 +117,23 @@ export {
   type ShadeTime,
   type ShadeWish,
 } from "./core/uptake/shade/describe-shade.js";
-export { fitUptake, type UptakeFit, type UptakeFits } from "./core/uptake/fit/fit-uptake.js";
-export { strengthForUptake, uptakeAtStrength } from "./core/uptake/law/isotherm.js";
-export type { UptakePoint } from "./core/uptake/fit/fit-law.js";
-export { lawInverse, lawUptake } from "./core/uptake/law/laws.js";
 export type { Hold, Influence, Sensitivity } from "./core/uptake/shade/sensitivity.js";
 export type { WayOut } from "./core/uptake/shade/slower-dip.js";
+export type { LeaveOneOut } from "./core/uptake/swatches/choose-law.js";
 
 // Baths: making up, mixing, heat, rinsing, life.
 
-export { drainingFilmMlPerDm2, waterViscosityPaS } from "./core/bath/rinse/drain-film.js";
-export type { DyeFate } from "./core/bath/life/dye-fate.js";
 export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/heat/evaporation.js";
 export { type LosingTank, wallLossW } from "./core/bath/heat/heat-loss.js";
 export type { Holding } from "./core/bath/heat/heat-report.js";
 export { type HeatedTank, type HeatUp, heatUp, holdingPowerW } from "./core/bath/heat/heating.js";
+export type { WarmUpPoint } from "./core/bath/heat/warm-up.js";
 export { type BathLife, bathLife, type LifeEnd, type LifeLoad } from "./core/bath/life/bath-life.js";
+export type { DyeFate } from "./core/bath/life/dye-fate.js";
 export type { LifeTotals } from "./core/bath/life/life-totals.js";
-export type { DrainSaving, Range } from "./core/bath/rinse/longer-drain.js";
+export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
+export type { BathState } from "./core/bath/load/bath-state.js";
+export type { BathSetting, Hindrance, LoadWork } from "./core/bath/load/work-load.js";
 export { type DyeAmount, type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
 export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";
 export {
@@ -138,25 +145,18 @@ export {
   stockMl,
   strengthCorrected,
 } from "./core/bath/make-up/on-weight.js";
-export { dragOutFromPurchases, rinseRatio, rinseStrength } from "./core/bath/rinse/rinse.js";
-export type { BathSetting, Hindrance, LoadWork } from "./core/bath/load/work-load.js";
-export type { BathState } from "./core/bath/load/bath-state.js";
 export { type Topping, type ToppingAsked, topping } from "./core/bath/make-up/top-up.js";
-export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
-export type { WarmUpPoint } from "./core/bath/heat/warm-up.js";
+export { drainingFilmMlPerDm2, waterViscosityPaS } from "./core/bath/rinse/drain-film.js";
+export type { DrainSaving, Range } from "./core/bath/rinse/longer-drain.js";
+export { dragOutFromPurchases, rinseRatio, rinseStrength } from "./core/bath/rinse/rinse.js";
 export { filledInSeries, washedOut, washOutTime } from "./core/bath/rinse/wash-out.js";
 export { waterDensityKgM3 } from "./core/bath/water.js";
 
 // Costs and prices.
 
 export type { CostSheet } from "./core/cost/allocate.js";
-export {
-  type BlankBuild,
-  type BlankCost,
-  blankCost,
-  blankDifference,
-  powderPerPartMass,
-} from "./core/cost/rate/blank.js";
+export { logMean, productChange } from "./core/cost/history/log-mean.js";
+export type { CostLine } from "./core/cost/items.js";
 export {
   type BreakEven,
   breakEven,
@@ -165,7 +165,6 @@ export {
   type Sale,
 } from "./core/cost/price/break-even.js";
 export type { ColourCosts } from "./core/cost/price/colour-costs.js";
-export { equipmentPerHour, straightLine } from "./core/cost/rate/depreciation.js";
 export { endingStep, nextEnding } from "./core/cost/price/ending.js";
 export {
   type BaseOffer,
@@ -173,12 +172,20 @@ export {
   equalProfitSurcharge,
   profitPerPart,
 } from "./core/cost/price/equal-profit.js";
-export type { CostLine } from "./core/cost/items.js";
-export { logMean, productChange } from "./core/cost/history/log-mean.js";
-export { machineHourRate, sharedCharge } from "./core/cost/rate/machine-hour.js";
 export { marginOf, markupForMargin, markupOf } from "./core/cost/price/margin.js";
 export type { OtherBase } from "./core/cost/price/other-bases.js";
+export { type SellingPrice, sellingPrice } from "./core/cost/price/selling-price.js";
+export {
+  type BlankBuild,
+  type BlankCost,
+  blankCost,
+  blankDifference,
+  powderPerPartMass,
+} from "./core/cost/rate/blank.js";
+export { equipmentPerHour, straightLine } from "./core/cost/rate/depreciation.js";
+export { machineHourRate, sharedCharge } from "./core/cost/rate/machine-hour.js";
 export type { PlanPrices } from "./core/cost/rate/plan-prices.js";
+export { costPerGood, unitCostWithYield } from "./core/cost/rate/unit-cost.js";
 export {
   costWithRework,
   dipsPerStarted,
@@ -188,8 +195,6 @@ export {
   yieldWithRework,
 } from "./core/cost/rework.js";
 export { roundedText, roundMoney } from "./core/cost/rounding.js";
-export { type SellingPrice, sellingPrice } from "./core/cost/price/selling-price.js";
-export { costPerGood, unitCostWithYield } from "./core/cost/rate/unit-cost.js";
 
 // Parts from models.
 

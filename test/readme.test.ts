@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { commands } from "../src/cli/commands.js";
 import { keyTableMarkdown } from "../src/batch-file/key-table.js";
+import { commands } from "../src/cli/commands.js";
 import { runFake } from "./cli/fake-io.js";
 import { folderIo } from "./tools/folder-io.js";
 

@@ -1,7 +1,7 @@
-import type { Batch } from "../core/model/batch.js";
 import { error } from "../core/fault.js";
 import { mapped } from "../core/mapped.js";
 import { remember } from "../core/maths/remember.js";
+import type { Batch } from "../core/model/batch.js";
 import { dyeMemory, type ModelOf } from "../core/uptake/swatches/dye-memory.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
@@ -11,19 +11,19 @@ import { checkOrders } from "./checks/orders.js";
 import { checkReaders } from "./checks/readers.js";
 import type { Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
-import { complete, type Spec } from "./to-batch/complete.js";
-import { withoutEchoes } from "./source/echoes.js";
-import { withEvidence } from "./to-batch/evidence.js";
-import { besides, gather, type IncludeMemory, type ReadFile } from "./source/include.js";
 import { issueFaults } from "./issues/issues.js";
-import type { Merged } from "./source/merge.js";
-import { locateIn } from "./source/origin.js";
-import { applyOverride, type Override, readOverride } from "./source/override.js";
 import type { PartFault } from "./issues/part-fault.js";
 import { type Readers, withResources } from "./resources/resources.js";
 import { batchSchema, type RawSpec } from "./schema/batch.js";
 import { readPartly } from "./schema/read-partly.js";
+import { withoutEchoes } from "./source/echoes.js";
+import { besides, gather, type IncludeMemory, type ReadFile } from "./source/include.js";
+import type { Merged } from "./source/merge.js";
+import { locateIn } from "./source/origin.js";
+import { applyOverride, type Override, readOverride } from "./source/override.js";
 import type { Part, Path } from "./source/source.js";
+import { complete, type Spec } from "./to-batch/complete.js";
+import { withEvidence } from "./to-batch/evidence.js";
 import { toBatch } from "./to-batch/to-batch.js";
 
 /** Top-level keys that a command cannot do without. */

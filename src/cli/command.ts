@@ -1,9 +1,9 @@
 import type { Fault } from "../core/fault.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Report } from "../report/report.js";
-import type { Format } from "./format.js";
 import type { Io } from "./io.js";
-import type { OutputOptions } from "./output-options.js";
+import type { Format } from "./output/format.js";
+import type { OutputOptions } from "./output/output-options.js";
 
 /** An option of one command. */
 export interface OptionDeclaration {

@@ -28,12 +28,14 @@ export function nodeIo(): Io {
       yield* path === "-" ? process.stdin : (await import("node:fs")).createReadStream(at(path));
     },
     readFile: async (path, atMost) =>
-      (await import("./read-whole.js")).readWhole(at(path), atMost) ??
+      (await import("./files/read-whole.js")).readWhole(at(path), atMost) ??
       drain((await import("node:fs")).createReadStream(at(path)), atMost),
-    find: async (argument) => (await import("./find-files.js")).findFiles(argument, process.cwd()),
-    writeFileAtomic: async (path, text) => (await import("./write-files.js")).writeWhole(at(path), text),
-    replaceFile: async (path) => (await import("./replace-file.js")).replaceFile(at(path)),
-    createFiles: async (folder, files) => (await import("./write-files.js")).createFiles(at(folder), files),
+    find: async (argument) => (await import("./files/find-files.js")).findFiles(argument, process.cwd()),
+    writeFileAtomic: async (path, text) =>
+      (await import("./files/write-files.js")).writeWhole(at(path), text),
+    replaceFile: async (path) => (await import("./files/replace-file.js")).replaceFile(at(path)),
+    createFiles: async (folder, files) =>
+      (await import("./files/write-files.js")).createFiles(at(folder), files),
     realPath: (path) => {
       try {
         return realpathSync.native(at(path));

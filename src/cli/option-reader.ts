@@ -1,7 +1,7 @@
-import type { Dilution } from "../core/model/batch.js";
 import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
-import { parseDilution } from "../core/quantity/parse/parse-dilution.js";
+import type { Dilution } from "../core/model/batch.js";
 import type { KindName } from "../core/quantity/kinds.js";
+import { parseDilution } from "../core/quantity/parse/parse-dilution.js";
 import { type ParseOptions, parseQuantity } from "../core/quantity/parse/parse-quantity.js";
 
 /** Reads options one by one and keeps every fault, so that one run reports them all. */

@@ -2,11 +2,11 @@ import { done, error, failed, type Outcome } from "../core/fault.js";
 import type { CommandDeclaration, Request } from "./command.js";
 import { commands as known } from "./commands.js";
 import { defect } from "./defect.js";
-import { finish } from "./finish.js";
+import { ownInput, watched } from "./files/own-input.js";
 import type { Io } from "./io.js";
-import { checkOutput, type RawOutputOptions } from "./output-options.js";
-import { ownInput, watched } from "./own-input.js";
-import { turnDown } from "./say.js";
+import { finish } from "./output/finish.js";
+import { checkOutput, type RawOutputOptions } from "./output/output-options.js";
+import { turnDown } from "./output/say.js";
 import { type Call, CommanderError, tree } from "./tree.js";
 
 /** `help` and `help plan` as `--help` and `plan --help`. */

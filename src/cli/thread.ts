@@ -1,8 +1,8 @@
 import { availableParallelism } from "node:os";
 import { parentPort, Worker, workerData } from "node:worker_threads";
+import { watched } from "./files/own-input.js";
 import type { Answer, Io, Thread } from "./io.js";
 import { nodeIo } from "./node-io.js";
-import { watched } from "./own-input.js";
 
 /** Starts a thread on a script of ours; it answers one question after the other, in their order. */
 function startThread(script: URL, job: unknown): Thread {

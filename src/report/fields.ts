@@ -1,7 +1,7 @@
 import type { DyeAmount } from "../core/bath/make-up/make-up.js";
-import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./digits.js";
 import type { Field } from "./row-table.js";
 import type { Cell } from "./table.js";
+import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./words/digits.js";
 
 /** A field of text; `key` is its header everywhere. */
 export const textField = (key: string, value: Cell): Field => [{ key, title: key }, value];

@@ -1,4 +1,4 @@
-import type { Tone } from "./paint.js";
+import type { Tone } from "./format/paint.js";
 
 /** A value in a table: text, a number in the column's unit, or nothing. */
 export type Cell = string | number | null;

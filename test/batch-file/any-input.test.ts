@@ -2,9 +2,9 @@ import fc from "fast-check";
 import stringWidth from "fast-string-width";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
+import { type BatchRead, readBatch } from "../../src/batch-file/read-batch.js";
 import type { Diagnostic } from "../../src/diagnostics/diagnostic.js";
 import { renderText } from "../../src/diagnostics/render-text.js";
-import { type BatchRead, readBatch } from "../../src/batch-file/read-batch.js";
 import { readFile } from "./read.js";
 
 const whole = ["everything.yaml", "everything-workshop.yaml", "everything-dyes.yaml"]

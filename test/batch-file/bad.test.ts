@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { renderText } from "../../src/diagnostics/render-text.js";
-import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import { type BatchInput, readBatch } from "../../src/batch-file/read-batch.js";
+import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import { reflectanceReader } from "../../src/batch-file/resources/reflectance.js";
+import { renderText } from "../../src/diagnostics/render-text.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 const folder = "fixtures/bad";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { planBatch } from "../../src/core/plan/plan.js";
-import { blankCost } from "../../src/core/cost/rate/blank.js";
 import { uncertainInputs } from "../../src/batch-file/to-batch/uncertain-inputs.js";
+import { blankCost } from "../../src/core/cost/rate/blank.js";
+import { planBatch } from "../../src/core/plan/plan.js";
 import { readGood } from "./read.js";
 
 const read = () => readGood("built-blanks.yaml");

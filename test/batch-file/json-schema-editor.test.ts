@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
-import { starter } from "../../src/cli/new/starter.js";
 import { batchJsonSchema } from "../../src/batch-file/json-schema.js";
+import { starter } from "../../src/cli/new/starter.js";
 
 const ajv = () =>
   new Ajv2020({ allErrors: true, allowUnionTypes: true, formats: { date: /^\d{4}-\d\d-\d\d$/ } });

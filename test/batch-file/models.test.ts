@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { renderText } from "../../src/diagnostics/render-text.js";
 import { modelReader } from "../../src/batch-file/resources/model-reader.js";
+import { renderText } from "../../src/diagnostics/render-text.js";
 import { readBytes, readFile, readText } from "./read.js";
 
 const name = "fixtures/models/batch.yaml";

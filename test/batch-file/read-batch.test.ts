@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import { done, error, failed } from "../../src/core/fault.js";
 import { toDiagnostic } from "../../src/diagnostics/to-diagnostic.js";
-import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import { readBytes, readFile, readGood, readText } from "./read.js";
 
 const block = readBytes("fixtures/models/block.stl");

@@ -6,7 +6,7 @@ import { build } from "esbuild";
 const rounds = Number(process.argv[2] ?? 200);
 const bundled = await build({
   stdin: {
-    contents: `export { bathLife } from "./src/core/bath/life.js"; export { dipTimer } from "./src/core/uptake/depth.js";`,
+    contents: `export { bathLife } from "./src/core/bath/life/bath-life.js"; export { dipTimer } from "./src/core/uptake/law/depth.js";`,
     resolveDir: new URL("../../", import.meta.url).pathname,
   },
   bundle: true,

@@ -13,7 +13,7 @@ import { build } from "esbuild";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const bundle = await build({
   absWorkingDir: root,
-  entryPoints: ["src/core/colour/ciede2000.ts"],
+  entryPoints: ["src/core/colour/difference/ciede2000.ts"],
   bundle: true,
   format: "esm",
   write: false,

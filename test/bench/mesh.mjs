@@ -10,10 +10,10 @@ import { strToU8, zipSync } from "fflate";
 
 const folder = mkdtempSync(join(tmpdir(), "bench-"));
 const from = (name) =>
-  `export * from ${JSON.stringify(fileURLToPath(new URL(`../../src/core/mesh/${name}.ts`, import.meta.url)))};`;
+  `export * from ${JSON.stringify(fileURLToPath(new URL(`../../src/core/part/${name}.ts`, import.meta.url)))};`;
 await build({
   stdin: {
-    contents: ["measure", "stl-binary", "sums", "topology", "triangles"].map(from).join("\n"),
+    contents: ["measure", "stl/stl-binary", "sums", "surface/topology", "triangles"].map(from).join("\n"),
     resolveDir: fileURLToPath(new URL("../../", import.meta.url)),
   },
   bundle: true,

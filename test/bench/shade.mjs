@@ -8,8 +8,8 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 const { outputFiles } = await build({
   stdin: {
     contents: `
-      export { describeShade } from "./src/core/uptake/describe-shade.ts";
-      export { smoothReflectance } from "./src/core/colour/smooth-reflectance.ts";
+      export { describeShade } from "./src/core/uptake/shade/describe-shade.ts";
+      export { smoothReflectance } from "./src/core/colour/spectrum/smooth-reflectance.ts";
     `,
     resolveDir: root,
     loader: "ts",

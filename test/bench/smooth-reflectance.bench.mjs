@@ -7,7 +7,7 @@ import { build } from "esbuild";
 const bundle = await build({
   absWorkingDir: fileURLToPath(new URL("../../", import.meta.url)),
   stdin: {
-    contents: `export { smoothReflectance } from "./src/core/colour/smooth-reflectance.js";`,
+    contents: `export { smoothReflectance } from "./src/core/colour/spectrum/smooth-reflectance.js";`,
     resolveDir: fileURLToPath(new URL("../../", import.meta.url)),
   },
   bundle: true,

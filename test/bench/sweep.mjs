@@ -48,10 +48,10 @@ say("sweep, whole command", whole, `, ${rows} rows`);
 
 const bundled = await build({
   stdin: {
-    contents: `export { openBatch } from "./src/spec/read-batch.js";
-      export { planBatch } from "./src/core/batch/plan.js";
-      export { dyeMemory } from "./src/core/uptake/dye-memory.js";
-      export { combinations } from "./src/core/maths/combinations.js";
+    contents: `export { openBatch } from "./src/batch-file/read-batch.js";
+      export { planBatch } from "./src/core/plan/plan.js";
+      export { dyeMemory } from "./src/core/uptake/swatches/dye-memory.js";
+      export { combinations } from "./src/core/maths/sampling/combinations.js";
       export { readVaried } from "./src/cli/sweep/vary.js";`,
     resolveDir: root,
   },

@@ -1,7 +1,7 @@
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
 import { colourReport, spectrumReport } from "../../src/core/colour/colour-report.js";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { runFake } from "./fake-io.js";
 
 const formats = [

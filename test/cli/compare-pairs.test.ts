@@ -3,8 +3,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Io } from "../../src/cli/io.js";
 import { compareLab } from "../../src/core/colour/difference/compare-colours.js";
-import { decimals } from "../../src/report/digits.js";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
+import { decimals } from "../../src/report/words/digits.js";
 import { runFake } from "./fake-io.js";
 
 const good = `id,L1,a1,b1,L2,a2,b2,note

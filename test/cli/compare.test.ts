@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { starter } from "../../src/cli/new/starter.js";
 import { compareLab } from "../../src/core/colour/difference/compare-colours.js";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { runFake } from "./fake-io.js";
 
 const cases: Readonly<Record<string, readonly string[]>> = {

@@ -4,9 +4,9 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { BatchFile } from "../../src/cli/cost/batch-files.js";
 import { type CostJob, fileCosting } from "../../src/cli/cost/file-costs.js";
-import { findFiles } from "../../src/cli/find-files.js";
+import { findFiles } from "../../src/cli/files/find-files.js";
+import { watched as watchedIo } from "../../src/cli/files/own-input.js";
 import type { Io, Thread } from "../../src/cli/io.js";
-import { watched as watchedIo } from "../../src/cli/own-input.js";
 import { runFake } from "./fake-io.js";
 
 let folder = "";

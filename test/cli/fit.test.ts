@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { runFake } from "./fake-io.js";
 
 const file = (text: string | Uint8Array) => ({

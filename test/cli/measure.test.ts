@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { binaryStl, threeMf } from "../core/part/tools/files.js";
 import { box, moved, together } from "../core/part/tools/solids.js";
 import { folderIo } from "../tools/folder-io.js";

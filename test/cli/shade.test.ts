@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { ciede2000 } from "../../src/core/colour/difference/ciede2000.js";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";
 

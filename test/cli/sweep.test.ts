@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
 import { readVaried, splitValues, spreadRange } from "../../src/cli/sweep/vary.js";
-import { widthOf } from "../../src/report/wrap.js";
+import { widthOf } from "../../src/report/format/wrap.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";
 

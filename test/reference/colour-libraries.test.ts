@@ -3,8 +3,14 @@ import convert from "color-convert";
 import Color from "colorjs.io";
 import { converter, differenceCie76, differenceCie94, differenceCiede2000, differenceCmc } from "culori";
 import { expect, test } from "vitest";
+import {
+  cie76,
+  cie94,
+  cie94Textile,
+  cmc11,
+  cmc21,
+} from "../../src/core/colour/difference/cie-differences.js";
 import { ciede2000, ciede2000Pairs } from "../../src/core/colour/difference/ciede2000.js";
-import { cie76, cie94, cie94Textile, cmc11, cmc21 } from "../../src/core/colour/difference/cie-differences.js";
 import { srgbToLab } from "../../src/core/colour/screen/srgb.js";
 import type { Lab } from "../../src/core/model/colour.js";
 import { randomNumbers } from "../tools/random-numbers.js";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { readBatch } from "../../src/batch-file/read-batch.js";
 import { starter } from "../../src/cli/new/starter.js";
 import { planBatch } from "../../src/core/plan/plan.js";
 import { parseDilution } from "../../src/core/quantity/parse/parse-dilution.js";
-import { readBatch } from "../../src/batch-file/read-batch.js";
 
 // Common practice, no source. It is what people do who dip sintered nylon in small tanks, not measurements; the tool must
 // take such work as ordinary, without a warning, and its starter must be such work.

@@ -1,7 +1,12 @@
 import { expect, test } from "vitest";
 import { dilutionInWords } from "../../src/core/bath/make-up/dilution-in-words.js";
 import { makeUp } from "../../src/core/bath/make-up/make-up.js";
-import { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "../../src/core/bath/make-up/mixing.js";
+import {
+  alligation,
+  dilutedConcentration,
+  dilutedVolume,
+  weakerToAdd,
+} from "../../src/core/bath/make-up/mixing.js";
 
 test("0.850 L of 5.00 M in 1.80 L is 2.36 M", () => {
   // source: chemistry2e

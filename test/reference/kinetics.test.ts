@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import type { LawName } from "../../src/core/model/batch.js";
 import { solveLeastSquares } from "../../src/core/maths/least-squares/linear-least-squares.js";
 import { fitNonlinear } from "../../src/core/maths/least-squares/nonlinear-least-squares.js";
+import type { LawName } from "../../src/core/model/batch.js";
 import { fitLaw } from "../../src/core/uptake/fit/fit-law.js";
 import { certifiedSets, observationsOf } from "./nist-sets.js";
 

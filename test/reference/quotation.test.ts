@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { marginOf, markupForMargin, markupOf } from "../../src/core/cost/price/margin.js";
-import { roundMoney } from "../../src/core/cost/rounding.js";
 import { sellingPrice } from "../../src/core/cost/price/selling-price.js";
 import { costPerGood, unitCostWithYield } from "../../src/core/cost/rate/unit-cost.js";
+import { roundMoney } from "../../src/core/cost/rounding.js";
 
 const job = { material: 2.5, perHour: 38 + 55, secondsPerPart: 45, setUp: 240, batchSize: 500 };
 const plain = { overhead: 0, fees: 0, tax: 0 };

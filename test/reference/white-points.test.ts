@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { illuminantPower } from "../../src/core/colour/spectrum/cie-tables.js";
-import type { IlluminantName, ObserverName } from "../../src/core/model/colour.js";
 import { curveWeights, tableWeights } from "../../src/core/colour/spectrum/weights.js";
+import type { IlluminantName, ObserverName } from "../../src/core/model/colour.js";
 
 const whiteOf = (illuminant: IlluminantName, observer: ObserverName) =>
   tableWeights({ illuminant, observer }).white;

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { csv } from "../../src/report/csv.js";
-import { markdown } from "../../src/report/markdown.js";
-import { coloured, plain, trueColoured } from "../../src/report/paint.js";
+import { csv } from "../../src/report/format/csv.js";
+import { markdown } from "../../src/report/format/markdown.js";
+import { coloured, plain, trueColoured } from "../../src/report/format/paint.js";
+import { textTable } from "../../src/report/format/text-table.js";
 import type { Table } from "../../src/report/table.js";
-import { textTable } from "../../src/report/text-table.js";
 
 const table: Table = {
   columns: [

@@ -1,9 +1,9 @@
-import { isAmount } from "../to-batch/amounts.js";
-import { isMap } from "../source/is-map.js";
 import { listed, nearest } from "../issues/nearest.js";
-import { rememberBy } from "../to-batch/remember-by.js";
 import { isBuild } from "../schema/blank.js";
+import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
+import { isAmount } from "../to-batch/amounts.js";
+import { rememberBy } from "../to-batch/remember-by.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";

@@ -1,6 +1,6 @@
-import { isAmount } from "../to-batch/amounts.js";
 import { listed } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
+import { isAmount } from "../to-batch/amounts.js";
 import { items, own, type PartlyRead, type Report } from "./report.js";
 
 /** Every order needs a bath of its dye, and a price of the undyed part on its base. */

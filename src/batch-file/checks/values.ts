@@ -1,6 +1,6 @@
 import { convertTo } from "../../core/quantity/convert.js";
-import { describeQuantity } from "../../core/quantity/text/describe.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { listed } from "../issues/nearest.js";
 import { entries, items, own, type PartlyRead, type Report } from "./report.js";

@@ -1,7 +1,7 @@
 import type { ZodType } from "zod";
+import type { Path } from "../source/source.js";
 import { listed } from "./nearest.js";
 import { exampleAt, keysAt, schemaAt } from "./schema-at.js";
-import type { Path } from "../source/source.js";
 
 /** The part of some data that a path leads to. */
 export const valueAt = (data: unknown, path: Path): unknown =>

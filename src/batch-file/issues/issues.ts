@@ -1,11 +1,11 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
+import { type Told, thing } from "../schema/leaf.js";
+import type { Path } from "../source/source.js";
 import { formOf, keyToAdd, mapExample, shown, valueAt } from "./issue-words.js";
 import { listed, nearest } from "./nearest.js";
 import type { PartFault } from "./part-fault.js";
-import { type Told, thing } from "../schema/leaf.js";
 import { schemaAt } from "./schema-at.js";
-import type { Path } from "../source/source.js";
 import { unknownKeys } from "./unknown-keys.js";
 
 const wanted: { readonly [type: string]: string } = {

@@ -1,10 +1,10 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
+import type { Path } from "../source/source.js";
 import { shown } from "./issue-words.js";
 import { listed, nearest } from "./nearest.js";
 import type { PartFault } from "./part-fault.js";
 import { keysAt } from "./schema-at.js";
-import type { Path } from "../source/source.js";
 
 /** Keys that the schema does not have, with the nearest one that it has. */
 export function unknownKeys(issue: core.$ZodIssueUnrecognizedKeys, path: Path, schema: ZodType): PartFault[] {

@@ -1,9 +1,9 @@
-import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
 import { type Fault, type Outcome, warning } from "../../core/fault.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
 import { volumeDoubted, volumeDoubts } from "../../core/part/mesh-warnings.js";
-import type { Spec } from "../to-batch/complete.js";
+import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
 import type { Amount } from "../schema/quantities.js";
+import type { Spec } from "../to-batch/complete.js";
 
 type Part = Spec["parts"][string];
 

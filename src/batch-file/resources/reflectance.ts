@@ -1,8 +1,8 @@
-import type { Colour } from "../../core/model/batch.js";
 import { csvNumber, type DecimalMark } from "../../core/colour/csv/csv-number.js";
-import { wavelengthsOf } from "../../core/colour/spectrum/grid.js";
 import { readReflectance, wavelengthColumn } from "../../core/colour/csv/reflectance-csv.js";
+import { wavelengthsOf } from "../../core/colour/spectrum/grid.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { Colour } from "../../core/model/batch.js";
 import type { ReadFile } from "../source/include.js";
 
 /** A measured curve. */

@@ -1,10 +1,10 @@
-import type { BathStart, Colour } from "../../core/model/batch.js";
 import type { Fault, Outcome } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import type { BathStart, Colour } from "../../core/model/batch.js";
+import type { Path } from "../source/source.js";
 import type { Spec } from "../to-batch/complete.js";
 import type { ReadModel } from "./model-reader.js";
 import { partOfModel } from "./part-of-model.js";
-import type { Path } from "../source/source.js";
 
 /** State of a bath as its log leaves it. */
 export type LoggedStart = Extract<BathStart, { kind: "kept" }>;

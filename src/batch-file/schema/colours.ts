@@ -1,8 +1,8 @@
-import { parseHex } from "../../core/colour/screen/css-colour.js";
 import { parseReading, readingForm } from "../../core/colour/reading.js";
 import { resolveLab } from "../../core/colour/resolve-colour.js";
-import type { Lab, Reading } from "../../core/model/colour.js";
+import { parseHex } from "../../core/colour/screen/css-colour.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { Lab, Reading } from "../../core/model/colour.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";

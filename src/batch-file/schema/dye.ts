@@ -1,6 +1,10 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
-import { dilutionHelp, type ParsedDilution, parseDilution } from "../../core/quantity/parse/parse-dilution.js";
+import {
+  dilutionHelp,
+  type ParsedDilution,
+  parseDilution,
+} from "../../core/quantity/parse/parse-dilution.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";

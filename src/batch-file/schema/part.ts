@@ -1,8 +1,8 @@
 import * as z from "zod";
 import { done, error, failed } from "../../core/fault.js";
 import type { MeshUnit } from "../../core/part/units.js";
-import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { listed } from "../issues/nearest.js";
+import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { blank } from "./blank.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
-import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
 import { count } from "./plain-values.js";

@@ -1,15 +1,15 @@
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
-import { keyPathText, readKeyPath, type Step } from "./key-path.js";
-import { type Lines, linesOf } from "./lines.js";
-import type { Merged } from "./merge.js";
 import { listed, nearest } from "../issues/nearest.js";
-import type { Origin } from "./origin.js";
-import { batchSchema } from "../schema/batch.js";
 import { isTextAt } from "../issues/schema-at.js";
-import type { Path, Source } from "./source.js";
+import { batchSchema } from "../schema/batch.js";
 import { yamlRanges } from "../yaml/yaml-locate.js";
 import { yamlPlain } from "../yaml/yaml-plain.js";
 import { readYaml } from "../yaml/yaml-read.js";
+import { keyPathText, readKeyPath, type Step } from "./key-path.js";
+import { type Lines, linesOf } from "./lines.js";
+import type { Merged } from "./merge.js";
+import type { Origin } from "./origin.js";
+import type { Path, Source } from "./source.js";
 
 /** An option that changes values of a batch: `--set key.path=value`. */
 export type OverrideOption = "--set" | "--vary";

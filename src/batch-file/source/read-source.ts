@@ -1,13 +1,13 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
-import { jsonShape } from "./json-shape.js";
-import { type Lines, linesOf } from "./lines.js";
-import { batchSchema } from "../schema/batch.js";
 import { isTextAt } from "../issues/schema-at.js";
-import type { Path, Source } from "./source.js";
+import { batchSchema } from "../schema/batch.js";
 import { yamlRanges } from "../yaml/yaml-locate.js";
 import { mostFaults, yamlPlain } from "../yaml/yaml-plain.js";
 import { readYaml } from "../yaml/yaml-read.js";
 import { deepest, type YamlNode, yamlTree } from "../yaml/yaml-tree.js";
+import { jsonShape } from "./json-shape.js";
+import { type Lines, linesOf } from "./lines.js";
+import type { Path, Source } from "./source.js";
 
 /** Largest file that is read [bytes]. */
 export const largest = 4 * 1024 * 1024;

@@ -1,6 +1,6 @@
-import type { Spec } from "./complete.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Path } from "../source/source.js";
+import type { Spec } from "./complete.js";
 
 type Holder = Record<string | number, unknown>;
 

@@ -1,9 +1,8 @@
-import type { Base } from "../../core/model/batch.js";
 import { resolveLab } from "../../core/colour/resolve-colour.js";
+import type { Base } from "../../core/model/batch.js";
 import type { Reading } from "../../core/model/colour.js";
-
-import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "../schema/batch.js";
+import { rememberBy } from "./remember-by.js";
 
 /** The reading of colours for which none is given. */
 export const standardReading: Reading = { illuminant: "D65", observer: 10 };

@@ -1,11 +1,11 @@
-import type { Colour } from "../../core/model/batch.js";
 import { mapped } from "../../core/mapped.js";
+import type { Colour } from "../../core/model/batch.js";
 import type { MeshUnit } from "../../core/part/units.js";
-import { standardReading } from "./base-under.js";
-import { rememberBy } from "./remember-by.js";
 import type { RawSpec } from "../schema/batch.js";
 import type { Amount } from "../schema/quantities.js";
 import { longestDipSeconds, shortestDipSeconds } from "../schema/workshop.js";
+import { standardReading } from "./base-under.js";
+import { rememberBy } from "./remember-by.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
 type RawDye = Raw<"dyes">[string];

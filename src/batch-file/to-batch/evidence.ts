@@ -1,4 +1,3 @@
-import type { Batch, Dye } from "../../core/model/batch.js";
 import type { Evidence } from "../../core/bath/evidence/forms.js";
 import { areaOfMass } from "../../core/bath/evidence/forms.js";
 import { type Assumed, type Estimate, reconcile, usualAssumed } from "../../core/bath/evidence/reconcile.js";
@@ -6,10 +5,11 @@ import { strengthOfSlowerDip } from "../../core/bath/evidence/strength-of-slower
 import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import type { Batch, Dye } from "../../core/model/batch.js";
 import type { ModelOf } from "../../core/uptake/swatches/dye-memory.js";
-import type { Spec } from "./complete.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Path } from "../source/source.js";
+import type { Spec } from "./complete.js";
 import { toBatch } from "./to-batch.js";
 
 type SpecDye = Spec["dyes"][string];

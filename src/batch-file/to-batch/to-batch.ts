@@ -1,12 +1,12 @@
-import type * as model from "../../core/model/batch.js";
 import { blankCost } from "../../core/cost/rate/blank.js";
 import { mapped } from "../../core/mapped.js";
+import type * as model from "../../core/model/batch.js";
 import { type ParsedSurface, wettedWallDm2 } from "../../core/quantity/parse/parse-surface.js";
+import { isBuild } from "../schema/blank.js";
+import type { Amount } from "../schema/quantities.js";
 import { baseUnder, standardReading } from "./base-under.js";
 import type { Spec } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
-import { isBuild } from "../schema/blank.js";
-import type { Amount } from "../schema/quantities.js";
 
 /** An object without the keys that are undefined: what an optional key of the model wants. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {

@@ -1,7 +1,7 @@
 import type { UncertainInput } from "../../core/cost/spread/uncertain-input.js";
+import type { Path } from "../source/source.js";
 import { amountsOf } from "./amounts.js";
 import type { Spec } from "./complete.js";
-import type { Path } from "../source/source.js";
 
 /** Keys of values that are shares of a whole. */
 const shares = new Set([

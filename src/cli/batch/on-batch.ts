@@ -1,10 +1,10 @@
-import type { Batch } from "../../core/model/batch.js";
+import type { BatchRead, Need } from "../../batch-file/read-batch.js";
+import type { Spec } from "../../batch-file/to-batch/complete.js";
 import type { Fault, Outcome } from "../../core/fault.js";
+import type { Batch } from "../../core/model/batch.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { Report } from "../../report/report.js";
-import type { Spec } from "../../batch-file/to-batch/complete.js";
-import type { BatchRead, Need } from "../../batch-file/read-batch.js";
 import { type Request, type Result, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { readBatchFile } from "./read.js";

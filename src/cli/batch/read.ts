@@ -5,12 +5,12 @@ import {
   type OpenBatch,
   openBatch,
 } from "../../batch-file/read-batch.js";
-import { largest } from "../../batch-file/source/read-source.js";
 import { reflectanceReader } from "../../batch-file/resources/reflectance.js";
+import { largest } from "../../batch-file/source/read-source.js";
 import type { Request } from "../command.js";
 import { unplaced } from "../command.js";
+import { readNamed, readText } from "../files/read-text.js";
 import type { Io } from "../io.js";
-import { readNamed, readText } from "../read-text.js";
 
 /** One byte more than may be read, so that a file that is too large is seen to be. */
 const atMost = largest + 1;

@@ -1,11 +1,11 @@
-import { planBatch } from "../../core/plan/plan.js";
-import { planMemory } from "../../core/plan/run/plan-memory.js";
-import { type Spread, spread } from "../../core/cost/spread/spread.js";
-import { type PlanFigure, spreadOutputs } from "../../core/plan/results/spread-outputs.js";
 import { withAmounts } from "../../batch-file/to-batch/amounts.js";
 import type { Spec } from "../../batch-file/to-batch/complete.js";
 import { toBatch } from "../../batch-file/to-batch/to-batch.js";
 import { uncertainInputs } from "../../batch-file/to-batch/uncertain-inputs.js";
+import { type Spread, spread } from "../../core/cost/spread/spread.js";
+import { planBatch } from "../../core/plan/plan.js";
+import { type PlanFigure, spreadOutputs } from "../../core/plan/results/spread-outputs.js";
+import { planMemory } from "../../core/plan/run/plan-memory.js";
 import type { SpreadTask } from "./spread-task.js";
 
 /** Works a batch as often as is asked for, all that is uncertain drawn anew each time. */

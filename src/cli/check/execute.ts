@@ -1,6 +1,6 @@
+import { error, type Fault } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
-import { error, type Fault } from "../../core/fault.js";
 import { dyeModel } from "../../core/uptake/shade/aim.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { checkReport } from "../../report/check/report.js";

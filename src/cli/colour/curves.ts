@@ -1,14 +1,14 @@
 import { spectrumReport } from "../../core/colour/colour-report.js";
 import { type ReflectanceReader, readReflectance } from "../../core/colour/csv/reflectance-csv.js";
-import type { Reading } from "../../core/model/colour.js";
 import { error, type Fault, isError } from "../../core/fault.js";
+import type { Reading } from "../../core/model/colour.js";
 import { type CurveReport, curvesReport } from "../../report/colour/curves.js";
 import { type Result, unplaced } from "../command.js";
 import { type CsvRow, readRows } from "../csv/read-rows.js";
 import { decimalShown } from "../csv/sniff.js";
+import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
-import type { OutputOptions } from "../output-options.js";
-import { readFault } from "../read-text.js";
+import type { OutputOptions } from "../output/output-options.js";
 
 /** Rows go to the reader once a number has shown the decimal sign; until then they wait. */
 function feeder(header: readonly string[], faults: Fault[]) {

@@ -1,8 +1,8 @@
-import { carryOver } from "../../core/colour/spectrum/convert-reading.js";
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { srgbReading } from "../../core/colour/screen/srgb.js";
-import { type Colour, type Reading, sameReading } from "../../core/model/colour.js";
+import { carryOver } from "../../core/colour/spectrum/convert-reading.js";
 import { done, type Fault, type Outcome } from "../../core/fault.js";
+import { type Colour, type Reading, sameReading } from "../../core/model/colour.js";
 
 /** A colour as it was typed, or a shade of a batch. */
 export interface Given {

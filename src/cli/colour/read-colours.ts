@@ -1,7 +1,7 @@
+import type { BatchRead } from "../../batch-file/read-batch.js";
 import type { Batch } from "../../core/model/batch.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
-import type { BatchRead } from "../../batch-file/read-batch.js";
 import { type Request, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { type Given, givenColour } from "./given.js";

@@ -1,6 +1,6 @@
 import { parseReading } from "../../core/colour/reading.js";
-import type { Reading } from "../../core/model/colour.js";
 import { done, type Outcome } from "../../core/fault.js";
+import type { Reading } from "../../core/model/colour.js";
 import { about } from "./given.js";
 
 /** `--reading`, where it is given. */

@@ -1,6 +1,6 @@
 import { findIlluminant, findObserver, illuminantNames } from "../../core/colour/reading.js";
-import type { IlluminantName, ObserverName, Reading } from "../../core/model/colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { IlluminantName, ObserverName, Reading } from "../../core/model/colour.js";
 import type { Request } from "../command.js";
 import { usage } from "../usage.js";
 import { readReading } from "./read-reading.js";

@@ -1,8 +1,8 @@
 import { type ColourReport, colourReport, spectrumReport } from "../../core/colour/colour-report.js";
 import { curveGrid } from "../../core/colour/spectrum/grid.js";
 import { smoothReflectance } from "../../core/colour/spectrum/smooth-reflectance.js";
-import { type Reading, sameReading } from "../../core/model/colour.js";
 import type { Outcome } from "../../core/fault.js";
+import { type Reading, sameReading } from "../../core/model/colour.js";
 import { type Given, readUnder } from "./given.js";
 
 /** The report of a colour under a reading; CIELAB read under another is carried over through its smoothest curve. */

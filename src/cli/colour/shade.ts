@@ -1,6 +1,6 @@
-import type { Batch, Shade } from "../../core/model/batch.js";
 import { srgbReading } from "../../core/colour/screen/srgb.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { Batch, Shade } from "../../core/model/batch.js";
 import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
 import type { Given } from "./given.js";
 

@@ -1,8 +1,8 @@
 import { compareColours } from "../../core/colour/difference/compare-colours.js";
 import { changeGrade } from "../../core/colour/difference/grey-scale.js";
 import { defaultReading } from "../../core/colour/resolve-colour.js";
-import { sameReading } from "../../core/model/colour.js";
 import type { Fault } from "../../core/fault.js";
+import { sameReading } from "../../core/model/colour.js";
 import { compareReport } from "../../report/compare/report.js";
 import { about, type Given, readAs, readUnder } from "../colour/given.js";
 import { readColours } from "../colour/read-colours.js";

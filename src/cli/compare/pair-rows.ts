@@ -1,13 +1,13 @@
-import { compareLab } from "../../core/colour/difference/compare-colours.js";
 import type { DecimalMark } from "../../core/colour/csv/csv-number.js";
 import { type PairColumns, pairColumns, pairRow } from "../../core/colour/csv/pairs-csv.js";
+import { compareLab } from "../../core/colour/difference/compare-colours.js";
 import { error, type Fault } from "../../core/fault.js";
 import { addedColumns } from "../../report/compare/added-columns.js";
 import type { PairHeader, PairRow } from "../../report/compare/pair.js";
 import { type CsvRow, readRows } from "../csv/read-rows.js";
 import { decimalShown } from "../csv/sniff.js";
+import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
-import { readFault } from "../read-text.js";
 
 /** What came of some rows: the good ones and what is wrong with the others, both in order. */
 export interface SomeRows {

@@ -1,5 +1,5 @@
-import type { Reading } from "../../core/model/colour.js";
 import type { Fault } from "../../core/fault.js";
+import type { Reading } from "../../core/model/colour.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Limit, type PairHeader, type PairRow, verdictOf } from "../../report/compare/pair.js";
 import { csvPairs, jsonPairs, ndjsonPairs, type PairWriter } from "../../report/compare/pair-writers.js";
@@ -7,7 +7,7 @@ import { pairsReport } from "../../report/compare/pairs-report.js";
 import { pairsSaid } from "../../report/compare/pairs-said.js";
 import { type Result, type Stream, unplaced } from "../command.js";
 import type { Io } from "../io.js";
-import type { OutputOptions } from "../output-options.js";
+import type { OutputOptions } from "../output/output-options.js";
 import { comparedRows } from "./pair-rows.js";
 
 /** What is asked of a file of pairs. */

@@ -1,6 +1,6 @@
 import { differenceFormulas, type FormulaName } from "../../core/colour/difference/compare-colours.js";
-import type { Reading } from "../../core/model/colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { Reading } from "../../core/model/colour.js";
 import type { Limit } from "../../report/compare/pair.js";
 import { readReading } from "../colour/read-reading.js";
 import type { Request } from "../command.js";

@@ -1,6 +1,6 @@
 import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../format.js";
+import { tableFormats } from "../output/format.js";
 
 /** `cost` as help and completion know it. */
 export const cost: CommandDeclaration = {

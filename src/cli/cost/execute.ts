@@ -3,7 +3,7 @@ import { costColumns } from "../../report/cost/columns.js";
 import { readCostSnapshot } from "../../report/cost/read-snapshot.js";
 import { columnPositions } from "../../report/select-columns.js";
 import { type Execute, type Result, refused, unplaced } from "../command.js";
-import { readNamed } from "../read-text.js";
+import { readNamed } from "../files/read-text.js";
 import { batchFiles } from "./batch-files.js";
 import { type Costed, costed } from "./costed.js";
 import { type Counts, noCounts } from "./counts.js";

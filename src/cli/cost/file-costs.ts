@@ -1,12 +1,12 @@
-import { costSource } from "../../core/plan/results/cost-source.js";
-import { planMemory } from "../../core/plan/run/plan-memory.js";
+import { includeMemory } from "../../batch-file/source/include.js";
 import { costBatch } from "../../core/cost/history/snapshot.js";
 import type { Fault } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import { costSource } from "../../core/plan/results/cost-source.js";
+import { planMemory } from "../../core/plan/run/plan-memory.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { CostEntry } from "../../report/cost/entry.js";
-import { includeMemory } from "../../batch-file/source/include.js";
 import { readBatchFile } from "../batch/read.js";
 import { spreadOf } from "../batch/spread-of.js";
 import type { Request } from "../command.js";

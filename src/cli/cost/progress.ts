@@ -1,5 +1,5 @@
 import type { Io } from "../io.js";
-import type { OutputOptions } from "../output-options.js";
+import type { OutputOptions } from "../output/output-options.js";
 
 /** Shows how far a long run is, on one line that goes away again. */
 export interface Progress {

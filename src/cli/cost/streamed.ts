@@ -3,7 +3,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type CostWriter, csvCosts, jsonCosts, ndjsonCosts } from "../../report/cost/cost-writers.js";
 import type { CostEntry } from "../../report/cost/entry.js";
 import { type Stream, unplaced } from "../command.js";
-import type { OutputOptions } from "../output-options.js";
+import type { OutputOptions } from "../output/output-options.js";
 import type { Costed } from "./costed.js";
 import { type Counts, countsSaid, isMissed } from "./counts.js";
 import type { CostTask } from "./task.js";

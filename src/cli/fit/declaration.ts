@@ -1,6 +1,6 @@
 import { lawNames } from "../../core/uptake/law/laws.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../format.js";
+import { tableFormats } from "../output/format.js";
 
 /** `fit` as help and completion know it. */
 export const fit: CommandDeclaration = {

@@ -1,13 +1,13 @@
-import type { LawName } from "../../core/model/batch.js";
+import { listed, nearest } from "../../batch-file/issues/nearest.js";
 import { error, type Fault } from "../../core/fault.js";
+import type { LawName } from "../../core/model/batch.js";
 import { fitUptake } from "../../core/uptake/fit/fit-uptake.js";
 import { columnMeaning } from "../../core/uptake/fit/table-columns.js";
 import { readUptakeTable } from "../../core/uptake/fit/uptake-table.js";
 import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { fitReport } from "../../report/fit/report.js";
-import { listed, nearest } from "../../batch-file/issues/nearest.js";
 import { type Execute, type Result, refused, unplaced } from "../command.js";
-import { readNamed } from "../read-text.js";
+import { readNamed } from "../files/read-text.js";
 import { placedRows } from "./placed-rows.js";
 
 /** Longest file read [bytes]: some hundred thousand readings. */

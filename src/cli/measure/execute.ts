@@ -1,15 +1,15 @@
-import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
-import { partInTank } from "../../core/plan/assign/part-in-tank.js";
+import { largestModel } from "../../batch-file/resources/model-reader.js";
 import { error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { measureMesh } from "../../core/part/measure.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
+import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
+import { partInTank } from "../../core/plan/assign/part-in-tank.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import type { MeasuredFile } from "../../report/measure/measured-file.js";
 import { measureReport } from "../../report/measure/report.js";
-import { largestModel } from "../../batch-file/resources/model-reader.js";
 import { type Execute, refused, unplaced } from "../command.js";
+import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
-import { readFault } from "../read-text.js";
 import { readTank, type TankRead } from "./read-tank.js";
 import { type MeasureTask, readTask } from "./read-task.js";
 

@@ -1,7 +1,7 @@
-import type { Batch, Tank } from "../../core/model/batch.js";
-import { done, error, failed, type Outcome } from "../../core/fault.js";
-import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { nearest } from "../../batch-file/issues/nearest.js";
+import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { Batch, Tank } from "../../core/model/batch.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Request, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 

@@ -1,7 +1,7 @@
+import { listed } from "../../batch-file/issues/nearest.js";
+import { modelUnit, modelUnitNames } from "../../batch-file/resources/model-units.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { MeshUnit } from "../../core/part/units.js";
-import { modelUnit, modelUnitNames } from "../../batch-file/resources/model-units.js";
-import { listed } from "../../batch-file/issues/nearest.js";
 import type { Request } from "../command.js";
 import { optionReader } from "../option-reader.js";
 import { usage } from "../usage.js";

@@ -1,5 +1,5 @@
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../format.js";
+import { tableFormats } from "../output/format.js";
 
 /** `mix` as help and completion know it. */
 export const mix: CommandDeclaration = {

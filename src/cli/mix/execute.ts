@@ -1,4 +1,3 @@
-import { type Caution, cautions } from "../../core/plan/advice/cautions.js";
 import { dilutionInWords } from "../../core/bath/make-up/dilution-in-words.js";
 import { makeUp } from "../../core/bath/make-up/make-up.js";
 import { dilutedVolume } from "../../core/bath/make-up/mixing.js";
@@ -6,13 +5,14 @@ import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/make-up/on
 import { topping } from "../../core/bath/make-up/top-up.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
-import { percent, pour, volumeSaid } from "../../report/amounts.js";
+import { type Caution, cautions } from "../../core/plan/advice/cautions.js";
 import { assumedWarmth } from "../../report/mix/assumed.js";
 import { makeUpReport } from "../../report/mix/make-up.js";
 import { onWeightReport } from "../../report/mix/on-weight.js";
 import { thinningReport } from "../../report/mix/thinning.js";
 import { topUpReport } from "../../report/mix/top-up.js";
 import type { Report } from "../../report/report.js";
+import { percent, pour, volumeSaid } from "../../report/words/amounts.js";
 import { type Execute, refused, unplaced } from "../command.js";
 import { readTask } from "./read-task.js";
 import type { MixTask, TaskOf, Warmth } from "./task.js";

@@ -1,5 +1,5 @@
-import { planBatch } from "../../core/plan/plan.js";
 import { done } from "../../core/fault.js";
+import { planBatch } from "../../core/plan/plan.js";
 import { planReport } from "../../report/plan/report.js";
 import { onBatch } from "../batch/on-batch.js";
 import { spreadTask } from "../batch/spread-task.js";

@@ -1,5 +1,5 @@
-import { error } from "../../core/fault.js";
 import { batchJsonSchema } from "../../batch-file/json-schema.js";
+import { error } from "../../core/fault.js";
 import { type Execute, refused } from "../command.js";
 
 /** The JSON Schema as a file takes it: the same in both formats. */

@@ -1,5 +1,5 @@
 import type { CommandDeclaration } from "../command.js";
-import { pictureFormats } from "../format.js";
+import { pictureFormats } from "../output/format.js";
 
 /** `shade` as help and completion know it. */
 export const shade: CommandDeclaration = {

@@ -1,12 +1,12 @@
-import type { Batch, Dye } from "../../core/model/batch.js";
+import { nearest } from "../../batch-file/issues/nearest.js";
 import { dyeOf, makeUp } from "../../core/bath/make-up/make-up.js";
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { Batch, Dye } from "../../core/model/batch.js";
 import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
 import { describeShade, type ShadeBath, type ShadeWish } from "../../core/uptake/shade/describe-shade.js";
 import { suggestSwatch } from "../../core/uptake/swatches/suggest-swatch.js";
 import { shadeReport } from "../../report/shade/report.js";
-import { nearest } from "../../batch-file/issues/nearest.js";
 import { onBatch, type Worked } from "../batch/on-batch.js";
 import type { Execute, Request } from "../command.js";
 import { type OptionReader, optionReader } from "../option-reader.js";

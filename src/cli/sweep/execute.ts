@@ -1,13 +1,13 @@
+import type { OpenBatch } from "../../batch-file/read-batch.js";
+import { error, isError } from "../../core/fault.js";
+import { combinations } from "../../core/maths/sampling/combinations.js";
 import type { Dye } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
 import { planResults } from "../../core/plan/results/plan-results.js";
-import { error, isError } from "../../core/fault.js";
-import { combinations } from "../../core/maths/sampling/combinations.js";
 import { dyeMemory, type ModelOf } from "../../core/uptake/swatches/dye-memory.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { type SweepRow, sweepReport } from "../../report/sweep/report.js";
-import type { OpenBatch } from "../../batch-file/read-batch.js";
 import { openBatchFile } from "../batch/read.js";
 import { type Execute, refused, unplaced } from "../command.js";
 import { readVaried, type Varied } from "./vary.js";

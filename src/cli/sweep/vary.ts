@@ -1,6 +1,6 @@
-import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type KeyPath, readKeyPath } from "../../batch-file/source/key-path.js";
 import { type Override, readOverride } from "../../batch-file/source/override.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 
 /** A key of the batch and what it is set to, one after the other. */
 export interface Varied {

@@ -1,5 +1,5 @@
-import { epsilon, kappa } from "./cielab.js";
 import type { Xyz } from "../model/colour.js";
+import { epsilon, kappa } from "./cielab.js";
 
 const uPrime = ([X, Y, Z]: Xyz): number => (4 * X) / (X + 15 * Y + 3 * Z);
 const vPrime = ([X, Y, Z]: Xyz): number => (9 * Y) / (X + 15 * Y + 3 * Z);

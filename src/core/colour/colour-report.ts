@@ -1,12 +1,12 @@
 import { done, type Outcome } from "../fault.js";
+import { type Colour, type Lab, type Lch, type Reading, sameReading, type Xyz } from "../model/colour.js";
 import { type Chromaticity, chromaticity } from "./chromaticity.js";
 import { labToLch, labToXyz, xyzToLab } from "./cielab.js";
 import { type Luv, xyzToLuv } from "./cieluv.js";
 import { resolveLab, spectrumOf } from "./resolve-colour.js";
-import { type Spectrum, spectrumLab, spectrumXyz } from "./spectrum/spectrum.js";
-import { inGamut, labToSrgb, srgbReading, srgbToHex, srgbWhite } from "./screen/srgb.js";
 import { type ScreenColour, screenColour } from "./screen/screen-swatch.js";
-import { type Colour, type Lab, type Lch, type Reading, sameReading, type Xyz } from "../model/colour.js";
+import { inGamut, labToSrgb, srgbReading, srgbToHex, srgbWhite } from "./screen/srgb.js";
+import { type Spectrum, spectrumLab, spectrumXyz } from "./spectrum/spectrum.js";
 import { tableWeights } from "./spectrum/weights.js";
 import { cieWhiteness, yellowness } from "./whiteness.js";
 

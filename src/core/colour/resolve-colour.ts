@@ -1,9 +1,9 @@
 import { done, error, failed, type Outcome } from "../fault.js";
-import { carryOver } from "./spectrum/convert-reading.js";
-import { hexToSrgb } from "./screen/css-colour.js";
-import { type Spectrum, spectrumLab } from "./spectrum/spectrum.js";
-import { srgbReading, srgbToLab } from "./screen/srgb.js";
 import type { Colour, Lab, Reading } from "../model/colour.js";
+import { hexToSrgb } from "./screen/css-colour.js";
+import { srgbReading, srgbToLab } from "./screen/srgb.js";
+import { carryOver } from "./spectrum/convert-reading.js";
+import { type Spectrum, spectrumLab } from "./spectrum/spectrum.js";
 
 /**
  * A sampled curve as a spectrum at equal steps of 5 or 10 nm on the 5 nm grid, 400 to 700 nm or wider.

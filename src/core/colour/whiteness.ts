@@ -1,5 +1,5 @@
-import { chromaticity } from "./chromaticity.js";
 import type { ObserverName, Reading, Xyz } from "../model/colour.js";
+import { chromaticity } from "./chromaticity.js";
 
 /** CIE whiteness and tint, and whether the colour is near enough to white for them to mean anything. */
 export interface Whiteness {

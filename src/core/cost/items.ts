@@ -1,7 +1,7 @@
-import type { Batch, Equipment } from "../model/batch.js";
 import { dryingKwh, heldW, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
+import type { Batch, Equipment } from "../model/batch.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
 
 /** The lines of a cost sheet, in the order they are printed. */

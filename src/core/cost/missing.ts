@@ -1,5 +1,5 @@
-import type { Batch } from "../model/batch.js";
 import { mapped } from "../mapped.js";
+import type { Batch } from "../model/batch.js";
 
 /** True where no money at all was given: such a plan has no costs. */
 export const hasMoney = (batch: Batch): boolean =>

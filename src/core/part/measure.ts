@@ -2,12 +2,12 @@ import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { type MeshFormat, meshFormat } from "./format.js";
 import type { MeshMeasure, MeshOptions } from "./mesh-measure.js";
 import { meshWarnings } from "./mesh-warnings.js";
-import { shellFindings } from "./surface/shell-findings.js";
 import { asciiTriangles } from "./stl/stl-ascii.js";
 import { announcedTriangles, binaryLength, binaryLengthFault, binaryTriangles } from "./stl/stl-binary.js";
 import { addTriangles, noSums } from "./sums.js";
-import { readThreeMf } from "./three-mf/three-mf.js";
+import { shellFindings } from "./surface/shell-findings.js";
 import { type Topology, topologyCollector, topologyWithin } from "./surface/topology.js";
+import { readThreeMf } from "./three-mf/three-mf.js";
 import { eachChunk, type TriangleSource } from "./triangles.js";
 import { type MeshUnit, mmPerUnit } from "./units.js";
 

@@ -1,19 +1,15 @@
-import type { DyeFate } from "../bath/life/dye-fate.js";
 import type { Holding } from "../bath/heat/heat-report.js";
-import type { LifeEnd } from "../bath/life/bath-life.js";
-import type { DrainSaving, Range } from "../bath/rinse/longer-drain.js";
-import type { DyeAmount } from "../bath/make-up/make-up.js";
 import type { WarmUpPoint } from "../bath/heat/warm-up.js";
-import type { CostSheet } from "../cost/allocate.js";
-import type { ColourCosts } from "../cost/price/colour-costs.js";
-import type { OtherBase } from "../cost/price/other-bases.js";
-import type { PlanPrices } from "../cost/rate/plan-prices.js";
-import type { Fault } from "../fault.js";
-import type { Advice } from "./advice/part-advice.js";
-import type { Caution } from "./advice/cautions.js";
-import type { LoadLimit } from "./assign/load-size.js";
+import type { LifeEnd } from "../bath/life/bath-life.js";
+import type { DyeFate } from "../bath/life/dye-fate.js";
+import type { DyeAmount } from "../bath/make-up/make-up.js";
+import type { DrainSaving, Range } from "../bath/rinse/longer-drain.js";
+import type { BatchCosts } from "../cost/batch-costs.js";
 import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
+import type { Caution } from "./advice/cautions.js";
+import type { Advice } from "./advice/part-advice.js";
+import type { LoadLimit } from "./assign/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
 export type PlanMakeUp = DyeAmount & {
@@ -171,37 +167,8 @@ export interface PlanBath {
   readonly notes: string | null;
 }
 
-export interface PlanOrder {
-  readonly order: number;
-  readonly part: string;
-  readonly shade: string;
-  readonly base: string | null;
-  /** False where the dye does not reach the shade: then no price is given. */
-  readonly reachable: boolean;
-  readonly quantity: number;
-  readonly started: number;
-  readonly costPerPart: number | null;
-  readonly total: number | null;
-  readonly lines: CostSheet | null;
-  /** The part on each other base that it has a price for. */
-  readonly otherBases: readonly OtherBase[];
-  readonly netPrice?: number;
-  readonly price?: number;
-  readonly restsOnAssumed: RestsOn;
-}
-
-/** A figure that was not given and was taken from a published or usual range. */
-export interface Assumption {
-  readonly code: string;
-  readonly path: readonly (string | number)[];
-  readonly message: string;
-}
-
 /** The whole run sheet: what every writer of `plan` and `cost` reads. Numbers are unrounded. */
-export interface Plan {
-  readonly batch: string;
-  readonly date: string | null;
-  readonly currency: string | null;
+export interface Plan extends BatchCosts {
   readonly startAtMinute: number | null;
   readonly baths: readonly PlanBath[];
   /** What is done with every load after its dip. */
@@ -213,33 +180,6 @@ export interface Plan {
   /** The dryer that is used, or null. */
   readonly dryer: Pick<Dryer, "name" | "capacity" | "celsius" | "minutes"> | null;
   readonly timeline: readonly TimelineEntry[];
-  readonly orders: readonly PlanOrder[];
-  readonly totals: {
-    readonly cost: number | null;
-    readonly lines: CostSheet | null;
-    readonly good: number;
-    readonly started: number;
-    readonly loads: number;
-    readonly minutes: number;
-    readonly operatorMinutes: number;
-    readonly dryerRuns: number;
-    readonly kWh: number;
-    readonly restsOnAssumed: RestsOn;
-  };
-  /**
-   * Figures outside baths, orders and totals that are no amounts of their own (the clock, what a colour pays)
-   * rest on these assumed figures; objects with a `restsOnAssumed` of their own on theirs.
-   */
-  readonly restsOnAssumed: RestsOn;
-  /** What each dye costs whatever is dyed, and the quantity that pays for it. */
-  readonly colours: readonly ColourCosts[];
-  readonly prices: PlanPrices;
-  /** What costs leave out since its price was not given. */
-  readonly notCounted: readonly string[];
-  /** Limits of the batch that are exceeded: exit status 1. */
-  readonly exceeded: readonly Fault[];
-  readonly assumptions: readonly Assumption[];
   readonly advice: readonly Advice[];
   readonly cautions: readonly Caution[];
-  readonly warnings: readonly Fault[];
 }

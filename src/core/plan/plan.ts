@@ -1,11 +1,11 @@
 import { done, type Outcome } from "../fault.js";
 import { mapped } from "../mapped.js";
-import { adviceFor } from "./advice/part-advice.js";
+import type { Batch } from "../model/batch.js";
 import { bathAdvice } from "./advice/bath-advice.js";
 import { type CautionFacts, cautions } from "./advice/cautions.js";
-import type { Batch } from "../model/batch.js";
-import { planBath } from "./results/plan-bath.js";
+import { adviceFor } from "./advice/part-advice.js";
 import type { Plan } from "./plan-model.js";
+import { planBath } from "./results/plan-bath.js";
 import { type WorkMemory, workBatch } from "./run/work-batch.js";
 
 /** How a plan is worked where many are wanted: results are the same, less of what nobody reads. */

@@ -1,5 +1,5 @@
-import { findUnit } from "./parse/find-unit.js";
 import { type Kind, type KindName, kindOf } from "./kinds.js";
+import { findUnit } from "./parse/find-unit.js";
 import type { Unit } from "./units.js";
 
 /** The unit of that symbol, which must exist: for symbols written in our own code. */

@@ -1,9 +1,9 @@
 import type { ColourReport } from "../../core/colour/colour-report.js";
 import { readingSaid } from "../../core/colour/reading.js";
-import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Field } from "../row-table.js";
 import type { Cell } from "../table.js";
+import { decimals } from "../words/digits.js";
 
 const number = (key: string, value: number | null, places = 4): Field => [
   { key, title: key, digits: (n) => decimals(n, places), show: (n) => decimals(n, Math.min(places, 2)) },

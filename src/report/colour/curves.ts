@@ -1,10 +1,10 @@
 import type { ColourReport } from "../../core/colour/colour-report.js";
 import { readingSaid } from "../../core/colour/reading.js";
 import type { Reading } from "../../core/model/colour.js";
-import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Report } from "../report.js";
 import type { Column } from "../table.js";
+import { decimals } from "../words/digits.js";
 import { colourFields } from "./columns.js";
 
 /** A sample of a file of curves. */

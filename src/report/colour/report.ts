@@ -1,9 +1,9 @@
 import type { ColourReport } from "../../core/colour/colour-report.js";
 import { readingSaid } from "../../core/colour/reading.js";
-import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { decimals } from "../words/digits.js";
 import { colourFields } from "./columns.js";
 import type { Origin } from "./origin.js";
 

@@ -1,6 +1,6 @@
 import type { Comparison } from "../../core/colour/difference/compare-colours.js";
-import { decimals } from "../digits.js";
 import type { Column } from "../table.js";
+import { decimals } from "../words/digits.js";
 
 const digits = (value: number): string => decimals(value, 4);
 const show = (value: number): string => decimals(value, 2);

@@ -1,4 +1,4 @@
-import { type CsvStyle, csv } from "../csv.js";
+import { type CsvStyle, csv } from "../format/csv.js";
 import type { Limit, PairHeader, PairRow, PairsSummary } from "./pair.js";
 import { pairData } from "./pair-data.js";
 import { pairsTable } from "./pairs-table.js";

@@ -1,5 +1,5 @@
-import type { Comparison, FormulaName } from "../../core/colour/difference/compare-colours.js";
 import type { LabPair } from "../../core/colour/csv/pairs-csv.js";
+import type { Comparison, FormulaName } from "../../core/colour/difference/compare-colours.js";
 
 /** A row of a file of pairs with the differences between its colours. */
 export interface PairRow extends LabPair, Comparison {

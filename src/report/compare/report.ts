@@ -1,13 +1,17 @@
 import { labToLch } from "../../core/colour/cielab.js";
-import { type CompareReport, differenceFormulas, type FormulaName } from "../../core/colour/difference/compare-colours.js";
+import {
+  type CompareReport,
+  differenceFormulas,
+  type FormulaName,
+} from "../../core/colour/difference/compare-colours.js";
 import type { GreyScale } from "../../core/colour/difference/grey-scale.js";
 import { readingSaid } from "../../core/colour/reading.js";
 import type { Origin } from "../colour/origin.js";
-import { decimals } from "../digits.js";
 import { textField } from "../fields.js";
 import type { Block, Report } from "../report.js";
 import { type Field, rowTable } from "../row-table.js";
 import type { Column } from "../table.js";
+import { decimals } from "../words/digits.js";
 import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
 import { formulaTitles } from "./formula-names.js";
 

@@ -1,7 +1,7 @@
 import type { CauseCode, CostCause } from "../../core/cost/history/causes.js";
-import { percent } from "../amounts.js";
-import { significant, trimmed } from "../digits.js";
-import { moneyDigits } from "../money.js";
+import { percent } from "../words/amounts.js";
+import { significant, trimmed } from "../words/digits.js";
+import { moneyDigits } from "../words/money.js";
 
 const seconds = (value: number): string => `${trimmed(value, 0)} s`;
 const minutes = (value: number): string => `${trimmed(value, 2)} min`;

@@ -2,12 +2,12 @@ import type { CostCause } from "../../core/cost/history/causes.js";
 import type { CostComparison, OrderChange } from "../../core/cost/history/compare.js";
 import { costLines } from "../../core/cost/items.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
-import { counted } from "../../core/quantity/text/counted.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
-import { trimmed } from "../digits.js";
-import { money } from "../money.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
+import { trimmed } from "../words/digits.js";
+import { money } from "../words/money.js";
 import { causeInWords, signedMoney } from "./cause-words.js";
 import { countColumn, moneyColumn, textColumn } from "./columns.js";
 

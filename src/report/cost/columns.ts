@@ -1,11 +1,11 @@
-import { costLines } from "../../core/cost/items.js";
 import type { OrderCost } from "../../core/cost/history/snapshot.js";
+import { costLines } from "../../core/cost/items.js";
 import type { Percentiles } from "../../core/cost/spread/spread.js";
 import { mapped } from "../../core/mapped.js";
-import { restsInCell } from "../assumed.js";
-import { decimals } from "../digits.js";
-import { moneyDigits } from "../money.js";
 import type { Cell, Column } from "../table.js";
+import { restsInCell } from "../words/assumed.js";
+import { decimals } from "../words/digits.js";
+import { moneyDigits } from "../words/money.js";
 
 const whole = (value: number): string => decimals(value, 0);
 

@@ -1,8 +1,8 @@
 import { done, type Outcome } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
-import { type CsvStyle, csv } from "../csv.js";
-import { onlyFinite } from "../json.js";
-import { ndjsonLine } from "../ndjson.js";
+import { type CsvStyle, csv } from "../format/csv.js";
+import { onlyFinite } from "../format/json.js";
+import { ndjsonLine } from "../format/ndjson.js";
 import { columnPositions } from "../select-columns.js";
 import type { Cell, Table } from "../table.js";
 import { costColumns, costRow, onlyAsked } from "./columns.js";

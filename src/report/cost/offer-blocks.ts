@@ -1,5 +1,5 @@
-import { money } from "../money.js";
 import type { Block } from "../report.js";
+import { money } from "../words/money.js";
 import type { CostEntry } from "./entry.js";
 
 /** What a colour must sell to pay, and what the same part costs on another base. */

@@ -1,5 +1,5 @@
-import { costLines } from "../../core/cost/items.js";
 import type { CostDrivers, CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
+import { costLines } from "../../core/cost/items.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 
 type Unknown = Readonly<Record<string, unknown>>;

@@ -1,6 +1,6 @@
-import { footnote, mark } from "../assumed.js";
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
+import { footnote, mark } from "../words/assumed.js";
 import { costColumns, costRow } from "./columns.js";
 import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
 import { offerBlocks } from "./offer-blocks.js";

@@ -1,9 +1,9 @@
 import type { Percentiles } from "../../core/cost/spread/spread.js";
-import { percent } from "../amounts.js";
-import { digitsSeconds } from "../digits.js";
-import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
 import type { Table } from "../table.js";
+import { percent } from "../words/amounts.js";
+import { digitsSeconds } from "../words/digits.js";
+import { money, moneyDigits } from "../words/money.js";
 import { countColumn, textColumn } from "./columns.js";
 import type { CostEntry } from "./entry.js";
 

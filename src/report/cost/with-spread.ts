@@ -1,6 +1,6 @@
-import type { Plan } from "../../core/plan/plan-model.js";
 import { costBatch } from "../../core/cost/history/snapshot.js";
 import type { Spread } from "../../core/cost/spread/spread.js";
+import type { Plan } from "../../core/plan/plan-model.js";
 import type { PlanFigure } from "../../core/plan/results/spread-outputs.js";
 import type { Report } from "../report.js";
 import { batchRecord, orderRecords } from "./entry.js";

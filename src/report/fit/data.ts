@@ -1,5 +1,5 @@
-import type { UptakeFit } from "../../core/uptake/fit/fit-uptake.js";
 import { tellApart } from "../../core/uptake/fit/compare-laws.js";
+import type { UptakeFit } from "../../core/uptake/fit/fit-uptake.js";
 import { type FitFacts, noteOn } from "./facts.js";
 
 const known = (value: number | undefined, times = 1): number | null =>

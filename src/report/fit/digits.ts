@@ -1,5 +1,5 @@
 import { duration } from "../../core/quantity/text/duration.js";
-import { decimals } from "../digits.js";
+import { decimals } from "../words/digits.js";
 
 /** A number to so many significant digits, without zeros at its end. */
 export const significant = (value: number, digits: number): string =>

@@ -1,5 +1,5 @@
-import { lawInverse } from "../../core/uptake/law/laws.js";
 import { tellApart } from "../../core/uptake/fit/compare-laws.js";
+import { lawInverse } from "../../core/uptake/law/laws.js";
 import { timeSaid } from "./digits.js";
 import type { FitFacts } from "./facts.js";
 

@@ -1,6 +1,6 @@
-import type { PartInTank } from "../../core/plan/assign/part-in-tank.js";
 import type { Fault } from "../../core/fault.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
+import type { PartInTank } from "../../core/plan/assign/part-in-tank.js";
 
 /** A part in a tank; no load size where volume and mass are not to be trusted. */
 export type MeasuredInTank = Omit<PartInTank, "partsPerLoad" | "boundBy"> & {

@@ -1,7 +1,7 @@
 import type { Fault } from "../../core/fault.js";
-import { mark } from "../assumed.js";
-import { trimmed } from "../digits.js";
 import type { Block, Report } from "../report.js";
+import { mark } from "../words/assumed.js";
+import { trimmed } from "../words/digits.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { measureRows } from "./rows.js";
 import { fileSaid, measureTable, tankTable } from "./table.js";

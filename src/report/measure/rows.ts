@@ -1,6 +1,6 @@
-import { restsInCell } from "../assumed.js";
-import { significant } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";
+import { restsInCell } from "../words/assumed.js";
+import { significant } from "../words/digits.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { fileSaid } from "./table.js";
 

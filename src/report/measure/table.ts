@@ -1,7 +1,7 @@
 import type { LoadLimit } from "../../core/plan/assign/load-size.js";
-import { mark } from "../assumed.js";
-import { significant, trimmed } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";
+import { mark } from "../words/assumed.js";
+import { significant, trimmed } from "../words/digits.js";
 import type { MeasuredFile } from "./measured-file.js";
 
 const limits: Record<LoadLimit, string> = {

@@ -1,5 +1,5 @@
-import { degrees } from "../amounts.js";
 import type { Block } from "../report.js";
+import { degrees } from "../words/amounts.js";
 
 /** What is taken for granted where the bath's temperature is not given; empty where it is. */
 export const assumedWarmth = (assumed: boolean, roomCelsius: number): string[] =>

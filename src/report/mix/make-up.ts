@@ -1,8 +1,5 @@
-import type { Caution } from "../../core/plan/advice/cautions.js";
 import type { MakeUp } from "../../core/bath/make-up/make-up.js";
-import { degrees, pour, volumeSaid } from "../amounts.js";
-import { cautionBlocks, withCautions } from "../cautions.js";
-import { dyeAmount, dyeName } from "../dye.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
 import {
   celsiusField,
   dyeField,
@@ -14,6 +11,9 @@ import {
 } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { degrees, pour, volumeSaid } from "../words/amounts.js";
+import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { dyeAmount, dyeName } from "../words/dye.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 

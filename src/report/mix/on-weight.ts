@@ -1,10 +1,10 @@
 import type { Caution } from "../../core/plan/advice/cautions.js";
-import { gramsSaid, percent, pour, volumeSaid, weigh } from "../amounts.js";
-import { cautionBlocks, withCautions } from "../cautions.js";
-import { trimmed } from "../digits.js";
 import { gramsField, gramsPerLField, litresPerKgField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { gramsSaid, percent, pour, volumeSaid, weigh } from "../words/amounts.js";
+import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { trimmed } from "../words/digits.js";
 import { type Pour, pourTable } from "./pours.js";
 
 /** A recipe on the mass of the goods and what it comes to. */

@@ -1,5 +1,5 @@
-import { isNothing } from "../amounts.js";
 import type { Block } from "../report.js";
+import { isNothing } from "../words/amounts.js";
 
 /** One thing to do at the tank: a word and an amount with its unit. */
 export interface Pour {

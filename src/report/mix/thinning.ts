@@ -1,9 +1,9 @@
 import type { Caution } from "../../core/plan/advice/cautions.js";
-import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
-import { cautionBlocks, withCautions } from "../cautions.js";
 import { celsiusField, litresField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { degrees, isNothing, percent, pour, volumeSaid } from "../words/amounts.js";
+import { cautionBlocks, withCautions } from "../words/cautions.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 

@@ -1,12 +1,12 @@
-import type { Caution } from "../../core/plan/advice/cautions.js";
 import type { Topping, ToppingAsked } from "../../core/bath/make-up/top-up.js";
 import type { Fault } from "../../core/fault.js";
-import { degrees, isNothing, percent, pour, volumeSaid } from "../amounts.js";
-import { cautionBlocks, withCautions } from "../cautions.js";
-import { dyeAmount, dyeName } from "../dye.js";
+import type { Caution } from "../../core/plan/advice/cautions.js";
 import { celsiusField, dyeField, litresField, mlField, percentField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
+import { degrees, isNothing, percent, pour, volumeSaid } from "../words/amounts.js";
+import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { dyeAmount, dyeName } from "../words/dye.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 

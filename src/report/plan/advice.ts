@@ -1,8 +1,8 @@
 import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import { pour } from "../amounts.js";
-import { mark } from "../assumed.js";
-import { moneyDigits } from "../money.js";
+import { pour } from "../words/amounts.js";
+import { mark } from "../words/assumed.js";
+import { moneyDigits } from "../words/money.js";
 
 /** What a longer drain would save, and what it would cost; null where it saves nothing. */
 export function drainText(plan: Plan, { longerDrain: drain }: PlanBath): string | null {

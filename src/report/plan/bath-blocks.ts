@@ -1,10 +1,10 @@
-import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
 import type { DyeAmount } from "../../core/bath/make-up/make-up.js";
+import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import { degrees, litres, percent, pour, weigh } from "../amounts.js";
-import { footnote, mark } from "../assumed.js";
 import type { Block } from "../report.js";
-import { clock, stretch } from "../times.js";
+import { degrees, litres, percent, pour, weigh } from "../words/amounts.js";
+import { footnote, mark } from "../words/assumed.js";
+import { clock, stretch } from "../words/times.js";
 import { drainText, heatText } from "./advice.js";
 import { lifeBlocks } from "./life-blocks.js";
 import { partAdvice } from "./part-advice.js";

@@ -1,12 +1,12 @@
-import type { Plan } from "../../core/plan/plan-model.js";
 import { costLines } from "../../core/cost/items.js";
 import type { Fault } from "../../core/fault.js";
+import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import { degrees } from "../amounts.js";
-import { footnote, mark } from "../assumed.js";
-import { money, moneyDigits } from "../money.js";
 import type { Block } from "../report.js";
-import { clock } from "../times.js";
+import { degrees } from "../words/amounts.js";
+import { footnote, mark } from "../words/assumed.js";
+import { money, moneyDigits } from "../words/money.js";
+import { clock } from "../words/times.js";
 import { bathBlocks } from "./bath-blocks.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);

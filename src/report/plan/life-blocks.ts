@@ -1,9 +1,9 @@
-import type { Plan, PlanBath, PlanLife } from "../../core/plan/plan-model.js";
 import type { LifeEnd } from "../../core/bath/life/bath-life.js";
-import { percent, pour, weigh } from "../amounts.js";
-import { mark } from "../assumed.js";
-import { money, moneyDigits } from "../money.js";
+import type { Plan, PlanBath, PlanLife } from "../../core/plan/plan-model.js";
 import type { Block } from "../report.js";
+import { percent, pour, weigh } from "../words/amounts.js";
+import { mark } from "../words/assumed.js";
+import { money, moneyDigits } from "../words/money.js";
 
 const ends: Record<LifeEnd, string> = {
   "longest-dip": "a dip passes the longest",

@@ -1,6 +1,6 @@
 import type { Plan } from "../../core/plan/plan-model.js";
-import { withCautions } from "../cautions.js";
 import type { Report } from "../report.js";
+import { withCautions } from "../words/cautions.js";
 import { planBlocks } from "./blocks.js";
 import { planRows } from "./rows.js";
 

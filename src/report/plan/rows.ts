@@ -1,7 +1,7 @@
 import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
-import { restsInCell } from "../assumed.js";
-import { decimals } from "../digits.js";
 import type { Cell, Column, Table } from "../table.js";
+import { restsInCell } from "../words/assumed.js";
+import { decimals } from "../words/digits.js";
 
 /** A column of the load table: its header, and what it holds. */
 interface LoadColumn extends Column {

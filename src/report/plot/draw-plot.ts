@@ -1,4 +1,4 @@
-import type { Paint } from "../paint.js";
+import type { Paint } from "../format/paint.js";
 import type { Plot } from "./plot.js";
 
 /** Draws a plot as lines of at most `columns` characters; handed in, so that the drawing is loaded only when needed. */

@@ -7,7 +7,7 @@ import {
   symbolSquare,
   symbolTriangle,
 } from "d3-shape";
-import { widthOf } from "../wrap.js";
+import { widthOf } from "../format/wrap.js";
 import { coordinate, element, escapeMarkup } from "./markup.js";
 import { axisCaption, type Plot, type PlotPoint, type PlotSeries } from "./plot.js";
 import { type AxisScale, plotScales } from "./scales.js";

@@ -1,4 +1,4 @@
-import type { Paint, Tone } from "../paint.js";
+import type { Paint, Tone } from "../format/paint.js";
 
 /** A sheet of single characters, row 0 on top, each set off in its own way. */
 export interface TextCanvas {

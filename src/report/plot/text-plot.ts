@@ -1,5 +1,5 @@
-import type { Hex, Paint } from "../paint.js";
-import { widthOf, wrap } from "../wrap.js";
+import type { Hex, Paint } from "../format/paint.js";
+import { widthOf, wrap } from "../format/wrap.js";
 import { axisCaption, type Plot, type PlotPoint, type PlotSeries } from "./plot.js";
 import { type AxisScale, plotScales } from "./scales.js";
 import { type TextCanvas, textCanvas } from "./text-canvas.js";

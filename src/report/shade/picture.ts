@@ -1,6 +1,6 @@
 import type { ShadeDescription } from "../../core/uptake/shade/describe-shade.js";
-import { degrees, percent } from "../amounts.js";
 import type { Plot, PlotSeries } from "../plot/plot.js";
+import { degrees, percent } from "../words/amounts.js";
 
 const axes = ["L*", "a*", "b*"] as const;
 

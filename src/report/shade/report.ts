@@ -1,10 +1,10 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { ShadeDescription, ShadePoint } from "../../core/uptake/shade/describe-shade.js";
 import type { SwatchSuggestion } from "../../core/uptake/swatches/suggest-swatch.js";
-import { degrees, percent } from "../amounts.js";
-import { decimals } from "../digits.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
+import { degrees, percent } from "../words/amounts.js";
+import { decimals } from "../words/digits.js";
 import { shadePicture } from "./picture.js";
 import { sensitivityBlocks } from "./sensitivity.js";
 import { targetSentences } from "./target.js";

@@ -1,8 +1,8 @@
 import type { ShadeTime } from "../../core/uptake/shade/describe-shade.js";
 import type { Influence } from "../../core/uptake/shade/sensitivity.js";
-import { volumeSaid } from "../amounts.js";
 import type { Block } from "../report.js";
 import type { Cell } from "../table.js";
+import { volumeSaid } from "../words/amounts.js";
 
 /** Two significant digits, never more than the value: a hold that is kept to keeps the tolerance. */
 function roundedDown(value: number): string {

@@ -1,7 +1,7 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { ShadeTime } from "../../core/uptake/shade/describe-shade.js";
 import type { WayOut } from "../../core/uptake/shade/slower-dip.js";
-import { degrees, percent } from "../amounts.js";
+import { degrees, percent } from "../words/amounts.js";
 
 const dE = (value: number): string => `${value.toFixed(1)} CIEDE2000`;
 const lab = (values: readonly number[]): string => `L ${values.map((value) => value.toFixed(1)).join(", ")}`;

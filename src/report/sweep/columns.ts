@@ -1,9 +1,9 @@
 import type { PlanResults } from "../../core/plan/results/plan-results.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import { restsInCell } from "../assumed.js";
-import { decimals } from "../digits.js";
-import { moneyDigits } from "../money.js";
 import type { Cell, Column } from "../table.js";
+import { restsInCell } from "../words/assumed.js";
+import { decimals } from "../words/digits.js";
+import { moneyDigits } from "../words/money.js";
 
 /** A column of results. `brief`: among those that people are shown unasked. */
 export interface ResultColumn extends Column {

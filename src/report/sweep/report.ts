@@ -1,8 +1,8 @@
-import type { PlanResults } from "../../core/plan/results/plan-results.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
-import { restsInWords } from "../assumed.js";
+import type { PlanResults } from "../../core/plan/results/plan-results.js";
 import type { Report } from "../report.js";
 import type { Column, Table } from "../table.js";
+import { restsInWords } from "../words/assumed.js";
 import { type ResultColumn, resultColumns } from "./columns.js";
 
 /** One combination: the text of each value, and what came of it. */

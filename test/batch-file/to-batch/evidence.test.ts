@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Evidence } from "../../../src/core/bath/evidence/forms.js";
 import { reconcile } from "../../../src/core/bath/evidence/reconcile.js";
 import { strengthOfSlowerDip } from "../../../src/core/bath/evidence/strength-of-slower-dip.js";
 import { coldPerHot } from "../../../src/core/bath/water.js";
+import { planBatch } from "../../../src/core/plan/plan.js";
 import { readGood, readText } from "../read.js";
 
 const head = (evidence: string, rest = ""): string => `batch: x

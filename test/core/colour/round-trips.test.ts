@@ -3,7 +3,6 @@ import { expect, test } from "vitest";
 import { chromaticity, chromaticityToXyz } from "../../../src/core/colour/chromaticity.js";
 import { labToLch, labToXyz, lchToLab, xyzToLab } from "../../../src/core/colour/cielab.js";
 import { luvToXyz, xyzToLuv } from "../../../src/core/colour/cieluv.js";
-import { kOverS, reflectanceOf, withoutSurface, withSurface } from "../../../src/core/colour/spectrum/kubelka-munk.js";
 import {
   decodeSrgb,
   encodeSrgb,
@@ -12,6 +11,12 @@ import {
   srgbToXyz,
   xyzToSrgb,
 } from "../../../src/core/colour/screen/srgb.js";
+import {
+  kOverS,
+  reflectanceOf,
+  withoutSurface,
+  withSurface,
+} from "../../../src/core/colour/spectrum/kubelka-munk.js";
 import { tableWeights } from "../../../src/core/colour/spectrum/weights.js";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

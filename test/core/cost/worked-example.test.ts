@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { moneyText } from "../../../src/core/cost/rounding.js";
 import type { Batch, Dye, Tank } from "../../../src/core/model/batch.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
-import { moneyText } from "../../../src/core/cost/rounding.js";
 
 /**
  * One small whole batch reckoned by hand. The bath is as warm as the room and the air is saturated, so nothing

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Batch, Dye } from "../../../src/core/model/batch.js";
+import type { RestsOn } from "../../../src/core/model/rests-on.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan } from "../../../src/core/plan/plan-model.js";
-import type { RestsOn } from "../../../src/core/model/rests-on.js";
 import { planReport } from "../../../src/report/plan/report.js";
 import { batches } from "../plan/arbitrary.js";
 import { batch as sample } from "../plan/sample.js";

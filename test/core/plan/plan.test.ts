@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { loadSize, partsToStart } from "../../../src/core/plan/assign/load-size.js";
+import { costLines } from "../../../src/core/cost/items.js";
 import type { Batch } from "../../../src/core/model/batch.js";
+import { loadSize, partsToStart } from "../../../src/core/plan/assign/load-size.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan, PlanBath } from "../../../src/core/plan/plan-model.js";
-import { costLines } from "../../../src/core/cost/items.js";
 import { batches } from "./arbitrary.js";
 import { batch, bath, deep, dye, handling, hook, light, order, tank, tray } from "./sample.js";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { formatQuantity } from "../../../src/core/quantity/text/format-quantity.js";
 import { type KindName, kindOf, kinds } from "../../../src/core/quantity/kinds.js";
 import { parseQuantity } from "../../../src/core/quantity/parse/parse-quantity.js";
+import { formatQuantity } from "../../../src/core/quantity/text/format-quantity.js";
 
 const names = Object.keys(kinds) as KindName[];
 const symbols = (name: KindName): string[] => {

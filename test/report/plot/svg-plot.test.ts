@@ -1,6 +1,6 @@
 import { SaxesParser } from "saxes";
 import { expect, test } from "vitest";
-import { html } from "../../../src/report/html.js";
+import { html } from "../../../src/report/format/html.js";
 import { escapeMarkup } from "../../../src/report/plot/markup.js";
 import { svgPlot } from "../../../src/report/plot/svg-plot.js";
 import { bare, samplePlot } from "./sample.js";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { coloured, plain, trueColoured } from "../../../src/report/paint.js";
+import { coloured, plain, trueColoured } from "../../../src/report/format/paint.js";
+import { widthOf } from "../../../src/report/format/wrap.js";
 import { textPlot } from "../../../src/report/plot/text-plot.js";
-import { widthOf } from "../../../src/report/wrap.js";
 import { bare, samplePlot } from "./sample.js";
 
 test.each([44, 80])("a plot as text of %i columns is the recorded drawing", async (columns) => {

@@ -1,8 +1,8 @@
 import type { Cover, Insulation, Room } from "../../model/batch.js";
+import { waterDensityKgM3 } from "../water.js";
 import { type Phase, tankLossW } from "./heat-loss.js";
 import { evaporationKgPerH, type HeatedTank, heatUp, sensibleHeatKj } from "./heating.js";
 import { type WarmUpPoint, warmUp } from "./warm-up.js";
-import { waterDensityKgM3 } from "../water.js";
 
 /** A bath kept at its temperature. */
 export interface Holding {

@@ -1,8 +1,8 @@
-import type { Room, Tank } from "../../model/batch.js";
 import { integrate } from "../../maths/quadrature.js";
+import type { Room, Tank } from "../../model/batch.js";
+import { waterDensityKgM3 } from "../water.js";
 import { evaporationFluxKgM2H } from "./evaporation.js";
 import { coverFactor, type LosingTank, type Phase, tankLossW } from "./heat-loss.js";
-import { waterDensityKgM3 } from "../water.js";
 
 /** What heating up depends on; a tank without a heater has 0 W. */
 export type HeatedTank = LosingTank & Pick<Tank, "volumeL" | "heaterEfficiency" | "heaterW">;

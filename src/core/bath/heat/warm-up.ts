@@ -1,8 +1,8 @@
-import type { Room } from "../../model/batch.js";
 import { integrate } from "../../maths/quadrature.js";
+import type { Room } from "../../model/batch.js";
+import { waterDensityKgM3 } from "../water.js";
 import { tankLossW } from "./heat-loss.js";
 import { type HeatedTank, sensibleHeatKj } from "./heating.js";
-import { waterDensityKgM3 } from "../water.js";
 
 /** A place on the way up. */
 export interface WarmUpPoint {

@@ -1,6 +1,4 @@
 import type { TopUpRule } from "../../model/batch.js";
-import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
-import { type Period, periodFinder } from "./period.js";
 import {
   type BathSetting,
   bathToWork,
@@ -9,6 +7,8 @@ import {
   tooLittleLiquor,
   workOn,
 } from "../load/work-load.js";
+import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
+import { type Period, periodFinder } from "./period.js";
 import { type LifePoint, type LoadRecord, lifeTrace } from "./trace.js";
 
 /** What ends a bath: a dip longer than the longest, no time at all, age, too little liquor, or the limit of the count. */

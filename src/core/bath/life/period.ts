@@ -1,5 +1,5 @@
-import { addedTotals, type LifeTotals } from "./life-totals.js";
 import type { BathState } from "../load/bath-state.js";
+import { addedTotals, type LifeTotals } from "./life-totals.js";
 
 /** A stretch of repetitions after which a bath is again, to the last bit, what it was. */
 export interface Period {

@@ -1,7 +1,14 @@
-import type { Dilution } from "../../model/batch.js";
 import { findRoot } from "../../maths/root.js";
-import { type BathSetting, bathToWork, type LoadWork, strengthOf, type WorkedBath, workOn } from "../load/work-load.js";
+import type { Dilution } from "../../model/batch.js";
 import { refill } from "../load/bath-state.js";
+import {
+  type BathSetting,
+  bathToWork,
+  type LoadWork,
+  strengthOf,
+  type WorkedBath,
+  workOn,
+} from "../load/work-load.js";
 
 /** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */
 export interface SteadyPour {

@@ -1,6 +1,6 @@
 import type { Dilution } from "../../model/batch.js";
-import type { DyeAmount } from "./make-up.js";
 import { coldPerHot } from "../water.js";
+import type { DyeAmount } from "./make-up.js";
 
 /** A bath as it is, and as it should be. Volumes are measured hot; strength is 1 in a fresh bath. */
 export interface ToppingAsked {

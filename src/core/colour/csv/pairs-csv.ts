@@ -1,7 +1,7 @@
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
-import { csvNumber, type DecimalMark } from "./csv-number.js";
-import { labFault } from "../screen/parse-colour.js";
 import type { Lab } from "../../model/colour.js";
+import { labFault } from "../screen/parse-colour.js";
+import { csvNumber, type DecimalMark } from "./csv-number.js";
 
 /** The columns a file of pairs must have; others may stand beside them. */
 const pairColumnNames = ["L1", "a1", "b1", "L2", "a2", "b2"] as const;

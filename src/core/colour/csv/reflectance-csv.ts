@@ -1,6 +1,6 @@
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
-import { csvNumber, type DecimalMark } from "./csv-number.js";
 import type { Spectrum } from "../spectrum/spectrum.js";
+import { csvNumber, type DecimalMark } from "./csv-number.js";
 
 /** The column of wavelengths; every other column is one sample. */
 export const wavelengthColumn = "wavelength_nm";

@@ -1,6 +1,6 @@
+import type { Lab } from "../../model/colour.js";
 import { labToLch } from "../cielab.js";
 import { signedHueDifference } from "./hue-difference.js";
-import type { Lab } from "../../model/colour.js";
 
 /** Length of two or three components; Math.hypot, which guards against overflow, takes several times as long. */
 const length = (x: number, y: number, z = 0): number => Math.sqrt(x * x + y * y + z * z);

@@ -1,5 +1,5 @@
-import { signedHueDifference } from "./hue-difference.js";
 import type { Lab } from "../../model/colour.js";
+import { signedHueDifference } from "./hue-difference.js";
 
 const radians = Math.PI / 180;
 const cos6 = Math.cos(6 * radians);

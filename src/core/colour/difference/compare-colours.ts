@@ -1,5 +1,7 @@
 import { done, type Fault, type Outcome } from "../../fault.js";
-import { ciede2000 } from "./ciede2000.js";
+import type { Colour, Lab, Reading } from "../../model/colour.js";
+import { resolveLab } from "../resolve-colour.js";
+import { screenColour } from "../screen/screen-swatch.js";
 import {
   cie76,
   cie94,
@@ -9,9 +11,7 @@ import {
   type LabDifference,
   labDifference,
 } from "./cie-differences.js";
-import { resolveLab } from "../resolve-colour.js";
-import { screenColour } from "../screen/screen-swatch.js";
-import type { Colour, Lab, Reading } from "../../model/colour.js";
+import { ciede2000 } from "./ciede2000.js";
 
 /** The formulas, in the order they are reported. */
 export const differenceFormulas = { cie76, cie94, cie94Textile, cmc11, cmc21, ciede2000 } as const;

@@ -1,6 +1,6 @@
+import type { Lab } from "../../model/colour.js";
 import { labToLch } from "../cielab.js";
 import { cie76, labDifference } from "./cie-differences.js";
-import type { Lab } from "../../model/colour.js";
 
 /** Grades of the grey scale in half steps, the best first. */
 export const greyGrades = ["5", "4-5", "4", "3-4", "3", "2-3", "2", "1-2", "1"] as const;

@@ -1,8 +1,8 @@
-import { xyzToLab } from "../cielab.js";
-import { cie76 } from "./cie-differences.js";
-import { type Spectrum, spectrumXyz } from "../spectrum/spectrum.js";
 import type { Lab, Reading, Xyz } from "../../model/colour.js";
+import { xyzToLab } from "../cielab.js";
+import { type Spectrum, spectrumXyz } from "../spectrum/spectrum.js";
 import { tableWeights } from "../spectrum/weights.js";
+import { cie76 } from "./cie-differences.js";
 
 /** How a pair that matches under one illuminant parts under another. */
 export interface Metamerism {

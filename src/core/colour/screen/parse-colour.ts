@@ -1,6 +1,6 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
-import { cssToHex } from "./css-colour.js";
 import type { Colour, Lab } from "../../model/colour.js";
+import { cssToHex } from "./css-colour.js";
 
 const labPattern = /^[^,;#(]+[,;][^,;]+[,;][^,;]+$/;
 const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;

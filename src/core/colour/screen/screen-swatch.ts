@@ -1,7 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
+import type { Lab, Reading } from "../../model/colour.js";
 import { carryOver } from "../spectrum/convert-reading.js";
 import { inGamut, labToSrgb, srgbReading, srgbToHex } from "./srgb.js";
-import type { Lab, Reading } from "../../model/colour.js";
 
 /** A colour as a screen shows it; `inGamut` false says that the hex was clipped. */
 export interface ScreenColour {

@@ -1,6 +1,6 @@
+import type { Lab, Reading, Xyz } from "../../model/colour.js";
 import { chromaticityToXyz } from "../chromaticity.js";
 import { labToXyz, xyzToLab } from "../cielab.js";
-import type { Lab, Reading, Xyz } from "../../model/colour.js";
 
 /** Red, green, blue of sRGB, 0..1 within the gamut; beyond it they are kept, so that nothing is clipped unseen. */
 export type Srgb = readonly [red: number, green: number, blue: number];

@@ -1,7 +1,7 @@
 import { done, type Outcome } from "../../fault.js";
+import { type Lab, type Reading, sameReading } from "../../model/colour.js";
 import { smoothReflectance } from "./smooth-reflectance.js";
 import { curveLab } from "./spectrum.js";
-import { type Lab, type Reading, sameReading } from "../../model/colour.js";
 
 /**
  * A colour read under one illuminant and observer as it would read under another: the colour there of its

@@ -1,6 +1,6 @@
+import type { Xyz } from "../../model/colour.js";
 import { curveGrid } from "./grid.js";
 import { solveTridiagonal } from "./tridiagonal.js";
-import type { Xyz } from "../../model/colour.js";
 import type { Weights } from "./weights.js";
 
 const n = curveGrid.count;

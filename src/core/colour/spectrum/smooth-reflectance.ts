@@ -1,10 +1,10 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
+import type { Lab, Reading, Xyz } from "../../model/colour.js";
 import { labToXyz } from "../cielab.js";
 import { curveGrid } from "./grid.js";
 import { insideLimits } from "./optimal-limits.js";
 import { type SmoothState, smoothNewton } from "./smooth-newton.js";
 import { toTableGrid } from "./spline.js";
-import type { Lab, Reading, Xyz } from "../../model/colour.js";
 import { curveWeights, type Weights } from "./weights.js";
 
 const fewestParts = 1 / 4096;

@@ -1,6 +1,6 @@
+import type { Lab, Reading, Xyz } from "../../model/colour.js";
 import { xyzToLab } from "../cielab.js";
 import { toTableGrid } from "./spline.js";
-import type { Lab, Reading, Xyz } from "../../model/colour.js";
 import { curveWeights, tableWeights, weighted } from "./weights.js";
 
 /** Reflectance [0..1] at equal steps. */

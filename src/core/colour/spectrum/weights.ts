@@ -1,7 +1,7 @@
+import type { Reading, Xyz } from "../../model/colour.js";
+import { illuminantPower, matchingFunctions } from "./cie-tables.js";
 import { curveGrid } from "./grid.js";
 import { toTableGrid } from "./spline.js";
-import { illuminantPower, matchingFunctions } from "./cie-tables.js";
-import type { Reading, Xyz } from "../../model/colour.js";
 
 /** Weights by which a reflectance is summed to X, Y and Z, and the white of the same sum. */
 export interface Weights {

@@ -1,7 +1,7 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
-import { type CostCause, causesOf } from "./causes.js";
 import { type CostLine, costLines } from "../items.js";
+import { type CostCause, causesOf } from "./causes.js";
 import type { CostSnapshot, OrderCost } from "./snapshot.js";
 
 export type ChangeStatus = "changed" | "same" | "new" | "gone";

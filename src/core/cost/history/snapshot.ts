@@ -1,6 +1,6 @@
-import type { Plan, PlanOrder } from "../../plan/plan-model.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
+import type { BatchCosts, CostedOrder } from "../batch-costs.js";
 
 /** What an order's cost rests on, so that a later comparison can say what changed. Rates that were not given are null. */
 export interface CostDrivers {
@@ -21,7 +21,7 @@ export interface CostDrivers {
 }
 
 /** One order with its batch. */
-export interface OrderCost extends PlanOrder {
+export interface OrderCost extends CostedOrder {
   readonly batch: string;
   readonly date: string | null;
   readonly drivers: CostDrivers | null;
@@ -30,7 +30,7 @@ export interface OrderCost extends PlanOrder {
 /** One batch of a cost report, without its baths and timeline: small enough to keep thousands. */
 export interface CostBatch
   extends Pick<
-    Plan,
+    BatchCosts,
     | "batch"
     | "date"
     | "currency"
@@ -41,7 +41,7 @@ export interface CostBatch
     | "warnings"
     | "exceeded"
   > {
-  readonly baths: readonly Pick<Plan["baths"][number], "tank" | "dye">[];
+  readonly baths: readonly BathName[];
   readonly orders: readonly OrderCost[];
 }
 
@@ -53,12 +53,24 @@ export interface CostSnapshot {
   readonly orders: readonly OrderCost[];
 }
 
-type Bath = Plan["baths"][number];
-type Load = Pick<Bath["loads"][number], "order" | "parts" | "dipSeconds" | "cycleSeconds" | "strengthBefore">;
+interface BathName {
+  readonly tank: string;
+  readonly dye: string;
+}
+
+interface Load {
+  readonly order: number;
+  readonly parts: number;
+  readonly dipSeconds: number;
+  readonly cycleSeconds: number;
+  readonly strengthBefore: number;
+}
 
 /** What a cost report keeps of a plan, or of a batch that was worked for its costs alone. */
-export interface CostSource extends Omit<CostBatch, "orders" | "baths">, Pick<Plan, "orders" | "prices"> {
-  readonly baths: readonly (Pick<Bath, "tank" | "dye"> & { readonly loads: readonly Load[] })[];
+export interface CostSource
+  extends Omit<CostBatch, "orders" | "baths">,
+    Pick<BatchCosts, "orders" | "prices"> {
+  readonly baths: readonly (BathName & { readonly loads: readonly Load[] })[];
 }
 
 /** Every order's loads, over all baths, and the dye of the bath of its first. */

@@ -1,8 +1,8 @@
-import type { Batch } from "../../model/batch.js";
 import { mapped } from "../../mapped.js";
 import { exactSum, exactSumOf } from "../../maths/exact-sum.js";
-import { breakEven, type ColourFixedCosts } from "./break-even.js";
+import type { Batch } from "../../model/batch.js";
 import { type BathUse, type CostItem, loadItems, runningItems, setUpItems } from "../items.js";
+import { breakEven, type ColourFixedCosts } from "./break-even.js";
 
 /** What a colour costs whatever its quantity, what each part of it costs more, and how many pay for it. */
 export interface ColourCosts {

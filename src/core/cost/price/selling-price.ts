@@ -1,5 +1,5 @@
-import type { Pricing } from "../../model/batch.js";
 import { done, error, failed, type Outcome } from "../../fault.js";
+import type { Pricing } from "../../model/batch.js";
 import { nextEnding } from "./ending.js";
 
 /** A price and how it came about; unrounded but for the ending. */

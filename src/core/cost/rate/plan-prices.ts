@@ -1,5 +1,5 @@
-import type { Batch, Rates } from "../../model/batch.js";
 import { mapped } from "../../mapped.js";
+import type { Batch, Rates } from "../../model/batch.js";
 
 /** What a plan's costs were reckoned with, for a later comparison. */
 export interface PlanPrices {

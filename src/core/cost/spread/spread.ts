@@ -1,6 +1,6 @@
-import { cutNormalQuantile } from "../../maths/sampling/truncated-normal.js";
 import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
 import { quantileOf } from "../../maths/sampling/quantile.js";
+import { truncatedNormalQuantile } from "../../maths/sampling/truncated-normal.js";
 import { type InputWeight, inputWeights } from "./input-weights.js";
 import type { UncertainInput } from "./uncertain-input.js";
 
@@ -51,7 +51,7 @@ export function spread<Name extends string>(
   { draws = spreadDraws, seed = spreadSeed }: { readonly draws?: number; readonly seed?: number } = {},
 ): Spread<Name> {
   const columns = latinHypercube(draws, inputs.length, seed).map((column, i) =>
-    column.map((u) => cutNormalQuantile(inputs[i]!, u)),
+    column.map((u) => truncatedNormalQuantile(inputs[i]!, u)),
   );
   const kept: number[] = [];
   const found: Evaluated<Name>[] = [];

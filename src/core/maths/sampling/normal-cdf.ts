@@ -7,10 +7,10 @@ const far = 9;
  * Absolute error below 1e-15 everywhere; the relative error grows in the lower tail, where the share is small.
  * @source marsaglia2004 section 3
  * @example
- * normalShare(0) // => 0.5
- * normalShare(-1.959963984540054) // => 0.025000000000000
+ * normalCdf(0) // => 0.5
+ * normalCdf(-1.959963984540054) // => 0.025000000000000
  */
-export function normalShare(z: number): number {
+export function normalCdf(z: number): number {
   if (z < -far) return 0;
   if (z > far) return 1;
   let term = z;

@@ -1,11 +1,11 @@
+import { normalCdf } from "./normal-cdf.js";
 import { normalQuantile } from "./normal-quantile.js";
-import { normalShare } from "./normal-cdf.js";
 
 /** Half-widths of a 95 % interval in standard deviations. */
 export const halfWidthsPerDeviation = normalQuantile(0.975);
 
 /** A normal distribution by its middle and the half-width of its 95 % interval, cut where values cannot lie. */
-export interface CutNormal {
+export interface TruncatedNormal {
   readonly value: number;
   /** 95 %. */
   readonly halfWidth: number;
@@ -16,22 +16,25 @@ export interface CutNormal {
 }
 
 /**
- * The value of a cut normal distribution that a share u of all its values lies below.
+ * The value of a truncated normal distribution that a share u of all its values lies below.
  *
  * Nothing piles up at the cut: what lay beyond it is spread over the rest in proportion. 0 < u < 1. A middle
  * outside the limits by more than nine deviations gives the limit next to it.
  * Common practice, no source.
  * @example
- * cutNormalQuantile({ value: 10, halfWidth: 2 }, 0.5) // => 10.0000000
- * cutNormalQuantile({ value: 10, halfWidth: 2 }, 0.975) // => 12.0000000
- * cutNormalQuantile({ value: 1, halfWidth: 1 }, 0.5) // => 1.01598906
- * cutNormalQuantile({ value: 3, halfWidth: 0 }, 0.9) // => 3
+ * truncatedNormalQuantile({ value: 10, halfWidth: 2 }, 0.5) // => 10.0000000
+ * truncatedNormalQuantile({ value: 10, halfWidth: 2 }, 0.975) // => 12.0000000
+ * truncatedNormalQuantile({ value: 1, halfWidth: 1 }, 0.5) // => 1.01598906
+ * truncatedNormalQuantile({ value: 3, halfWidth: 0 }, 0.9) // => 3
  */
-export function cutNormalQuantile({ value, halfWidth, least = 0, most }: CutNormal, u: number): number {
+export function truncatedNormalQuantile(
+  { value, halfWidth, least = 0, most }: TruncatedNormal,
+  u: number,
+): number {
   const deviation = halfWidth / halfWidthsPerDeviation;
   const inside = (x: number): number => Math.max(least, Math.min(most ?? Number.POSITIVE_INFINITY, x));
   if (!(deviation > 0)) return inside(value);
-  const from = normalShare((least - value) / deviation);
-  const to = most === undefined ? 1 : normalShare((most - value) / deviation);
+  const from = normalCdf((least - value) / deviation);
+  const to = most === undefined ? 1 : normalCdf((most - value) / deviation);
   return to > from ? inside(value + deviation * normalQuantile(from + u * (to - from))) : inside(value);
 }

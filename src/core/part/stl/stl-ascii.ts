@@ -1,6 +1,6 @@
 import { error, type Fault } from "../../fault.js";
-import { parseDecimal } from "./decimal.js";
 import { chunkTriangles, type TriangleReader, type TriangleSource } from "../triangles.js";
+import { parseDecimal } from "./decimal.js";
 
 /** Where the reader stands in a text; `from` and `to` bound the word that was read last. */
 interface Words {

@@ -1,5 +1,5 @@
-import { shifted, surfacesCross } from "./cross.js";
 import type { SurfaceSums } from "../sums.js";
+import { shifted, surfacesCross } from "./cross.js";
 import { type Point, windingNumber } from "./winding.js";
 
 /** Two shells, by number. */

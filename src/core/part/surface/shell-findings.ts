@@ -1,9 +1,9 @@
 import type { Fault } from "../../fault.js";
+import type { SurfaceSums } from "../sums.js";
+import type { TriangleSource } from "../triangles.js";
 import { nearPairs, overlapBounds, type Pair, relation } from "./overlap.js";
 import { shellSums, shellTriangles } from "./shell-table.js";
-import type { SurfaceSums } from "../sums.js";
 import type { Topology } from "./topology.js";
-import type { TriangleSource } from "../triangles.js";
 
 /** What the shells of a closed surface are to each other; lengths in the unit of the file. */
 export interface ShellFindings {

@@ -1,7 +1,7 @@
 import type { Fault } from "../../fault.js";
 import { addTriangles, noSums, type SurfaceSums } from "../sums.js";
-import type { Topology } from "./topology.js";
 import { chunkTriangles, eachChunk, type TriangleSource } from "../triangles.js";
+import type { Topology } from "./topology.js";
 
 /** Area, signed volume and box of every shell of a file, by reading it once more. */
 export function shellSums(source: TriangleSource, topology: Topology): SurfaceSums[] | Fault {

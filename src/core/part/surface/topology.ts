@@ -1,7 +1,7 @@
 import type { Fault } from "../../fault.js";
+import { chunkTriangles, eachChunk, type TriangleSource } from "../triangles.js";
 import { type EdgesLeft, edgesLeft, noEdges, takeEdge } from "./edges.js";
 import { enterCorners, join, newForest, numberTrees } from "./shells.js";
-import { chunkTriangles, eachChunk, type TriangleSource } from "../triangles.js";
 import { enterBody, newWelder, type Welder, weldExactly } from "./weld.js";
 import { weldNear } from "./weld-near.js";
 

@@ -1,6 +1,6 @@
 import { error, type Fault } from "../../fault.js";
-import { decimal, identity, readTransform, type Transform } from "./transform.js";
 import { type MeshUnit, threeMfUnits } from "../units.js";
+import { decimal, identity, readTransform, type Transform } from "./transform.js";
 import { readXml, type XmlElement } from "./xml.js";
 import type { ZipEntry } from "./zip.js";
 

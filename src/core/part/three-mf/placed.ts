@@ -1,7 +1,7 @@
 import { error, type Fault } from "../../fault.js";
+import { chunkTriangles, type TriangleReader, type TriangleSource } from "../triangles.js";
 import type { ModelObject, Placement } from "./package-model.js";
 import { after, determinant, identity, type Transform } from "./transform.js";
-import { chunkTriangles, type TriangleReader, type TriangleSource } from "../triangles.js";
 
 /** A mesh where the build puts it. */
 export interface PlacedMesh {

@@ -1,9 +1,9 @@
 import { done, error, failed, type Outcome, warning } from "../../fault.js";
+import type { TriangleSource } from "../triangles.js";
+import type { MeshUnit } from "../units.js";
 import { type Model, readModel } from "./package-model.js";
 import { modelPart, partAt } from "./package-start.js";
 import { placeAll, placedTriangles } from "./placed.js";
-import type { TriangleSource } from "../triangles.js";
-import type { MeshUnit } from "../units.js";
 import { mostUnpackedBytes } from "./unpack.js";
 import { zipDirectory } from "./zip.js";
 

@@ -1,15 +1,15 @@
-import { dilutionInWords } from "../../bath/make-up/dilution-in-words.js";
-import { drainSaves, dyeFate } from "../../bath/life/dye-fate.js";
 import { type HeatVariant, heatReport } from "../../bath/heat/heat-report.js";
-import { drainEndSeconds, longerDrain, type Range } from "../../bath/rinse/longer-drain.js";
+import { drainSaves, dyeFate } from "../../bath/life/dye-fate.js";
 import { steadyTopUp } from "../../bath/life/steady-top-up.js";
+import { dilutionInWords } from "../../bath/make-up/dilution-in-words.js";
+import { drainEndSeconds, longerDrain, type Range } from "../../bath/rinse/longer-drain.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
-import type { BathRun } from "../run/run-bath.js";
 import type { Batch } from "../../model/batch.js";
-import { type BathLives, mixOf } from "../run/bath-lives.js";
-import type { PlanBath, PlanHeating, PlanLongerDrain, PlanSteadyTopUp } from "../plan-model.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import type { PlanBath, PlanHeating, PlanLongerDrain, PlanSteadyTopUp } from "../plan-model.js";
+import { type BathLives, mixOf } from "../run/bath-lives.js";
+import type { BathRun } from "../run/run-bath.js";
 
 /** What a plan says of a bath beyond what it must do: how it could be done otherwise. */
 export interface BathAdvice extends Pick<PlanBath, "dyeFate" | "steadyTopUp" | "longerDrain"> {

@@ -1,6 +1,6 @@
+import type { Part } from "../../model/batch.js";
 import { floatAdvice } from "../../part/floats.js";
 import { meanWallMm, thinWallAdvice } from "../../part/wall.js";
-import type { Part } from "../../model/batch.js";
 
 /** How to handle one kind of part in one bath; `code` is stable and may be scripted against. */
 export interface Advice {

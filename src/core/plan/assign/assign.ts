@@ -1,8 +1,8 @@
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
-import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
 import type { Batch, Bath, Order } from "../../model/batch.js";
+import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
 
 /** Parts of one order that go into one bath together. */
 export interface LoadPlan {

@@ -1,7 +1,7 @@
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import type { Batch, Dye } from "../../model/batch.js";
 import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
 import type { AimOf, ModelOf } from "../../uptake/swatches/dye-memory.js";
-import type { Batch, Dye } from "../../model/batch.js";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */
 export function findAims(

@@ -1,6 +1,6 @@
 import { done, error, type Outcome } from "../../fault.js";
-import { shortNumber } from "../../quantity/text/short-number.js";
 import type { Handling, Part, Tank } from "../../model/batch.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
 
 /** What keeps a load from being larger. */
 export type LoadLimit = "perLoad" | "freeboard" | "liquorRatio";

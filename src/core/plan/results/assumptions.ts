@@ -1,8 +1,8 @@
 import { mapped } from "../../mapped.js";
+import type { Assumption } from "../../model/assumption.js";
+import type { Batch, Dye, Found } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../../uptake/shade/aim.js";
-import type { Batch, Dye, Found } from "../../model/batch.js";
-import type { Assumption } from "../plan-model.js";
 
 /** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
 function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {

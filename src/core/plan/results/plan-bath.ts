@@ -1,14 +1,14 @@
 import { dilutionInWords } from "../../bath/make-up/dilution-in-words.js";
 import type { DyeAmount } from "../../bath/make-up/make-up.js";
 import { mapped } from "../../mapped.js";
+import type { Dye } from "../../model/batch.js";
+import { bathRestsOn } from "../../model/rests-on.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipSlope, dipWindow } from "../../uptake/shade/dip-window.js";
 import { type BathAdvice, noAdvice } from "../advice/bath-advice.js";
-import type { BathRun } from "../run/run-bath.js";
-import type { Dye } from "../../model/batch.js";
-import type { BathLives } from "../run/bath-lives.js";
 import type { PlanBath, PlanDyeBalance, PlanLoad } from "../plan-model.js";
-import { bathRestsOn } from "../../model/rests-on.js";
+import type { BathLives } from "../run/bath-lives.js";
+import type { BathRun } from "../run/run-bath.js";
 
 const amountOf = (dye: Dye, amount: number): DyeAmount =>
   dye.dilution.kind === "liquid" ? { concentrateMl: amount } : { powderG: amount };

@@ -1,6 +1,6 @@
 import { mapped } from "../../mapped.js";
-import type { Plan, PlanBath } from "../plan-model.js";
 import type { RestsOn } from "../../model/rests-on.js";
+import type { Plan, PlanBath } from "../plan-model.js";
 
 /** What one plan comes to, to be set beside others. */
 export interface PlanResults {

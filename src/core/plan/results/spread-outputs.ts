@@ -1,6 +1,6 @@
-import type { Plan } from "../plan-model.js";
-import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Evaluated } from "../../cost/spread/spread.js";
+import { exactSumOf } from "../../maths/exact-sum.js";
+import type { Plan } from "../plan-model.js";
 
 /** What a spread tells of a plan: per order the cost of a good part and the dip, per bath how many parts its life serves. */
 export type PlanFigure = "costPerPart" | "dipSeconds" | "lifeParts" | "lifeLoads";

@@ -1,10 +1,10 @@
-import { dyeFate } from "../../bath/life/dye-fate.js";
 import { type BathLife, bathLife, type LifeLoad } from "../../bath/life/bath-life.js";
+import { dyeFate } from "../../bath/life/dye-fate.js";
 import { mapped } from "../../mapped.js";
-import type { BathRun } from "./run-bath.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
-import type { PlanLife } from "../plan-model.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import type { PlanLife } from "../plan-model.js";
+import type { BathRun } from "./run-bath.js";
 
 /** A bath's lives under the rules asked for; `own` is the one under the bath's own rule. */
 export interface BathLives {
@@ -26,7 +26,7 @@ export const mixOf = (run: BathRun): readonly LifeLoad[] =>
   }));
 
 /** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
-export function planLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
+export function bathLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
   const { bath, setting } = run;
   const { dye } = bath;
   const mix = mixOf(run);

@@ -2,8 +2,8 @@ import type { BathLife } from "../../bath/life/bath-life.js";
 import type { ColourUse } from "../../cost/price/colour-costs.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
-import type { BathRun } from "./run-bath.js";
 import type { Batch } from "../../model/batch.js";
+import type { BathRun } from "./run-bath.js";
 
 function keptLife(life: BathLife | undefined): BathLife {
   if (life === undefined) throw new Error("the life of a kept bath was not worked");

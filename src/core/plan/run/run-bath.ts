@@ -1,19 +1,25 @@
 import type { HeatUp } from "../../bath/heat/heating.js";
-import { dyeOf, type MakeUp, makeUp } from "../../bath/make-up/make-up.js";
-import { type BathSetting, type LoadResult, strengthOf, tooLittleLiquor, workLoad } from "../../bath/load/work-load.js";
-import type { BathState } from "../../bath/load/bath-state.js";
 import { type HeatOf, tankHeat } from "../../bath/heat/tank-heat.js";
+import type { BathState } from "../../bath/load/bath-state.js";
+import {
+  type BathSetting,
+  type LoadResult,
+  strengthOf,
+  tooLittleLiquor,
+  workLoad,
+} from "../../bath/load/work-load.js";
+import { dyeOf, type MakeUp, makeUp } from "../../bath/make-up/make-up.js";
 import { coldPerHot, waterDensityKgM3 } from "../../bath/water.js";
 import { error, type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
+import type { Batch, Bath, Dye } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
-import type { DyeModel } from "../../uptake/shade/aim.js";
 import { dipTimer } from "../../uptake/law/depth.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
+import type { DyeModel } from "../../uptake/shade/aim.js";
 import type { LoadPlan } from "../assign/assign.js";
-import { exactDip } from "../warnings/exact-dip.js";
-import type { Batch, Bath, Dye } from "../../model/batch.js";
 import type { PlanHeating } from "../plan-model.js";
+import { exactDip } from "../warnings/exact-dip.js";
 import { startFaults } from "../warnings/start-faults.js";
 
 /** One bath worked through its loads. */

@@ -1,8 +1,8 @@
 import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
+import type { Order } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
-import type { Order } from "../../model/batch.js";
 
 const lab = (values: readonly number[]): string =>
   `L ${mapped(values, (value) => value.toFixed(1)).join(", ")}`;

@@ -1,12 +1,12 @@
 import type { LoadResult } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
+import type { Bath, Dilution, Handling } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { UptakeModel } from "../../uptake/law/depth.js";
 import { madeUpStrength, measuredDilution } from "../../uptake/law/measured-at.js";
 import { bringTo } from "../../uptake/shade/slower-dip.js";
 import type { LoadPlan } from "../assign/assign.js";
-import type { Bath, Dilution, Handling } from "../../model/batch.js";
 
 function dilutionOf(dilution: Dilution, strength: number): string {
   if (dilution.kind === "powder") return `${shortNumber(dilution.gramsPerL * strength, 2)} g/L`;

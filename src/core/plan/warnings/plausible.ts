@@ -1,7 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
-import { shortNumber } from "../../quantity/text/short-number.js";
 import type { Batch } from "../../model/batch.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
 
 // Bounds that no shop of this kind passes but by a slip of unit or decimal. Common practice, no source.
 const deepestCm = 120;

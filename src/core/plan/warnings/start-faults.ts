@@ -1,8 +1,8 @@
 import { topUpBelow } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
+import type { Bath, Handling } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { LoadPlan } from "../assign/assign.js";
-import type { Bath, Handling } from "../../model/batch.js";
 
 /** Warnings on a bath as it is when work starts: too full for its loads, below its mark, past its shelf life. */
 export function startFaults(

@@ -1,13 +1,13 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
 import { convert, convertDifference } from "../convert.js";
-import { findUnit } from "./find-unit.js";
 import { type Kind, kindOf } from "../kinds.js";
 import { magnitudeFault } from "../magnitude.js";
+import type { Unit } from "../units.js";
+import { findUnit } from "./find-unit.js";
 import { numberPattern } from "./number-text.js";
 import type { Propose } from "./proposal.js";
 import { textFault } from "./text-fault.js";
 import { unitFault } from "./unit-fault.js";
-import type { Unit } from "../units.js";
 
 type Path = readonly (string | number)[];
 

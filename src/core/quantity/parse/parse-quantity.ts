@@ -1,10 +1,10 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
 import { convertDifference, ownUnit } from "../convert.js";
 import { type KindName, kindOf } from "../kinds.js";
+import type { Quantity } from "../quantity.js";
 import { numberPattern, tidyNumber } from "./number-text.js";
 import { type Measure, measureIn, parseMeasure } from "./parse-measure.js";
 import { proposal } from "./proposal.js";
-import type { Quantity } from "../quantity.js";
 
 export interface ParseOptions {
   /** Unit of the result; the kind's own where absent. */

@@ -1,7 +1,7 @@
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
+import type { Quantity } from "../quantity.js";
 import { tidyNumber } from "./number-text.js";
 import { parseQuantity, splitPlusMinus } from "./parse-quantity.js";
-import type { Quantity } from "../quantity.js";
 
 /** The liquor surface of a tank, as read [cm2]; the shape is that of the tank seen from above. */
 export type ParsedSurface = Quantity &

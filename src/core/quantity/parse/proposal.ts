@@ -1,7 +1,7 @@
 import { convert, ownUnit } from "../convert.js";
 import { type Kind, kindOf } from "../kinds.js";
-import { tidyNumber } from "./number-text.js";
 import { shortNumber } from "../text/short-number.js";
+import { tidyNumber } from "./number-text.js";
 
 /** What a message proposes to write in place of a number that stands alone. */
 export type Propose = (number: number) => string;

@@ -1,6 +1,6 @@
 import { error, type Fault } from "../../fault.js";
-import { findUnitAnyCase, kindsOfUnit, tidyUnit } from "./find-unit.js";
 import { type Kind, kindOf } from "../kinds.js";
+import { findUnitAnyCase, kindsOfUnit, tidyUnit } from "./find-unit.js";
 import { tidyNumber } from "./number-text.js";
 import type { Propose } from "./proposal.js";
 

@@ -1,6 +1,6 @@
-import type { LawName } from "../../model/batch.js";
 import { solveLeastSquares, unitStandardErrors } from "../../maths/least-squares/linear-least-squares.js";
 import { findRoot } from "../../maths/root.js";
+import type { LawName } from "../../model/batch.js";
 import { lawLogSlope, lawUptake } from "../law/laws.js";
 
 /** One reading: how much dye a part had taken up after a time. Any unit of uptake, the same for all. */

@@ -1,9 +1,9 @@
-import type { LawName } from "../../model/batch.js";
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import type { LawName } from "../../model/batch.js";
+import { lawInverse, lawNames } from "../law/laws.js";
 import { aicc } from "./aicc.js";
 import { checkPoints, negativeUptake } from "./check-points.js";
 import { fitLaw, type UptakePoint } from "./fit-law.js";
-import { lawInverse, lawNames } from "../law/laws.js";
 import { openEnds } from "./open-ends.js";
 
 /** Constants of one law. `rate` is per second; plateau in the unit of the uptakes. */

@@ -1,5 +1,5 @@
-import type { LawName } from "../../model/batch.js";
 import { integrate } from "../../maths/quadrature.js";
+import type { LawName } from "../../model/batch.js";
 import { referenceUptake, type UptakeModel } from "./depth.js";
 import { strengthForUptake, uptakeAtStrength } from "./isotherm.js";
 import { lawUptake } from "./laws.js";

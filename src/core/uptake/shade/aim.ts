@@ -1,11 +1,11 @@
-import type { Base, Dye, Handling, Lab, Shade } from "../../model/batch.js";
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
-import { type ChosenCurve, chooseCurve } from "../swatches/choose-law.js";
+import type { Base, Dye, Handling, Lab, Shade } from "../../model/batch.js";
 import { freshDepth, type UptakeModel } from "../law/depth.js";
-import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
 import { measuredCelsius } from "../law/measured-at.js";
+import { type ChosenCurve, chooseCurve } from "../swatches/choose-law.js";
 import { assumedProgress, labAfter } from "../swatches/shade-curve.js";
 import { dyedColour, type SwatchSet, swatchSet } from "../swatches/swatch-curves.js";
+import { colourPerSecond, nearestTime, type TimeWindow, windowAround } from "./find-time.js";
 
 /** What is known of a dye before the bath is looked at. */
 export interface DyeModel {

@@ -1,16 +1,16 @@
-import type { Base, Colour, Dye, Handling, Lab, LawName } from "../../model/batch.js";
 import { screenColour } from "../../colour/screen/screen-swatch.js";
 import { done, type Fault, type Outcome } from "../../fault.js";
-import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
-import type { LeaveOneOut } from "../swatches/choose-law.js";
+import type { Base, Colour, Dye, Handling, Lab, LawName } from "../../model/batch.js";
 import { depthAt, dipTimer, equivalentSeconds, freshDepth } from "../law/depth.js";
-import { dipSlope, dipWindow } from "./dip-window.js";
 import { madeUpStrength } from "../law/measured-at.js";
-import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
+import type { LeaveOneOut } from "../swatches/choose-law.js";
 import { labAfter } from "../swatches/shade-curve.js";
 import { dyedColour } from "../swatches/swatch-curves.js";
-import { timeDoubt } from "./time-doubt.js";
+import { aimAt, type DyeModel, dyeModel, otherBase } from "./aim.js";
+import { dipSlope, dipWindow } from "./dip-window.js";
+import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
 import { bringTo, type WayOut } from "./slower-dip.js";
+import { timeDoubt } from "./time-doubt.js";
 
 /** The bath that is asked about. */
 export interface ShadeBath {

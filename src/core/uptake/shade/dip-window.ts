@@ -1,5 +1,5 @@
-import type { ShadeAim } from "./aim.js";
 import { type DipTimer, equivalentSeconds, type UptakeModel } from "../law/depth.js";
+import type { ShadeAim } from "./aim.js";
 
 /** Times [s] at which the ends of a shade's window are reached at a strength; a far end of null is never reached. */
 export function dipWindow(

@@ -1,7 +1,7 @@
-import type { Lab } from "../../model/batch.js";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findMinimum } from "../../maths/minimum.js";
 import { findRoot } from "../../maths/root.js";
+import type { Lab } from "../../model/batch.js";
 import { labAfter, type ShadeCurve } from "../swatches/shade-curve.js";
 
 /** Times within a tolerance; the far end is null where the curve, extrapolated to twice its length, stays within. */

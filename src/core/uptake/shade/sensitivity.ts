@@ -1,6 +1,6 @@
-import type { Lab } from "../../model/batch.js";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findRoot } from "../../maths/root.js";
+import type { Lab } from "../../model/batch.js";
 import { depthAt, equivalentSeconds, type UptakeModel } from "../law/depth.js";
 import { labAfter, type ShadeCurve } from "../swatches/shade-curve.js";
 

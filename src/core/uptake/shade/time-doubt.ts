@@ -1,10 +1,10 @@
-import type { Lab } from "../../model/batch.js";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findMinimum } from "../../maths/minimum.js";
+import type { Lab } from "../../model/batch.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
-import { nearestTime } from "./find-time.js";
 import { labAfter, refitted, type ShadeCurve, shadeCurve } from "../swatches/shade-curve.js";
 import { dyedColour, type SwatchSet } from "../swatches/swatch-curves.js";
+import { nearestTime } from "./find-time.js";
 
 /** How far off a time may be for the noise of the readings it rests on. */
 export interface TimeDoubt {

@@ -1,5 +1,5 @@
-import type { LawName } from "../../model/batch.js";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
+import type { LawName } from "../../model/batch.js";
 import { lawNames } from "../law/laws.js";
 import { labAfter, type ShadeCurve, shadeCurve } from "./shade-curve.js";
 import type { SwatchSet } from "./swatch-curves.js";

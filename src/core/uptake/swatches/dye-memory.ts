@@ -1,6 +1,6 @@
-import type { Base, Dye, Handling, Shade } from "../../model/batch.js";
 import type { Outcome } from "../../fault.js";
 import { remember } from "../../maths/remember.js";
+import type { Base, Dye, Handling, Shade } from "../../model/batch.js";
 import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "../shade/aim.js";
 import { chooseCurve } from "./choose-law.js";
 import { swatchSet } from "./swatch-curves.js";

@@ -1,10 +1,10 @@
-import type { Lab, LawName } from "../../model/batch.js";
-import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { xyzToLab } from "../../colour/cielab.js";
+import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { reflectanceOf } from "../../colour/spectrum/kubelka-munk.js";
 import { curveWeights, type Weights } from "../../colour/spectrum/weights.js";
 import { findMinimum } from "../../maths/minimum.js";
 import { monotoneCubic } from "../../maths/monotone-cubic.js";
+import type { Lab, LawName } from "../../model/batch.js";
 import { freshDepth } from "../law/depth.js";
 import type { SwatchSet } from "./swatch-curves.js";
 

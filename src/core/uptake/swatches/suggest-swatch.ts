@@ -1,8 +1,8 @@
 import type { Lab } from "../../model/batch.js";
+import { timeDoubt } from "../shade/time-doubt.js";
 import type { ChosenCurve } from "./choose-law.js";
 import { labAfter, shadeCurve } from "./shade-curve.js";
 import { dyedColour, type SwatchSet } from "./swatch-curves.js";
-import { timeDoubt } from "../shade/time-doubt.js";
 
 /** What one more swatch would do for the doubt about a target. */
 export interface SwatchSuggestion {

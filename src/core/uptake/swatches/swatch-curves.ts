@@ -1,14 +1,14 @@
-import type { Colour, Dye, Lab, Swatch } from "../../model/batch.js";
+import { spectrumOf } from "../../colour/resolve-colour.js";
 import { hexToSrgb } from "../../colour/screen/css-colour.js";
+import { srgbReading, srgbToLab } from "../../colour/screen/srgb.js";
 import { curveGrid } from "../../colour/spectrum/grid.js";
 import { kOverS } from "../../colour/spectrum/kubelka-munk.js";
-import { spectrumOf } from "../../colour/resolve-colour.js";
 import { smoothReflectance } from "../../colour/spectrum/smooth-reflectance.js";
 import { curveLab, spectrumLab } from "../../colour/spectrum/spectrum.js";
 import { toTableGrid } from "../../colour/spectrum/spline.js";
-import { srgbReading, srgbToLab } from "../../colour/screen/srgb.js";
-import type { Reading } from "../../model/colour.js";
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import type { Colour, Dye, Lab, Swatch } from "../../model/batch.js";
+import type { Reading } from "../../model/colour.js";
 
 /** A colour as the shade model needs it: what it reads, and K/S at the 36 wavelengths of a smooth curve. */
 export interface DyedColour {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/strength-of-slower-dip.js";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
+import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/strength-of-slower-dip.js";
 import { dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/load/bath-state.js";
 import { secondsForDepth } from "../../../../src/core/uptake/law/depth.js";
 import { lawNames } from "../../../../src/core/uptake/law/laws.js";

@@ -1,10 +1,15 @@
 import { expect, test } from "vitest";
-import type { Room } from "../../../../src/core/model/batch.js";
 import { tankLossW } from "../../../../src/core/bath/heat/heat-loss.js";
 import { heatReport } from "../../../../src/core/bath/heat/heat-report.js";
-import { evaporationKgPerH, type HeatedTank, heatUp, holdingPowerW } from "../../../../src/core/bath/heat/heating.js";
+import {
+  evaporationKgPerH,
+  type HeatedTank,
+  heatUp,
+  holdingPowerW,
+} from "../../../../src/core/bath/heat/heating.js";
 import { warmUp } from "../../../../src/core/bath/heat/warm-up.js";
 import { waterDensityKgM3 } from "../../../../src/core/bath/water.js";
+import type { Room } from "../../../../src/core/model/batch.js";
 import { tank as sample } from "../../plan/sample.js";
 
 const room: Room = { celsius: 20, humidity: 0.5 };

@@ -1,7 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tankLossW } from "../../../../src/core/bath/heat/heat-loss.js";
-import { evaporationKgPerH, type HeatedTank, heatUp, holdingPowerW } from "../../../../src/core/bath/heat/heating.js";
+import {
+  evaporationKgPerH,
+  type HeatedTank,
+  heatUp,
+  holdingPowerW,
+} from "../../../../src/core/bath/heat/heating.js";
 import { waterDensityKgM3 } from "../../../../src/core/bath/water.js";
 
 const room = { celsius: 20, humidity: 0.5 };

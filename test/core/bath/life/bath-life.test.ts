@@ -1,7 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
-import { bathLife, type LifeEnd, type LifeLoad, lifeLoadLimit } from "../../../../src/core/bath/life/bath-life.js";
+import {
+  bathLife,
+  type LifeEnd,
+  type LifeLoad,
+  lifeLoadLimit,
+} from "../../../../src/core/bath/life/bath-life.js";
 import { type BathSetting, workLoad } from "../../../../src/core/bath/load/work-load.js";
 import { baths, setting } from "../settings.js";
 

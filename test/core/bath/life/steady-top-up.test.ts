@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { workLoad } from "../../../../src/core/bath/load/work-load.js";
 import { steadyTopUp } from "../../../../src/core/bath/life/steady-top-up.js";
 import { refill } from "../../../../src/core/bath/load/bath-state.js";
+import { workLoad } from "../../../../src/core/bath/load/work-load.js";
 import { baths, setting } from "../settings.js";
 
 test("a bath filled up with its steady liquor after each load is at strength 1 after each repetition", () => {

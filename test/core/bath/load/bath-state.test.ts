@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type BathState, dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/load/bath-state.js";
+import {
+  type BathState,
+  dragOut,
+  evaporate,
+  refill,
+  takeUp,
+} from "../../../../src/core/bath/load/bath-state.js";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const load = fc.record({

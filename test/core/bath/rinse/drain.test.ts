@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { drainingFilmMlPerDm2 } from "../../../../src/core/bath/rinse/drain-film.js";
-import { drainSaves, dyeFate } from "../../../../src/core/bath/life/dye-fate.js";
 import { bathLife } from "../../../../src/core/bath/life/bath-life.js";
+import { drainSaves, dyeFate } from "../../../../src/core/bath/life/dye-fate.js";
+import { drainingFilmMlPerDm2 } from "../../../../src/core/bath/rinse/drain-film.js";
 import { longerDrain } from "../../../../src/core/bath/rinse/longer-drain.js";
 import { setting } from "../settings.js";
 

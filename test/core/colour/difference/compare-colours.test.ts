@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { compareColours, compareLab, differenceFormulas, judge } from "../../../../src/core/colour/difference/compare-colours.js";
+import {
+  compareColours,
+  compareLab,
+  differenceFormulas,
+  judge,
+} from "../../../../src/core/colour/difference/compare-colours.js";
 import { defaultReading } from "../../../../src/core/colour/resolve-colour.js";
 
 const d65 = { illuminant: "D65", observer: 10 } as const;

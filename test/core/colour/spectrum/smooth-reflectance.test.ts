@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { carryOver } from "../../../../src/core/colour/spectrum/convert-reading.js";
-import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import { labToXyz } from "../../../../src/core/colour/cielab.js";
+import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
+import { srgbToLab } from "../../../../src/core/colour/screen/srgb.js";
+import { carryOver } from "../../../../src/core/colour/spectrum/convert-reading.js";
 import { insideLimits } from "../../../../src/core/colour/spectrum/optimal-limits.js";
 import { smoothReflectance } from "../../../../src/core/colour/spectrum/smooth-reflectance.js";
 import { curveLab, spectrumLab, spectrumXyz } from "../../../../src/core/colour/spectrum/spectrum.js";
-import { srgbToLab } from "../../../../src/core/colour/screen/srgb.js";
-import type { Lab } from "../../../../src/core/model/colour.js";
 import { tableWeights } from "../../../../src/core/colour/spectrum/weights.js";
+import type { Lab } from "../../../../src/core/model/colour.js";
 import { randomNumbers } from "../../../tools/random-numbers.js";
 
 const d65 = { illuminant: "D65", observer: 10 } as const;

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { illuminantPower, matchingFunctions } from "../../../../src/core/colour/spectrum/cie-tables.js";
 import { curveGrid, tableGrid, wavelengthsOf } from "../../../../src/core/colour/spectrum/grid.js";
 import { curveLab, spectrumLab, spectrumXyz } from "../../../../src/core/colour/spectrum/spectrum.js";
 import { toTableGrid } from "../../../../src/core/colour/spectrum/spline.js";
-import { illuminantPower, matchingFunctions } from "../../../../src/core/colour/spectrum/cie-tables.js";
 
 const readings = (["A", "D50", "D65", "F2", "F11", "LED-B3"] as const).flatMap((illuminant) =>
   ([2, 10] as const).map((observer) => ({ illuminant, observer })),

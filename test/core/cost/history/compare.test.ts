@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Batch } from "../../../../src/core/model/batch.js";
-import { planBatch } from "../../../../src/core/plan/plan.js";
 import { type CostComparison, compareCosts } from "../../../../src/core/cost/history/compare.js";
-import { costLines } from "../../../../src/core/cost/items.js";
 import { logMean, productChange } from "../../../../src/core/cost/history/log-mean.js";
 import { type CostSnapshot, costBatch } from "../../../../src/core/cost/history/snapshot.js";
+import { costLines } from "../../../../src/core/cost/items.js";
+import type { Batch } from "../../../../src/core/model/batch.js";
+import { planBatch } from "../../../../src/core/plan/plan.js";
 import { batches } from "../../plan/arbitrary.js";
 import { batch, deep, hook, light, order, tray } from "../../plan/sample.js";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { otherBases } from "../../../../src/core/cost/price/other-bases.js";
 import type { Base } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
-import { otherBases } from "../../../../src/core/cost/price/other-bases.js";
 import { batches } from "../../plan/arbitrary.js";
 import { batch, hook, light, order } from "../../plan/sample.js";
 

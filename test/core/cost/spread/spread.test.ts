@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { planBatch } from "../../../../src/core/plan/plan.js";
 import { type Evaluated, percentilesOf, spread } from "../../../../src/core/cost/spread/spread.js";
-import { spreadOutputs } from "../../../../src/core/plan/results/spread-outputs.js";
 import type { UncertainInput } from "../../../../src/core/cost/spread/uncertain-input.js";
 import { normalQuantile } from "../../../../src/core/maths/sampling/normal-quantile.js";
+import { planBatch } from "../../../../src/core/plan/plan.js";
+import { spreadOutputs } from "../../../../src/core/plan/results/spread-outputs.js";
 import { batch } from "../../plan/sample.js";
 
 const input = (name: string, value: number, halfWidth: number): UncertainInput => ({

@@ -1,6 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { solveLeastSquares, unitStandardErrors } from "../../../../src/core/maths/least-squares/linear-least-squares.js";
+import {
+  solveLeastSquares,
+  unitStandardErrors,
+} from "../../../../src/core/maths/least-squares/linear-least-squares.js";
 
 const entry = fc.integer({ min: -500, max: 500 }).map((value) => value / 100);
 

@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
-import { solveLeastSquares, unitStandardErrors } from "../../../../src/core/maths/least-squares/linear-least-squares.js";
+import {
+  solveLeastSquares,
+  unitStandardErrors,
+} from "../../../../src/core/maths/least-squares/linear-least-squares.js";
 import { fitNonlinear } from "../../../../src/core/maths/least-squares/nonlinear-least-squares.js";
 
 const x = [1, 2, 3, 5, 8];

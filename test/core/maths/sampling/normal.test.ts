@@ -1,11 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cutNormalQuantile, halfWidthsPerDeviation } from "../../../../src/core/maths/sampling/truncated-normal.js";
 import { exactSum } from "../../../../src/core/maths/exact-sum.js";
 import { latinHypercube } from "../../../../src/core/maths/sampling/latin-hypercube.js";
+import { normalCdf } from "../../../../src/core/maths/sampling/normal-cdf.js";
 import { normalQuantile } from "../../../../src/core/maths/sampling/normal-quantile.js";
-import { normalShare } from "../../../../src/core/maths/sampling/normal-cdf.js";
 import { quantileOf } from "../../../../src/core/maths/sampling/quantile.js";
+import {
+  halfWidthsPerDeviation,
+  truncatedNormalQuantile,
+} from "../../../../src/core/maths/sampling/truncated-normal.js";
 
 /** Share of the normal distribution below z from its density alone, by Simpson's rule. */
 function sharesBelow(z: number): number {
@@ -55,20 +58,20 @@ describe("normalQuantile", () => {
   });
 });
 
-describe("normalShare", () => {
+describe("normalCdf", () => {
   test("undoes normalQuantile", () => {
-    for (let p = 0.001; p < 1; p += 0.001) expect(normalShare(normalQuantile(p))).toBeCloseTo(p, 14);
+    for (let p = 0.001; p < 1; p += 0.001) expect(normalCdf(normalQuantile(p))).toBeCloseTo(p, 14);
   });
 
   test("is 0 and 1 far out", () => {
-    expect([-40, -9.1, 9.1, 40].map(normalShare)).toEqual([0, 0, 1, 1]);
-    expect(normalShare(-8.9)).toBeCloseTo(0, 15);
-    expect(normalShare(8.9)).toBeCloseTo(1, 14);
+    expect([-40, -9.1, 9.1, 40].map(normalCdf)).toEqual([0, 0, 1, 1]);
+    expect(normalCdf(-8.9)).toBeCloseTo(0, 15);
+    expect(normalCdf(8.9)).toBeCloseTo(1, 14);
   });
 });
 
-const draw = (distribution: Parameters<typeof cutNormalQuantile>[0], seed: number): number[] =>
-  latinHypercube(1000, 1, seed)[0]!.map((u) => cutNormalQuantile(distribution, u));
+const draw = (distribution: Parameters<typeof truncatedNormalQuantile>[0], seed: number): number[] =>
+  latinHypercube(1000, 1, seed)[0]!.map((u) => truncatedNormalQuantile(distribution, u));
 const mean = (values: readonly number[]): number => exactSum(values) / values.length;
 const within1Percent = (actual: number, expected: number): void =>
   expect(Math.abs(actual / expected - 1)).toBeLessThan(0.01);
@@ -119,7 +122,7 @@ describe("1000 draws of a Latin hypercube", () => {
   });
 });
 
-describe("cutNormalQuantile", () => {
+describe("truncatedNormalQuantile", () => {
   test("stays within its limits and never piles up at one of them", () => {
     const values = draw({ value: 0.97, halfWidth: 0.05, most: 1 }, 5);
     expect(Math.max(...values)).toBeLessThan(1);
@@ -127,14 +130,14 @@ describe("cutNormalQuantile", () => {
   });
 
   test("is the limit where the middle lies far outside, and the value where nothing is uncertain", () => {
-    expect(cutNormalQuantile({ value: -5, halfWidth: 0.1 }, 0.5)).toBe(0);
-    expect(cutNormalQuantile({ value: 5, halfWidth: 0.1, most: 1 }, 0.5)).toBe(1);
-    expect(cutNormalQuantile({ value: 5, halfWidth: 0 }, 0.99)).toBe(5);
-    expect(cutNormalQuantile({ value: 0, halfWidth: 0 }, 0.01)).toBe(0);
+    expect(truncatedNormalQuantile({ value: -5, halfWidth: 0.1 }, 0.5)).toBe(0);
+    expect(truncatedNormalQuantile({ value: 5, halfWidth: 0.1, most: 1 }, 0.5)).toBe(1);
+    expect(truncatedNormalQuantile({ value: 5, halfWidth: 0 }, 0.99)).toBe(5);
+    expect(truncatedNormalQuantile({ value: 0, halfWidth: 0 }, 0.01)).toBe(0);
   });
 
   test("lets a value below zero be where the least is below zero", () => {
-    expect(cutNormalQuantile({ value: -5, halfWidth: 1, least: -273.15 }, 0.5)).toBeCloseTo(-5, 12);
+    expect(truncatedNormalQuantile({ value: -5, halfWidth: 1, least: -273.15 }, 0.5)).toBeCloseTo(-5, 12);
   });
 });
 

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { addTriangles, noSums } from "../../../../src/core/part/sums.js";
 import { surfacesCross } from "../../../../src/core/part/surface/cross.js";
 import { gridOf } from "../../../../src/core/part/surface/grid.js";
 import { relation } from "../../../../src/core/part/surface/overlap.js";
 import { pierces } from "../../../../src/core/part/surface/pierce.js";
-import { addTriangles, noSums } from "../../../../src/core/part/sums.js";
 import { box, rotated15, type Solid } from "../tools/solids.js";
 
 const trianglesOf = (solid: Solid): Float64Array =>

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { volumeDoubted, volumeDoubts } from "../../../../src/core/part/mesh-warnings.js";
-import { shellSums } from "../../../../src/core/part/surface/shell-table.js";
 import type { SurfaceSums } from "../../../../src/core/part/sums.js";
-import { readThreeMf } from "../../../../src/core/part/three-mf/three-mf.js";
+import { shellSums } from "../../../../src/core/part/surface/shell-table.js";
 import { topologyWithin } from "../../../../src/core/part/surface/topology.js";
+import { readThreeMf } from "../../../../src/core/part/three-mf/three-mf.js";
 import { measured, near } from "../tools/expecting.js";
 import { asciiStl, binaryStl, meshXml, modelXml, packed } from "../tools/files.js";
 import { box, insideOut, moved, scaled, sphere, together, torus, type Vector } from "../tools/solids.js";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { newChunk } from "../../../../src/core/part/triangles.js";
 import { enterBody, newWelder, weldExactly } from "../../../../src/core/part/surface/weld.js";
 import { weldNear } from "../../../../src/core/part/surface/weld-near.js";
+import { newChunk } from "../../../../src/core/part/triangles.js";
 
 const ways = {
   weldExactly,

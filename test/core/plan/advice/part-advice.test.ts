@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { adviceFor } from "../../../../src/core/plan/advice/part-advice.js";
 import type { Part } from "../../../../src/core/model/batch.js";
 import { softWallMm } from "../../../../src/core/part/wall.js";
+import { adviceFor } from "../../../../src/core/plan/advice/part-advice.js";
 
 /** A part of 10 cm2 by its density and mean wall. */
 const part = (name: string, densityGPerCm3: number, wallMm: number): Part => ({

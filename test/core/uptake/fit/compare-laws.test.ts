@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { fitUptake } from "../../../../src/core/uptake/fit/fit-uptake.js";
 import { tellApart } from "../../../../src/core/uptake/fit/compare-laws.js";
+import { fitUptake } from "../../../../src/core/uptake/fit/fit-uptake.js";
 
 const told = (
   first: number | undefined,

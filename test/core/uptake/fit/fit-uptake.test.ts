@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fitUptake } from "../../../../src/core/uptake/fit/fit-uptake.js";
 import type { UptakePoint } from "../../../../src/core/uptake/fit/fit-law.js";
+import { fitUptake } from "../../../../src/core/uptake/fit/fit-uptake.js";
 import { lawNames, lawUptake } from "../../../../src/core/uptake/law/laws.js";
 
 const times = [15, 30, 60, 120, 240, 480];

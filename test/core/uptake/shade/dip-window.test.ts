@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import type { ShadeAim } from "../../../../src/core/uptake/shade/aim.js";
 import { rateFactor } from "../../../../src/core/uptake/law/arrhenius.js";
 import { dipTimer, type UptakeModel } from "../../../../src/core/uptake/law/depth.js";
+import type { ShadeAim } from "../../../../src/core/uptake/shade/aim.js";
 import { dipSlope, dipWindow } from "../../../../src/core/uptake/shade/dip-window.js";
 
 const model: UptakeModel = {

@@ -1,7 +1,7 @@
-import type { Dye, Lab, LawName } from "../../../../src/core/model/batch.js";
 import { curveGrid, wavelengthsOf } from "../../../../src/core/colour/spectrum/grid.js";
 import { kOverS, reflectanceOf } from "../../../../src/core/colour/spectrum/kubelka-munk.js";
 import { curveLab } from "../../../../src/core/colour/spectrum/spectrum.js";
+import type { Dye, Lab, LawName } from "../../../../src/core/model/batch.js";
 import { rateFactor } from "../../../../src/core/uptake/law/arrhenius.js";
 import { lawNames, lawUptake } from "../../../../src/core/uptake/law/laws.js";
 import { dye } from "../../plan/sample.js";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
-import { dyeModel } from "../../../../src/core/uptake/shade/aim.js";
 import { gasConstantJPerMolK } from "../../../../src/core/uptake/law/arrhenius.js";
 import { depthAt, equivalentSeconds } from "../../../../src/core/uptake/law/depth.js";
+import { dyeModel } from "../../../../src/core/uptake/shade/aim.js";
 import { colourPerSecond } from "../../../../src/core/uptake/shade/find-time.js";
 import { type MeantDip, sensitivity } from "../../../../src/core/uptake/shade/sensitivity.js";
 import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";

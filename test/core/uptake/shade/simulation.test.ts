@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
-import { chooseCurve } from "../../../../src/core/uptake/swatches/choose-law.js";
 import { depthAt, equivalentSeconds } from "../../../../src/core/uptake/law/depth.js";
 import { nearestTime } from "../../../../src/core/uptake/shade/find-time.js";
+import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
+import { chooseCurve } from "../../../../src/core/uptake/swatches/choose-law.js";
 import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";
 import { swatchSet } from "../../../../src/core/uptake/swatches/swatch-curves.js";
-import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
 import { asRead, inventedDye, seeded } from "./invented-dyes.js";
 
 // What this shows: if dyes go in by one of the four laws, if K/S adds up over a white base as depth says, and if

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { remember } from "../../../../src/core/maths/remember.js";
 import type { Batch, Dye } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
-import { remember } from "../../../../src/core/maths/remember.js";
 import { dyeMemory } from "../../../../src/core/uptake/swatches/dye-memory.js";
 import { batch } from "../../plan/sample.js";
 
