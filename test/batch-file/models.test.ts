@@ -53,6 +53,15 @@ test("values beside a model win, without a word where they differ by 5 % or less
   expect(over).toEqual(["warning mesh-differs"]);
 });
 
+test("a weighed mass is not compared with the assumed density; a density that no plastic has is a warning", async () => {
+  const codesAt = async (mass: string) =>
+    (await readParts(`cleat: { mesh: block.stl, mass: ${mass} }`)).codes;
+  for (const mass of ["1.81 g", "6.4 g", "17.9 g"]) expect(await codesAt(mass)).toEqual([]);
+  for (const mass of ["1.79 g", "18.1 g"]) expect(await codesAt(mass)).toEqual(["warning mesh-density"]);
+  const { codes } = await readParts("cleat: { mesh: block.stl, mass: 6.4 g, density: 0.93 g/cm3 }");
+  expect(codes).toEqual(["warning mesh-differs"]);
+});
+
 test("a written volume gives the mass where that is not written", async () => {
   const { batch } = await readParts("cleat: { mesh: block.stl, volume: 6.2 cm3 }");
   expect(batch!.parts[0]!.massG).toBeCloseTo(6.2 * 0.93, 12);

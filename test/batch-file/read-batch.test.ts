@@ -165,7 +165,7 @@ test("a chain of aliases cannot nest deeper than a file may", async () => {
   expect(diagnostics.map((d) => d.code)).toEqual(["alias"]);
 });
 
-test("a fault of a reader of meshes, logs or reflectance is placed at the key that asked", async () => {
+test("a fault of a reader of meshes or reflectance is placed at the key that asked", async () => {
   const text = `batch: x
 tanks: { six: { volume: 6 L, surface: 450 cm2 } }
 dyes:
@@ -177,26 +177,20 @@ dyes:
 parts:
   hook: { mesh: hook.stl }
 baths:
-  - { tank: six, dye: coral, start: log }
+  - { tank: six, dye: coral }
 `;
   const bad = async () => failed(error("unreadable", [], "it cannot be read", "look at it"));
-  const { diagnostics } = await readText(text, { measure: bad, startFromLog: bad, reflectance: bad });
+  const { diagnostics } = await readText(text, { measure: bad, reflectance: bad });
   expect(diagnostics.map((d) => [d.code, d.spans[0]!.line, d.spans[0]!.column])).toEqual([
     ["unreadable", 8, 36],
     ["unreadable", 10, 17],
-    ["unreadable", 12, 37],
   ]);
   const good = await readText(text, {
     measure: modelReader(() => block),
-    startFromLog: async (bath) => {
-      expect(bath).toEqual({ index: 0, tank: "six", dye: "coral" });
-      return done({ kind: "kept", volumeL: 5, strength: 0.9, ageDays: 3, areaDm2: 20 });
-    },
     reflectance: async () =>
       done({ kind: "reflectance", wavelengthsNm: [400, 700], reflectance: [0.1, 0.9] }),
   });
   expect(good.diagnostics).toEqual([]);
-  expect(good.batch!.baths[0]!.start).toMatchObject({ volumeL: 5, strength: 0.9 });
   expect(good.batch!.dyes[0]!.swatches[0]!.colour).toMatchObject({ kind: "reflectance" });
 });
 

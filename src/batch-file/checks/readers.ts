@@ -26,13 +26,4 @@ export const checkReaders =
               "reflectance files are not read here",
               "give lab: [73.5, 33.0, 15.9]",
             );
-    if (readers.startFromLog === undefined)
-      for (const [i, bath] of items(batch.baths))
-        if ((bath.start as unknown) === "log")
-          report(
-            "log",
-            ["baths", i, "start"],
-            "the bath log is not available yet, a later version will read it",
-            "write start: fresh, or start: { volume: 5.6 L, strength: 92 %, age: 12 d, area: 3.1 m2 }",
-          );
   };

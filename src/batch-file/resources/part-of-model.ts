@@ -7,8 +7,12 @@ import type { Spec } from "../to-batch/complete.js";
 
 type Part = Spec["parts"][string];
 
-/** Share by which a value that is written may differ from that of the model before it is told. */
+/** Share by which a written value may differ from that of the model without a warning. */
 const mayDiffer = 0.05 * (1 + 1e-9);
+
+/** A part lighter or heavier than this [g/cm3] is of no plastic: the unit is wrong. Common practice, no source. */
+const lightest = 0.3;
+const heaviest = 3;
 
 /** Seen in many a good export, and nothing follows from it: `measure` tells them. */
 const harmless: readonly string[] = ["mesh-flat", "mesh-welded"];
@@ -59,6 +63,29 @@ function told(
     });
 }
 
+/**
+ * A weighed mass tells the density, so the assumed one gives way; what the mass still shows is a model drawn in
+ * another unit.
+ */
+function densityFault(
+  { mass }: Part,
+  { volumeCm3 }: MeshMeasure,
+  file: string,
+  path: Fault["path"],
+): Fault[] {
+  if (mass === undefined) return [];
+  const density = mass.value / volumeCm3;
+  if (density >= lightest && density <= heaviest) return [];
+  return [
+    warning(
+      "mesh-density",
+      [...path.slice(0, -1), "mass"],
+      `${short(mass.value)} g in the ${short(volumeCm3)} cm3 of ${file} are ${short(density)} g/cm3, which no plastic has`,
+      "correct mass:, or give the unit of the model, such as unit: inch",
+    ),
+  ];
+}
+
 /** Values that are written and differ from the model's. */
 function differences(
   part: Part,
@@ -93,16 +120,9 @@ function differences(
   const remove = (key: string): string => `remove ${key}: to take the model's, or correct it`;
   return [
     ...(trusted
-      ? compare(
-          "mass",
-          "g",
-          1,
-          of.volumeCm3 * density,
-          ` at ${density} g/cm3`,
-          part.density.assumed === true
-            ? "write density: with that of your material, or correct mass:"
-            : remove("mass"),
-        )
+      ? part.density.assumed === true
+        ? densityFault(part, of, file, path)
+        : compare("mass", "g", 1, of.volumeCm3 * density, ` at ${density} g/cm3`, remove("mass"))
       : []),
     ...(whole ? compare("area", "cm2", 100, wettedCm2(of), "", remove("area")) : []),
     ...(trusted ? compare("volume", "cm3", 1, displacedCm3(of), "", remove("volume")) : []),

@@ -1,13 +1,10 @@
 import type { Fault, Outcome } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
-import type { BathStart, Colour } from "../../core/model/batch.js";
+import type { Colour } from "../../core/model/batch.js";
 import type { Path } from "../source/source.js";
 import type { Spec } from "../to-batch/complete.js";
 import type { ReadModel } from "./model-reader.js";
 import { partOfModel } from "./part-of-model.js";
-
-/** State of a bath as its log leaves it. */
-export type LoggedStart = Extract<BathStart, { kind: "kept" }>;
 
 /** Readers of what a batch file points at, each given by whoever runs the command. Faults carry no path. */
 export interface Readers {
@@ -15,16 +12,11 @@ export interface Readers {
   readonly measure?: ReadModel;
   /** A file of one reflectance curve, named likewise. */
   readonly reflectance?: (file: string) => Promise<Outcome<Extract<Colour, { kind: "reflectance" }>>>;
-  /** The bath log. */
-  readonly startFromLog?: (bath: {
-    index: number;
-    tank: string;
-    dye: string;
-  }) => Promise<Outcome<LoggedStart>>;
 }
 
 /**
- * Fills in what meshes, reflectance files and the bath log say; the spec must point at none that no reader is given for. `beside` names a file as seen from the place of a path.
+ * Fills in what model and reflectance files say; each kind that the spec names must have its reader. `beside` names a
+ * file as seen from the place of a path.
  */
 export async function withResources(
   spec: Spec,
@@ -59,22 +51,5 @@ export async function withResources(
     dyes[name] = { ...dye, swatches };
   }
 
-  const baths = [...spec.baths];
-  for (const [index, bath] of spec.baths.entries()) {
-    if (bath.start.kind !== "log" || readers.startFromLog === undefined) continue;
-    const path = ["baths", index, "start"];
-    const start = from(await readers.startFromLog({ index, tank: bath.tank, dye: bath.dye }), path);
-    if (start === undefined) continue;
-    baths[index] = {
-      ...bath,
-      start: {
-        kind: "kept",
-        volume: { value: start.volumeL },
-        strength: { value: start.strength },
-        age: { value: start.ageDays },
-        area: { value: start.areaDm2 },
-      },
-    };
-  }
-  return { spec: { ...spec, parts, dyes, baths }, faults };
+  return { spec: { ...spec, parts, dyes }, faults };
 }

@@ -121,7 +121,7 @@ const completePart = rememberBy(
 
 /** What is in a tank before the first load. */
 export type SpecStart =
-  | { readonly kind: "fresh" | "log" }
+  | { readonly kind: "fresh" }
   | {
       readonly kind: "kept";
       readonly volume: Amount;
@@ -139,7 +139,7 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
         age: orElse(start.age, 0),
         area: orElse(start.area, 0),
       }
-    : { kind: start ?? "fresh" };
+    : { kind: "fresh" };
 
 const completeTanks = eachOf(completeTank);
 const completeDryers = eachOf(completeDryer);
