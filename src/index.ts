@@ -53,6 +53,7 @@ export {
   ciede2000,
   ciede2000Pairs,
   ciede2000Terms,
+  ciede2000Textile,
 } from "./core/colour/difference/ciede2000.js";
 export {
   type ComparedColour,

@@ -29,6 +29,7 @@ export const references = {
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
   cie116: "CIE 116-1995, Industrial colour-difference evaluation",
   cie15: "CIE 15:2018, Colorimetry, 4th edition",
+  cie15ed3: "CIE 15:2004, Colorimetry, 3rd edition; limits of whiteness and tint from memory",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
   costingExercises:

@@ -10,7 +10,7 @@ import {
   cmc11,
   cmc21,
 } from "../../src/core/colour/difference/cie-differences.js";
-import { ciede2000, ciede2000Pairs } from "../../src/core/colour/difference/ciede2000.js";
+import { ciede2000, ciede2000Pairs, ciede2000Textile } from "../../src/core/colour/difference/ciede2000.js";
 import { srgbToLab } from "../../src/core/colour/screen/srgb.js";
 import type { Lab } from "../../src/core/model/colour.js";
 import { randomNumbers } from "../tools/random-numbers.js";
@@ -27,6 +27,12 @@ test("ciede2000 agrees with culori and colorjs.io on 10,000 random pairs to 1e-9
   const outside = differenceCiede2000();
   expect(worst(ciede2000, (a, b) => outside(culori(a), culori(b)))).toBeLessThan(1e-9);
   expect(worst(ciede2000, (a, b) => colorjs(a).deltaE2000(colorjs(b)))).toBeLessThan(1e-9);
+});
+
+test("ciede2000Textile agrees with culori and colorjs.io with kL = 2 on 10,000 random pairs to 1e-9", () => {
+  const outside = differenceCiede2000(2, 1, 1);
+  expect(worst(ciede2000Textile, (a, b) => outside(culori(a), culori(b)))).toBeLessThan(1e-9);
+  expect(worst(ciede2000Textile, (a, b) => colorjs(a).deltaE2000(colorjs(b), { kL: 2 }))).toBeLessThan(1e-9);
 });
 
 test("ciede2000Pairs returns for 10,000 random pairs what ciede2000 returns", () => {

@@ -34,6 +34,28 @@ test("cieWhiteness counts 8 points for 0.01 in x, 17 for 0.01 in y, and tint by 
   expect(at(10, 0.3138, 0.321).tint).toBeCloseTo(-6.5, 9);
 });
 
+/** Under D65 and 2° a colour of lightness Y with this whiteness and tint: the two formulas solved for x and y. */
+const colourOf = (Y: number, whiteness: number, tint: number) => {
+  const dy = (1000 * (whiteness - Y) - 800 * tint) / (1700 * 1000 + 800 * 650);
+  return chromaticityToXyz([0.3127 - (tint + 650 * dy) / 1000, 0.329 - dy], Y);
+};
+
+test.each([
+  [90, 90, -3.99, true],
+  [90, 90, -4.01, false],
+  [90, 90, 1.99, true],
+  [90, 90, 2.01, false],
+  [90, 40.1, 0, true],
+  [90, 39.9, 0, false],
+  [90, 169.9, 0, true],
+  [90, 170.1, 0, false],
+])("cieWhiteness for Y %d, whiteness %d and tint %d is valid: %s", (Y, W, T, valid) => {
+  // source: cie15ed3 limits 40 < W < 5 Y - 280 and -4 to 2 for the tint
+  const found = cieWhiteness(colourOf(Y, W, T), d65(2))!;
+  expect([found.whiteness, found.tint]).toEqual([expect.closeTo(W, 9), expect.closeTo(T, 9)]);
+  expect(found.valid).toBe(valid);
+});
+
 test("cieWhiteness calls a colour invalid outside its limits and has none under another illuminant", () => {
   expect(cieWhiteness([40, 35, 20], d65(10))!.valid).toBe(false);
   expect(cieWhiteness(chromaticityToXyz([0.29, 0.3], 85), d65(2))!.valid).toBe(false);

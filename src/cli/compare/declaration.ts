@@ -27,7 +27,7 @@ export const compare: CommandDeclaration = {
     {
       flags: "--formula <name>",
       description: "of the tolerance; default ciede2000",
-      choices: ["cie76", "cie94", "cie94Textile", "cmc11", "cmc21", "ciede2000"],
+      choices: ["cie76", "cie94", "cie94Textile", "cmc11", "cmc21", "ciede2000", "ciede2000Textile"],
     },
     { flags: "--spec <file>", description: "batch whose shades A and B may name" },
     { flags: "--fail-fast", description: "end at the first row that cannot be read" },

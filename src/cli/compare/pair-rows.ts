@@ -2,7 +2,7 @@ import type { DecimalMark } from "../../core/colour/csv/csv-number.js";
 import { type PairColumns, pairColumns, pairRow } from "../../core/colour/csv/pairs-csv.js";
 import { compareLab } from "../../core/colour/difference/compare-colours.js";
 import { error, type Fault } from "../../core/fault.js";
-import { addedColumns } from "../../report/compare/added-columns.js";
+import { addedNames } from "../../report/compare/added-columns.js";
 import type { PairHeader, PairRow } from "../../report/compare/pair.js";
 import { type CsvRow, readRows } from "../csv/read-rows.js";
 import { decimalShown } from "../csv/sniff.js";
@@ -26,7 +26,7 @@ export interface PairListener {
 /** Columns of the file that would stand beside an added one of the same name. */
 const taken = (names: readonly string[]): Fault[] =>
   names
-    .filter((name) => addedColumns.some(({ key }) => key === name))
+    .filter((name) => addedNames.includes(name))
     .map((name) =>
       error(
         "pairs-column-taken",

@@ -9,6 +9,9 @@ export interface Whiteness {
   readonly valid: boolean;
 }
 
+/** Limits of tint within which the formula means anything; text before CIE 15:2004 says -3 to 3. */
+export const tintLimits = { from: -4, to: 2 } as const;
+
 const white: Readonly<Record<ObserverName, readonly [xn: number, yn: number]>> = {
   2: [0.3127, 0.329],
   10: [0.3138, 0.331],
@@ -19,8 +22,9 @@ const white: Readonly<Record<ObserverName, readonly [xn: number, yn: number]>> =
  * 2° and 900 for the 10° observer; W = 100 and T = 0 for the perfect diffuser.
  *
  * X, Y, Z with Y = 100 for white, under D65; undefined under another illuminant and for black.
- * Valid for 40 < W < 5 Y - 280 and -3 < T < 3 (limits from memory), among samples of one kind.
+ * Valid for 40 < W < 5 Y - 280 and -4 ≤ T ≤ 2, among samples of one kind.
  * @source cie15 evaluation of whiteness
+ * @source cie15ed3 the limits; older text has -3 < T < 3
  * @source isoJ02 the same for textiles
  * @example cieWhiteness([76.04, 80, 87.1], { illuminant: "D65", observer: 2 }).valid // => true
  */
@@ -32,7 +36,8 @@ export function cieWhiteness(xyz: Xyz, { illuminant, observer }: Reading): White
   const Y = xyz[1];
   const whiteness = Y + 800 * (xn - x) + 1700 * (yn - y);
   const tint = (observer === 2 ? 1000 : 900) * (xn - x) - 650 * (yn - y);
-  return { whiteness, tint, valid: whiteness > 40 && whiteness < 5 * Y - 280 && Math.abs(tint) < 3 };
+  const near = tint >= tintLimits.from && tint <= tintLimits.to;
+  return { whiteness, tint, valid: whiteness > 40 && whiteness < 5 * Y - 280 && near };
 }
 
 const yellowing: Readonly<Record<ObserverName, readonly [cx: number, cz: number]>> = {

@@ -6,6 +6,7 @@ import type { Report } from "../report.js";
 import type { Column } from "../table.js";
 import { decimals } from "../words/digits.js";
 import { colourFields } from "./columns.js";
+import { whitenessLimits } from "./whiteness-limits.js";
 
 /** A sample of a file of curves. */
 export interface CurveReport extends ColourReport {
@@ -45,6 +46,9 @@ export function curvesReport(curves: readonly CurveReport[], reading: Reading): 
           ]),
         },
       },
+      ...(curves.some(({ whiteness }) => whiteness !== null)
+        ? [{ kind: "paragraph", text: whitenessLimits } as const]
+        : []),
     ],
   };
 }

@@ -6,6 +6,7 @@ import { rowTable } from "../row-table.js";
 import { decimals } from "../words/digits.js";
 import { colourFields } from "./columns.js";
 import type { Origin } from "./origin.js";
+import { whitenessLimits } from "./whiteness-limits.js";
 
 const joined = (values: readonly number[], places: number): string =>
   values.map((value) => decimals(value, places)).join("  ");
@@ -14,7 +15,7 @@ const joined = (values: readonly number[], places: number): string =>
 function lines(report: ColourReport): (readonly [what: string, value: string])[] {
   const { xyz, chromaticity, lab, lch, luv, hex, inGamut, whiteness, tint, whitenessValid, yellowness } =
     report;
-  const unsure = whitenessValid ? "" : " (outside the limits of the formula)";
+  const unsure = whitenessValid ? "" : " (outside the limits)";
   return [
     ["X, Y, Z", joined(xyz, 3)],
     ...(chromaticity === null ? [] : [["x, y", joined(chromaticity, 4)] as const]),
@@ -56,6 +57,7 @@ export function colourReportOf(report: ColourReport, origin: Origin): Report {
           rows: lines(report),
         },
       },
+      ...(report.whiteness === null ? [] : [{ kind: "paragraph", text: whitenessLimits } as const]),
       ...(from === null
         ? []
         : [

@@ -8,4 +8,5 @@ export const formulaTitles: Readonly<Record<FormulaName, string>> = {
   cmc11: "CMC(1:1)",
   cmc21: "CMC(2:1)",
   ciede2000: "CIEDE2000",
+  ciede2000Textile: "CIEDE2000 textile",
 };

@@ -1,6 +1,6 @@
 import type { Cell, Column, Table } from "../table.js";
-import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
-import { type Limit, type PairHeader, type PairRow, verdictOf } from "./pair.js";
+import { addedCells, addedColumns } from "./added-columns.js";
+import type { Limit, PairHeader, PairRow } from "./pair.js";
 
 /**
  * Rows of a file of pairs as they were, with the differences added: what CSV and TSV write. L, a, b are numbers
@@ -13,15 +13,14 @@ export function pairsTable(
 ): Table {
   const kept: Column[] = names.map((name) => ({ key: name, title: name }));
   return {
-    columns: [...kept, ...differenceColumns, ...(limit === undefined ? [] : [verdictColumn])],
+    columns: [...kept, ...addedColumns(limit)],
     rows: rows.map((row) => {
       const cells: Cell[] = [...row.cells];
       const lab = [...row.standard, ...row.sample];
       columns.forEach((column, i) => {
         cells[column] = lab[i]!;
       });
-      cells.push(...differences(row));
-      if (limit !== undefined) cells.push(verdictOf(row, limit));
+      cells.push(...addedCells(row, limit));
       return cells;
     }),
   };

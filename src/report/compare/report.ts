@@ -12,7 +12,7 @@ import type { Block, Report } from "../report.js";
 import { type Field, rowTable } from "../row-table.js";
 import type { Column } from "../table.js";
 import { decimals } from "../words/digits.js";
-import { differenceColumns, differences, verdictColumn } from "./added-columns.js";
+import { differences, furtherDifferences, verdictColumn } from "./added-columns.js";
 import { formulaTitles } from "./formula-names.js";
 
 interface Origins {
@@ -91,7 +91,6 @@ function blocks(report: CompareReport, origins: Origins, change: GreyScale): rea
 }
 
 function row(report: CompareReport, origins: Origins, change: GreyScale): Field[] {
-  const numbers = differences(report);
   const labField = (side: (typeof sides)[number], n: 1 | 2): Field[] =>
     report[side].lab.map((value, i) => [numberColumn(`${"Lab"[i]}${n}`, `${"Lab"[i]}${n}`), value]);
   const carried = ({ carriedFrom }: Origin): string | null =>
@@ -106,11 +105,12 @@ function row(report: CompareReport, origins: Origins, change: GreyScale): Field[
     ...labField("sample", 2),
     textField("hex1", report.standard.hex),
     textField("hex2", report.sample.hex),
-    ...differenceColumns.map((column, i): Field => [column, numbers[i]!]),
+    ...differences.map(({ column, of }): Field => [column, of(report)]),
     textField("grey_scale_change", change.grade),
     ...(report.verdict === undefined
       ? []
       : [[verdictColumn, report.verdict.pass ? "pass" : "fail"] as const satisfies Field]),
+    ...furtherDifferences.map(({ column, of }): Field => [column, of(report)]),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** A number with so many decimals; never "-0". */
 export function decimals(value: number, places: number): string {
   const text = value.toFixed(places);
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  return value < 0 && Number(text) === 0 ? text.slice(1) : text;
 }
 
 /** The same without zeros at the end of the fraction. */

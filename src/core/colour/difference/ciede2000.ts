@@ -27,18 +27,24 @@ function meanOfOpposites(p1: number, b1: number, p2: number, b2: number): number
 }
 
 /**
- * CIEDE2000 (kL = kC = kH = 1) of many pairs, from and into plain arrays.
+ * CIEDE2000 (kC = kH = 1) of many pairs, from and into plain arrays.
  *
  * `pairs` holds L*, a*, b* of the first and of the second colour, six numbers a pair; `out` takes one number a
- * pair; `terms`, if given, takes ΔL', ΔC', ΔH' (second minus first, unweighted), three a pair. Angles are kept
- * as sines and cosines where that says the same, so that most pairs need one arctangent at the most.
+ * pair; `terms`, if given, takes ΔL', ΔC', ΔH' (second minus first, unweighted), three a pair; `kL` [1] divides
+ * the lightness difference. Angles are kept as sines and cosines where that says the same, so that most pairs need
+ * one arctangent at the most.
  * Valid for differences of up to about 5 units; beyond that it is defined but no longer backed by judgements.
  * Discontinuous where hues lie 180° apart.
  * @source isoCie11664p6 definition of the CIEDE2000 difference
  * @source sharma2005 eqs. 2 to 22
  * @example ciede2000Pairs(Float64Array.of(50, 2.6772, -79.7751, 50, 0, -82.7485), new Float64Array(1))[0] // => 2.0425
  */
-export function ciede2000Pairs(pairs: Float64Array, out: Float64Array, terms?: Float64Array): Float64Array {
+export function ciede2000Pairs(
+  pairs: Float64Array,
+  out: Float64Array,
+  terms?: Float64Array,
+  kL = 1,
+): Float64Array {
   const count = Math.floor(pairs.length / 6);
   for (let n = 0, i = 0; n < count; n++, i += 6) {
     const L1 = pairs[i]!;
@@ -104,7 +110,7 @@ export function ciede2000Pairs(pairs: Float64Array, out: Float64Array, terms?: F
 
     const fromMiddle = (L1 + L2) / 2 - 50;
     const fromMiddle2 = fromMiddle * fromMiddle;
-    const l = deltaL / (1 + (0.015 * fromMiddle2) / Math.sqrt(20 + fromMiddle2));
+    const l = deltaL / (kL * (1 + (0.015 * fromMiddle2) / Math.sqrt(20 + fromMiddle2)));
     const c = deltaC / (1 + 0.045 * meanCp);
     const h = deltaH / (1 + 0.015 * meanCp * T);
     out[n] = Math.sqrt(l * l + c * c + h * h + rotation * c * h);
@@ -131,6 +137,19 @@ export function ciede2000(first: Lab, second: Lab): number {
   one.set(first);
   one.set(second, 3);
   return ciede2000Pairs(one, oneOut)[0]!;
+}
+
+/**
+ * CIEDE2000 difference for textiles, kL = 2, kC = kH = 1: a difference in lightness counts half.
+ *
+ * Meant for differences of at most 5 units. That textiles are judged with kL = 2 is from memory.
+ * @source isoCie11664p6 definition of the CIEDE2000 difference and note on the parametric factors
+ * @example ciede2000Textile([50, 0, 0], [54, 0, 0]) // => 1.9758
+ */
+export function ciede2000Textile(first: Lab, second: Lab): number {
+  one.set(first);
+  one.set(second, 3);
+  return ciede2000Pairs(one, oneOut, undefined, 2)[0]!;
 }
 
 /** CIEDE2000 with its signed parts, second minus first. */

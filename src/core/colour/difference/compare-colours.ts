@@ -11,10 +11,18 @@ import {
   type LabDifference,
   labDifference,
 } from "./cie-differences.js";
-import { ciede2000 } from "./ciede2000.js";
+import { ciede2000, ciede2000Textile } from "./ciede2000.js";
 
 /** The formulas, in the order they are reported. */
-export const differenceFormulas = { cie76, cie94, cie94Textile, cmc11, cmc21, ciede2000 } as const;
+export const differenceFormulas = {
+  cie76,
+  cie94,
+  cie94Textile,
+  cmc11,
+  cmc21,
+  ciede2000,
+  ciede2000Textile,
+} as const;
 export type FormulaName = keyof typeof differenceFormulas;
 
 /** All differences of a pair; the first colour is the standard where a formula needs one. */
@@ -35,6 +43,7 @@ export const compareLab = (standard: Lab, sample: Lab): Comparison => ({
     cmc11: cmc11(standard, sample),
     cmc21: cmc21(standard, sample),
     ciede2000: ciede2000(standard, sample),
+    ciede2000Textile: ciede2000Textile(standard, sample),
   },
   ...labDifference(standard, sample),
 });
