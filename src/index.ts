@@ -24,6 +24,7 @@ export type { LoadLimit } from "./core/plan/assign/load-size.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 export { type PlanWork, planBatch } from "./core/plan/plan.js";
 export type * from "./core/plan/plan-model.js";
+export { SharedWork } from "./core/plan/run/shared-work.js";
 
 // Quantities.
 

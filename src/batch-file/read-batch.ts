@@ -1,8 +1,8 @@
 import { error } from "../core/fault.js";
+import { madeOnce } from "../core/made-once.js";
 import { mapped } from "../core/mapped.js";
-import { remember } from "../core/maths/remember.js";
 import type { Batch } from "../core/model/batch.js";
-import { dyeMemory, type ModelOf } from "../core/uptake/swatches/dye-memory.js";
+import { FittedDyes } from "../core/uptake/shade/fitted-dyes.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import { checkCurrency } from "./checks/currency.js";
@@ -13,6 +13,7 @@ import type { Report } from "./checks/report.js";
 import { checkValues } from "./checks/values.js";
 import { issueFaults } from "./issues/issues.js";
 import type { PartFault } from "./issues/part-fault.js";
+import type { ReadModel } from "./resources/model-reader.js";
 import { type Readers, withResources } from "./resources/resources.js";
 import { batchSchema, type RawSpec } from "./schema/batch.js";
 import { readPartly } from "./schema/read-partly.js";
@@ -149,10 +150,16 @@ export interface OpenBatch {
 /** Opens a batch file, to be settled once or, under changes, many times; files that it points at are read once. */
 export async function openBatch(given: BatchInput): Promise<OpenBatch> {
   const { measure, reflectance } = given;
+  const models = new Map<string, ReturnType<ReadModel>>();
+  const curves = new Map<string, ReturnType<NonNullable<typeof reflectance>>>();
   const input: BatchInput = {
     ...given,
-    ...(measure && { measure: remember(measure, (file, unit) => `${unit} ${file}`, mostFiles) }),
-    ...(reflectance && { reflectance: remember(reflectance, String, mostFiles) }),
+    ...(measure && {
+      measure: (file, unit) => madeOnce(models, `${unit} ${file}`, mostFiles, () => measure(file, unit)),
+    }),
+    ...(reflectance && {
+      reflectance: (file) => madeOnce(curves, file, mostFiles, () => reflectance(file)),
+    }),
   };
   const { merged, whole, diagnostics } = await gather(input.name, input.text, input.readFile, input.memory);
   const first: Diagnostic[] = [...diagnostics];
@@ -169,10 +176,10 @@ export async function openBatch(given: BatchInput): Promise<OpenBatch> {
     joined = set.merged;
   }
   const open = joined;
-  const modelOf = dyeMemory();
+  const fitted = new FittedDyes();
   return {
     diagnostics: first,
-    settle: (changes = []) => settle({ merged: open, whole, diagnostics: first }, changes, input, modelOf),
+    settle: (changes = []) => settle({ merged: open, whole, diagnostics: first }, changes, input, fitted),
   };
 }
 
@@ -180,7 +187,7 @@ async function settle(
   open: { readonly merged: Merged; readonly whole: boolean; readonly diagnostics: readonly Diagnostic[] },
   changes: readonly Override[],
   input: BatchInput,
-  modelOf: ModelOf,
+  fitted: FittedDyes,
 ): Promise<BatchRead> {
   const all = [...open.diagnostics];
   let joined = open.merged;
@@ -208,7 +215,7 @@ async function settle(
   for (const fault of filled.faults) tell({ fault, part: "value" });
   if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 
-  const { spec, faults: doubts } = withEvidence(filled.spec, modelOf);
+  const { spec, faults: doubts } = withEvidence(filled.spec, fitted);
   for (const fault of doubts) tell({ fault, part: "value" });
   if (hasErrors(all)) return { diagnostics: inOrder(all, input.name), locate };
 

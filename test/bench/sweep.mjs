@@ -50,7 +50,7 @@ const bundled = await build({
   stdin: {
     contents: `export { openBatch } from "./src/batch-file/read-batch.js";
       export { planBatch } from "./src/core/plan/plan.js";
-      export { dyeMemory } from "./src/core/uptake/swatches/dye-memory.js";
+      export { SharedWork } from "./src/core/plan/run/shared-work.js";
       export { combinations } from "./src/core/maths/sampling/combinations.js";
       export { readVaried } from "./src/cli/sweep/vary.js";`,
     resolveDir: root,
@@ -67,7 +67,7 @@ new Function("module", "exports", "require", bundled.outputFiles[0].text)(
   made.exports,
   createRequire(import.meta.url),
 );
-const { openBatch, planBatch, dyeMemory, combinations, readVaried } = made.exports;
+const { openBatch, planBatch, SharedWork, combinations, readVaried } = made.exports;
 const readFile = (name) => readFileSync(`${root}examples/${name}`, "utf8");
 const openOne = () => openBatch({ name: "restock.yaml", text: readFile("restock.yaml"), readFile });
 const timed = async (work) => {
@@ -87,14 +87,14 @@ for (let i = 0; i < rounds; i++) {
     return all;
   });
   parts.check.push(settled.ms);
-  const modelOf = dyeMemory();
+  const shared = new SharedWork();
   const plans = await timed(() =>
-    settled.result.map(({ batch }) => planBatch(batch, { modelOf, lives: "own" }).ok),
+    settled.result.map(({ batch }) => planBatch(batch, { shared, lives: "own" }).ok),
   );
   parts.plan.push(plans.ms);
   const [first] = settled.result;
   parts.again.push(
-    (await timed(() => chosen.map(() => planBatch(first.batch, { modelOf, lives: "own" }).ok))).ms,
+    (await timed(() => chosen.map(() => planBatch(first.batch, { shared, lives: "own" }).ok))).ms,
   );
 }
 say("  reading the file once", parts.read);

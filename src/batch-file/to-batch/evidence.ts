@@ -6,7 +6,7 @@ import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
-import type { ModelOf } from "../../core/uptake/swatches/dye-memory.js";
+import type { FittedDyes } from "../../core/uptake/shade/fitted-dyes.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Path } from "../source/source.js";
 import type { Spec } from "./complete.js";
@@ -44,7 +44,7 @@ const before = (amount: Amount, usual: Assumed): Assumed =>
     ? { value: amount.value, relative: amount.assumed === true ? usual.relative : 0.01 }
     : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / half95 / amount.value) };
 
-function uptakeItem(item: Item, dye: Dye, batch: Batch, modelOf: ModelOf, path: Path): Placed | Fault[] {
+function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: Path): Placed | Fault[] {
   const perColdL = dye.dilution.kind === "liquid" ? 1000 * dye.dilution.fraction : dye.dilution.gramsPerL;
   const dyePerL = perColdL * coldPerHot(dye.celsius, batch.room.celsius);
   const common = { dyePerL, depth: item.depth ?? 1, ...shareOf(item.uncertain) };
@@ -62,9 +62,14 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, modelOf: ModelOf, path: 
       evidence: { kind: "purchases", bought: item.bought.value, left, dumped, areaDm2, ...common },
     };
   }
-  const model = modelOf(dye, batch.handling);
-  if (!model.ok) return [...model.faults];
-  const told = strengthOfSlowerDip(model.value.uptake, common.depth, item.slower!, item.uncertain?.value);
+  const fitted = dyes.fit(dye, batch.handling);
+  if (!fitted.ok) return [...fitted.faults];
+  const told = strengthOfSlowerDip(
+    fitted.value.model.uptake,
+    common.depth,
+    item.slower!,
+    item.uncertain?.value,
+  );
   if (told === undefined)
     return [
       error(
@@ -94,7 +99,7 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, modelOf: ModelOf, path: 
  * in turn is reconciled with the drag-out as it is known by then, which its evidence narrows further where none was
  * given.
  */
-export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults: readonly Fault[] } {
+export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faults: readonly Fault[] } {
   const told = Object.entries(spec.dyes).filter(([, dye]) => dye.uptakeEvidence.length > 0);
   const weighings = spec.handling.dragOutEvidence;
   if (told.length === 0 && weighings.length === 0) return { spec, faults: [] };
@@ -145,7 +150,7 @@ export function withEvidence(spec: Spec, modelOf: ModelOf): { spec: Spec; faults
   for (const [name, dye] of told) {
     const inBatch = batch.dyes.find((one) => one.name === name)!;
     const items = mapped(dye.uptakeEvidence, (item, i) =>
-      uptakeItem(item, inBatch, batch, modelOf, ["dyes", name, "uptake", "evidence", i]),
+      uptakeItem(item, inBatch, batch, fitted, ["dyes", name, "uptake", "evidence", i]),
     );
     faults.push(...items.flatMap((item) => (Array.isArray(item) ? item : [])));
     placedOf.set(

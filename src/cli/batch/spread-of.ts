@@ -5,18 +5,18 @@ import { uncertainInputs } from "../../batch-file/to-batch/uncertain-inputs.js";
 import { type Spread, spread } from "../../core/cost/spread/spread.js";
 import { planBatch } from "../../core/plan/plan.js";
 import { type PlanFigure, spreadOutputs } from "../../core/plan/results/spread-outputs.js";
-import { planMemory } from "../../core/plan/run/plan-memory.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { SpreadTask } from "./spread-task.js";
 
 /** Works a batch as often as is asked for, all that is uncertain drawn anew each time. */
-export function spreadOf(spec: Spec, task: SpreadTask, memory = planMemory()): Spread<PlanFigure> {
+export function spreadOf(spec: Spec, task: SpreadTask, shared = new SharedWork()): Spread<PlanFigure> {
   const inputs = uncertainInputs(spec);
   const figures = (values: readonly number[]) => {
     const drawn = withAmounts(
       spec,
       inputs.map(({ path }, i) => ({ path, value: values[i]! })),
     );
-    const plan = planBatch(toBatch(drawn), { ...memory, lives: "own" });
+    const plan = planBatch(toBatch(drawn), { shared, lives: "own" });
     return plan.ok ? spreadOutputs(plan.value) : undefined;
   };
   return spread(inputs, figures, task);

@@ -3,7 +3,7 @@ import { costBatch } from "../../core/cost/history/snapshot.js";
 import type { Fault } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import { costSource } from "../../core/plan/results/cost-source.js";
-import { planMemory } from "../../core/plan/run/plan-memory.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { CostEntry } from "../../report/cost/entry.js";
@@ -66,7 +66,7 @@ export function fileCosting(
   io: Io,
 ): (file: BatchFile) => Promise<FileCosts> {
   const memory = includeMemory();
-  const planned = planMemory();
+  const shared = new SharedWork();
   const request = { output: { set } } satisfies { output: Pick<Request["output"], "set"> };
   return async ({ name, named }) => {
     let left: LeftOut | undefined;
@@ -103,7 +103,7 @@ export function fileCosting(
       else warned.push(diagnostic.code);
     const { batch, spec } = read;
     if (batch === undefined || spec === undefined) return { name, diagnostics, warned, exceeded: [] };
-    const source = costSource(batch, planned);
+    const source = costSource(batch, shared);
     add(source.faults);
     if (!source.ok) return { name, diagnostics, warned, exceeded: [] };
     const { exceeded } = source.value;
@@ -113,7 +113,7 @@ export function fileCosting(
       entry: {
         ...costBatch(source.value),
         ...(ordersOnly ? { baths: [], colours: [], assumptions: [], warnings: [], exceeded: [] } : {}),
-        ...(task.spread === undefined ? {} : { spread: spreadOf(spec, task.spread, planned) }),
+        ...(task.spread === undefined ? {} : { spread: spreadOf(spec, task.spread, shared) }),
       },
       diagnostics,
       warned,

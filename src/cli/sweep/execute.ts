@@ -4,7 +4,7 @@ import { combinations } from "../../core/maths/sampling/combinations.js";
 import type { Dye } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
 import { planResults } from "../../core/plan/results/plan-results.js";
-import { dyeMemory, type ModelOf } from "../../core/uptake/swatches/dye-memory.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { type SweepRow, sweepReport } from "../../report/sweep/report.js";
@@ -24,7 +24,7 @@ type Tried = SweepRow & {
 async function tryOne(
   open: OpenBatch,
   chosen: readonly Varied["values"][number][],
-  modelOf: ModelOf,
+  shared: SharedWork,
 ): Promise<Tried> {
   const values = chosen.map(({ text }) => text);
   const fails = (diagnostics: readonly Diagnostic[]): Tried => {
@@ -33,7 +33,7 @@ async function tryOne(
   };
   const read = await open.settle(chosen.map(({ change }) => change));
   if (read.batch === undefined) return fails(read.diagnostics);
-  const plan = planBatch(read.batch, { modelOf, lives: "own" });
+  const plan = planBatch(read.batch, { shared, lives: "own" });
   if (!plan.ok) return fails(plan.faults.map((fault) => toDiagnostic(fault, read.locate)));
   return {
     values,
@@ -111,10 +111,10 @@ export const execute: Execute = async (request, io) => {
 
   const open = await openBatchFile(request.args[0] ?? "-", request, io, ["baths", "orders"]);
   if (open.diagnostics.length > 0) return { diagnostics: (await open.settle()).diagnostics };
-  const modelOf = dyeMemory();
+  const shared = new SharedWork();
   const tried: Tried[] = [];
   for (const chosen of combinations(varied.map(({ values }) => values)))
-    tried.push(await tryOne(open, chosen, modelOf));
+    tried.push(await tryOne(open, chosen, shared));
   if (tried.every(({ results }) => results === null)) return { diagnostics: tried[0]!.diagnostics };
   const wanted = request.options.result as string | undefined;
   const report = sweepReport(

@@ -6,10 +6,13 @@ import { type CautionFacts, cautions } from "./advice/cautions.js";
 import { adviceFor } from "./advice/part-advice.js";
 import type { Plan } from "./plan-model.js";
 import { planBath } from "./results/plan-bath.js";
-import { type WorkMemory, workBatch } from "./run/work-batch.js";
+import type { SharedWork } from "./run/shared-work.js";
+import { workBatch } from "./run/work-batch.js";
 
-/** How a plan is worked where many are wanted: results are the same, less of what nobody reads. */
-export interface PlanWork extends WorkMemory {
+/** How a plan is worked where many are wanted: the same results in less time. */
+export interface PlanWork {
+  /** Work that many plans share: dyes fitted, shades aimed at, tanks heated. */
+  readonly shared?: SharedWork;
   /** Bath lives under all top-up rules with advice on them, or under each bath's own only. */
   readonly lives?: "all" | "own";
 }
@@ -18,8 +21,8 @@ export interface PlanWork extends WorkMemory {
  * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
  * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
  */
-export function planBatch(batch: Batch, { lives: which = "all", ...memory }: PlanWork = {}): Outcome<Plan> {
-  const worked = workBatch(batch, which, memory);
+export function planBatch(batch: Batch, { lives: which = "all", shared }: PlanWork = {}): Outcome<Plan> {
+  const worked = workBatch(batch, which, shared);
   if (!worked.ok) return worked;
   const { runs, lives, aims, day } = worked.value;
   const { batch: name, date, currency, orders, totals, assumptions, warnings, ...costs } = worked.value.costs;

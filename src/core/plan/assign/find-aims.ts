@@ -1,18 +1,17 @@
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
-import type { AimOf, ModelOf } from "../../uptake/swatches/dye-memory.js";
+import { aimOf, type FittedDye, type FittedDyes } from "../../uptake/shade/fitted-dyes.js";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */
 export function findAims(
   batch: Batch,
-  modelOf: ModelOf,
-  aimOf: AimOf,
+  dyes: FittedDyes,
 ): Outcome<{ models: Map<Dye, DyeModel>; aims: ShadeAim[] }> {
   const models = new Map<Dye, DyeModel>();
+  const fitted = new Map<Dye, FittedDye | undefined>();
   const found: ShadeAim[] = [];
   const faults: Fault[] = [];
-  const failedDyes = new Set<Dye>();
   for (const order of batch.orders) {
     const { dye } = order.shade;
     if (!batch.baths.some((bath) => bath.dye === dye)) {
@@ -26,17 +25,18 @@ export function findAims(
       );
       continue;
     }
-    if (!models.has(dye) && !failedDyes.has(dye)) {
-      const model = modelOf(dye, batch.handling);
-      faults.push(...model.faults);
-      if (model.ok) {
-        models.set(dye, model.value);
-        faults.push(...doubtfulSwatches(model.value));
-      } else failedDyes.add(dye);
+    if (!fitted.has(dye)) {
+      const fit = dyes.fit(dye, batch.handling);
+      faults.push(...fit.faults);
+      fitted.set(dye, fit.ok ? fit.value : undefined);
+      if (fit.ok) {
+        models.set(dye, fit.value.model);
+        faults.push(...doubtfulSwatches(fit.value.model));
+      }
     }
-    const model = models.get(dye);
-    if (!model) continue;
-    const aim = aimOf(model, order.shade, order.base);
+    const known = fitted.get(dye);
+    if (!known) continue;
+    const aim = aimOf(known, order.shade, order.base);
     faults.push(...aim.faults);
     if (aim.ok) found[order.index] = aim.value;
   }

@@ -1,5 +1,5 @@
 import type { HeatUp } from "../../bath/heat/heating.js";
-import { type HeatOf, tankHeat } from "../../bath/heat/tank-heat.js";
+import type { TankHeats } from "../../bath/heat/tank-heats.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import {
   type BathSetting,
@@ -45,12 +45,12 @@ export const dyeAmountInWords = (dye: Dye, amount: number): string =>
 function heatingOf(
   bath: Bath,
   batch: Batch,
-  heatOf: HeatOf,
+  heats: TankHeats,
 ): { heating: PlanHeating; faults: readonly Fault[] } {
   const { tank, dye } = bath;
   const { heaterW } = tank;
   const { room } = batch;
-  const { holdingW, evaporationKgPerH, up } = heatOf(tank, dye.celsius, room);
+  const { holdingW, evaporationKgPerH, up } = heats.at(tank, dye.celsius, room);
   const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH };
   if (heaterW === undefined || up === undefined) return { heating: unheated, faults: [] };
   const path = ["tanks", tank.name, "heater"];
@@ -91,7 +91,7 @@ export function runBath(
   batch: Batch,
   model: DyeModel,
   plans: readonly LoadPlan[],
-  heatOf: HeatOf = tankHeat,
+  heats: TankHeats,
 ): BathRun {
   const { tank, dye, topUp: rule } = bath;
   const { room, handling } = batch;
@@ -101,7 +101,7 @@ export function runBath(
     roomCelsius: room.celsius,
     dilution: dye.dilution,
   });
-  const { heating, faults: heatingFaults } = heatingOf(bath, batch, heatOf);
+  const { heating, faults: heatingFaults } = heatingOf(bath, batch, heats);
   const density = waterDensityKgM3(dye.celsius);
   const setting: BathSetting = {
     dye,

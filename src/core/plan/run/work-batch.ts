@@ -1,11 +1,10 @@
-import { type HeatOf, tankHeat } from "../../bath/heat/tank-heat.js";
+import type { TankHeats } from "../../bath/heat/tank-heats.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
 import { done, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
-import { type DyeModel, dyeModel, type ShadeAim } from "../../uptake/shade/aim.js";
+import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
 import { dipWindow } from "../../uptake/shade/dip-window.js";
-import { type AimOf, aimMemory, type ModelOf } from "../../uptake/swatches/dye-memory.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
 import { findAims } from "../assign/find-aims.js";
 import { type Timeline, timeline } from "../day/timeline.js";
@@ -18,16 +17,7 @@ import { stockFaults } from "../warnings/stock-faults.js";
 import { unknownRepeats } from "../warnings/unknown-repeat.js";
 import { type BathLives, bathLives, topUpRules } from "./bath-lives.js";
 import { type BathRun, runBath } from "./run-bath.js";
-
-/** How batches are worked where many are wanted: results are the same. */
-export interface WorkMemory {
-  /** A `dyeMemory` where many batches hold the same dyes. */
-  readonly modelOf?: ModelOf;
-  /** An `aimMemory` likewise; one batch remembers its own aims. */
-  readonly aimOf?: AimOf;
-  /** A `heatMemory` where many batches heat the same tanks. */
-  readonly heatOf?: HeatOf;
-}
+import { SharedWork } from "./shared-work.js";
 
 /**
  * Bath lives that are worked: under every top-up rule, under each bath's own, or that of kept baths only, whose
@@ -60,12 +50,12 @@ interface Assigned {
 export function workBatch(
   batch: Batch,
   which: WhichLives,
-  { modelOf = dyeModel, aimOf = aimMemory(), heatOf = tankHeat }: WorkMemory = {},
+  shared: SharedWork = new SharedWork(),
 ): Outcome<WorkedBatch> {
-  const aimed = findAims(batch, modelOf, aimOf);
+  const aimed = findAims(batch, shared.dyes);
   if (!aimed.ok) return aimed;
   const assigned: Assigned = { ...aimed.value, assignment: loadsOf(batch, aimed.value.aims) };
-  const runs = runBaths(batch, assigned, heatOf);
+  const runs = runBaths(batch, assigned, shared.heats);
   const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
   const faults = [
     ...aimed.faults,
@@ -107,10 +97,10 @@ const isIdle = ({ loads }: Assignment, bath: Batch["baths"][number]): boolean =>
   loads.get(bath)!.length === 0;
 
 /** Every bath that has loads, worked through them. */
-const runBaths = (batch: Batch, { models, assignment }: Assigned, heatOf: HeatOf): BathRun[] =>
+const runBaths = (batch: Batch, { models, assignment }: Assigned, heats: TankHeats): BathRun[] =>
   mapped(
     batch.baths.filter((bath) => !isIdle(assignment, bath)),
-    (bath) => runBath(bath, batch, models.get(bath.dye)!, assignment.loads.get(bath)!, heatOf),
+    (bath) => runBath(bath, batch, models.get(bath.dye)!, assignment.loads.get(bath)!, heats),
   );
 
 /** Baths without loads, unless loads are missing because of an error. */

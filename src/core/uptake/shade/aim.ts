@@ -47,7 +47,7 @@ const referenceSecondsOf = (
     ? Math.max(...dye.swatches.map((swatch) => swatch.seconds))
     : handling.longestSeconds;
 
-/** The two steps of a dye's model that take long, so that they may be remembered. */
+/** The two steps of a dye's model that take long, so that they can be done once for many batches. */
 export interface DyeWork {
   readonly setOf: (dye: Dye) => Outcome<SwatchSet>;
   readonly choose: (dye: Dye, set: SwatchSet) => ChosenCurve;

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { remember } from "../../../../src/core/maths/remember.js";
+import { madeOnce } from "../../../../src/core/made-once.js";
 import type { Batch, Dye } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
-import { dyeMemory } from "../../../../src/core/uptake/swatches/dye-memory.js";
+import { SharedWork } from "../../../../src/core/plan/run/shared-work.js";
 import { batch } from "../../plan/sample.js";
 
 const { ratePerSecond: _, ...unrated } = batch.dyes[0]!;
@@ -27,8 +27,8 @@ const dyedWith = (dye: Dye): Batch => ({
   orders: batch.orders.map((order) => ({ ...order, shade: { ...order.shade, dye } })),
 });
 
-test("a plan with a memory is the plan without, also for a dye that changes in what the memory does not keep", () => {
-  const memory = dyeMemory();
+test("a plan that shares its work with others is the plan worked alone, also for a dye that changes in what is not shared", () => {
+  const shared = new SharedWork();
   const variants: Dye[] = [
     swatched,
     { ...swatched, celsius: 76, saturation: 0.8, uptakePerDm2: 0.05 },
@@ -43,31 +43,47 @@ test("a plan with a memory is the plan without, also for a dye that changes in w
   expect(plans.every((plan) => plan.ok)).toBe(true);
   expect(new Set(plans.map((plan) => JSON.stringify(plan))).size).toBe(variants.length - 1);
   variants.forEach((dye, i) => {
-    expect(planBatch(dyedWith(dye), { modelOf: memory })).toEqual(plans[i]);
+    expect(planBatch(dyedWith(dye), { shared })).toEqual(plans[i]);
   });
 });
 
-test("a fault is remembered as it was", () => {
-  const memory = dyeMemory();
+test("a fault of a dye comes again with every plan", () => {
+  const shared = new SharedWork();
   const odd: Dye = { ...swatched, swatches: [{ seconds: 30, colour: { kind: "lab", lab: [50, 200, 0] } }] };
   const plain = planBatch(dyedWith(odd));
   expect(plain.ok).toBe(false);
-  expect([
-    planBatch(dyedWith(odd), { modelOf: memory }),
-    planBatch(dyedWith(odd), { modelOf: memory }),
-  ]).toEqual([plain, plain]);
+  expect([planBatch(dyedWith(odd), { shared }), planBatch(dyedWith(odd), { shared })]).toEqual([
+    plain,
+    plain,
+  ]);
 });
 
-test("remember computes once a key and forgets the oldest beyond the most it keeps", () => {
+test("madeOnce makes the value of a key once and drops the oldest beyond the most that it keeps", () => {
   const asked: number[] = [];
-  const square = remember(
-    (x: number) => {
+  const squares = new Map<number, number>();
+  const square = (x: number): number =>
+    madeOnce(squares, x, 2, () => {
       asked.push(x);
       return x * x;
-    },
-    (x) => String(x),
-    2,
-  );
+    });
   expect([3, 3, 4, 3, 5, 4, 3].map(square)).toEqual([9, 9, 16, 9, 25, 16, 9]);
   expect(asked).toEqual([3, 4, 5, 3]);
+});
+
+test("a colour is sought up to each batch's own longest dip, also where another batch sought it before", () => {
+  const within = (longestSeconds: number): Batch => {
+    const one = dyedWith(swatched);
+    const target = { kind: "colour", colour: { kind: "lab", lab: [48, 58, 40] } } as const;
+    return {
+      ...one,
+      handling: { ...one.handling, longestSeconds },
+      orders: one.orders.map((order) => ({ ...order, shade: { ...order.shade, target } })),
+    };
+  };
+  const batches = [300, 900, 300].map(within);
+  const alone = batches.map((one) => planBatch(one));
+  const dips = alone.map((plan) => plan.ok && plan.value.baths[0]!.loads[0]!.dipSeconds);
+  expect(dips[1]).toBeGreaterThan(Number(dips[0]) + 30);
+  const shared = new SharedWork();
+  expect(batches.map((one) => planBatch(one, { shared }))).toEqual(alone);
 });

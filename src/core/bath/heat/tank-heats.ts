@@ -1,0 +1,29 @@
+import { madeOnce } from "../../made-once.js";
+import type { Room, Tank } from "../../model/batch.js";
+import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "./heating.js";
+
+/** What a tank needs at one temperature; `up` is absent where no heater is known. */
+export interface TankHeat {
+  /** Mains power that holds the bath while parts are dipped. */
+  readonly holdingW: number;
+  readonly evaporationKgPerH: number;
+  readonly up?: HeatUp;
+}
+
+/** Tanks at one temperature in one room that are kept; a workshop has a dozen. */
+const mostHeats = 256;
+
+/** Heating up, holding and evaporation of tanks, worked once for each tank, temperature and room. */
+export class TankHeats {
+  private readonly known = new Map<string, TankHeat>();
+
+  at(tank: Tank, celsius: number, room: Room): TankHeat {
+    const { name: _, equipment: __, ...thermal } = tank;
+    const key = JSON.stringify([thermal, celsius, room]);
+    return madeOnce(this.known, key, mostHeats, () => ({
+      holdingW: holdingPowerW(tank, celsius, room),
+      evaporationKgPerH: evaporationKgPerH(tank, celsius, room, "dipping"),
+      ...(tank.heaterW === undefined ? {} : { up: heatUp(tank, celsius, room) }),
+    }));
+  }
+}
