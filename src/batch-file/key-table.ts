@@ -1,4 +1,4 @@
-import { batchKeySchema, type JsonSchema } from "./json-schema.js";
+import { batchKeySchema, defaultOf, type JsonSchema } from "./json-schema.js";
 
 /** One key of the batch file. */
 export interface KeyRow {
@@ -20,7 +20,7 @@ function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[])
     rows.push({
       path,
       meaning: node.description ?? "",
-      default: written(node.default ?? node.anyOf?.find((option) => option.default !== undefined)?.default),
+      default: written(defaultOf(node)),
       example: written(node.examples?.[0] ?? node.enum?.at(-1) ?? node.anyOf?.[0]?.examples?.[0]),
       required,
     });

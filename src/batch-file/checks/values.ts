@@ -1,3 +1,4 @@
+import { defaults, usualCapacityL } from "../../core/model/defaults.js";
 import { convertTo } from "../../core/quantity/convert.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
@@ -9,7 +10,7 @@ const degrees = (value: number): string => describeQuantity("temperature", { val
 
 /** Values that must fit values elsewhere in the batch. */
 export function checkValues(batch: PartlyRead, report: Report): void {
-  const room = batch.room?.temperature?.value ?? 20;
+  const room = batch.room?.temperature?.value ?? defaults.room.celsius;
   for (const [name, dye] of entries(batch.dyes)) {
     const celsius = dye.temperature?.value;
     if (celsius === undefined) continue;
@@ -57,7 +58,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
     const start = bath.start;
     if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
     const volume = start.volume?.value;
-    const capacity = tank.capacity?.value ?? 1.15 * (tank.volume?.value ?? Number.POSITIVE_INFINITY);
+    const capacity = tank.capacity?.value ?? usualCapacityL(tank.volume?.value ?? Number.POSITIVE_INFINITY);
     if (start.volume !== undefined && volume !== undefined && volume > capacity)
       report(
         "start-volume",

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { done, error, failed } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import { currencyCodes } from "../../core/quantity/currencies.js";
 import { nearest } from "../issues/nearest.js";
 import { bath, order } from "./bath.js";
@@ -7,7 +8,7 @@ import { dye } from "./dye.js";
 import { leaf } from "./leaf.js";
 import { part } from "./part.js";
 import { date, text, timeOfDay } from "./plain-values.js";
-import { money, share } from "./quantities.js";
+import { money, percent, share } from "./quantities.js";
 import { remembered } from "./remembered.js";
 import { shade } from "./shade.js";
 import { dryer, tank } from "./tank.js";
@@ -44,7 +45,7 @@ const build = () => {
     startAt: timeOfDay({
       description: "time of day at which work starts",
       examples: ["08:00"],
-      default: "times count from 0",
+      otherwise: "times count from 0",
     }).optional(),
     include: z
       .union([z.string(), z.array(z.string())])
@@ -66,13 +67,13 @@ const build = () => {
     handling: remembered(handling().meta({ description: "times and amounts of handling" })).optional(),
     consumables: remembered(consumables().meta({ description: "small things that are used up" })).optional(),
     yield: share(
-      { description: "good parts of those started", examples: ["97 %"], default: "100 %" },
+      { description: "good parts of those started", examples: ["97 %"], default: percent(defaults.yield) },
       { positive: true, limits: "above 0 % and up to 100 %" },
     ).optional(),
     rework: share({
       description: "share of the parts that miss their shade that a second dip saves",
       examples: ["60 %"],
-      default: "0 %",
+      default: percent(defaults.rework),
     }).optional(),
     pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
     limits: z

@@ -1,6 +1,7 @@
 import * as z from "zod";
+import { defaults } from "../../core/model/defaults.js";
 import { count, text } from "./plain-values.js";
-import { quantity } from "./quantities.js";
+import { percent, quantity, written } from "./quantities.js";
 
 /** A bath that is not fresh. */
 const kept = () =>
@@ -13,17 +14,29 @@ const kept = () =>
       ),
       strength: quantity(
         "percent",
-        { description: "dye per volume relative to a fresh bath", examples: ["92 %"], default: "100 %" },
+        {
+          description: "dye per volume relative to a fresh bath",
+          examples: ["92 %"],
+          default: percent(defaults.keptBath.strength),
+        },
         { least: 0, most: 10, limits: "between 0 % and 1000 %" },
       ).optional(),
       age: quantity(
         "time",
-        { description: "time since it was made up", examples: ["12 d"], default: "0 d" },
+        {
+          description: "time since it was made up",
+          examples: ["12 d"],
+          default: written("time", defaults.keptBath.ageDays, { from: "d" }),
+        },
         { unit: "d", suggest: ["d", "h"] },
       ).optional(),
       area: quantity(
         "area",
-        { description: "area dyed in it so far", examples: ["3.1 m2"], default: "0 m2" },
+        {
+          description: "area dyed in it so far",
+          examples: ["3.1 m2"],
+          default: written("area", defaults.keptBath.areaDm2, { to: "m2" }),
+        },
         { suggest: ["m2", "dm2"] },
       ).optional(),
     })
@@ -43,12 +56,15 @@ export const bath = () =>
       .meta({
         description:
           "after a load: none, level (liquor at the make-up ratio back to the mark), strength (also back to full strength)",
-        default: "none",
+        default: defaults.bath.topUp,
       })
       .optional(),
     after: z
       .enum(["keep", "dump"])
-      .meta({ description: "after the batch: keep (poured back in its jug) or dump", default: "keep" })
+      .meta({
+        description: "after the batch: keep (poured back in its jug) or dump",
+        default: defaults.bath.after,
+      })
       .optional(),
     every: quantity(
       "time",
@@ -65,7 +81,7 @@ export const order = () =>
     base: text({
       description: "base that the undyed part has",
       examples: ["white"],
-      default: "that of the dye's swatches",
+      otherwise: "that of the dye's swatches",
     }).optional(),
     quantity: count({ description: "good parts that are wanted", examples: [120] }),
   });

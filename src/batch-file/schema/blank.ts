@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { defaults } from "../../core/model/defaults.js";
 import { isMap } from "../source/is-map.js";
 import { count } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
@@ -29,7 +30,7 @@ const blankBuild = () =>
       finishing: money({
         description: "cleaning and blasting of one part",
         examples: [0.15],
-        default: 0,
+        default: defaults.blank.finishing,
       }).optional(),
     })
     .meta({ description: "what the undyed part is printed from" });

@@ -3,6 +3,7 @@ import { resolveLab } from "../../core/colour/resolve-colour.js";
 import { parseHex } from "../../core/colour/screen/css-colour.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Lab, Reading } from "../../core/model/colour.js";
+import { standardReading } from "../../core/model/defaults.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
@@ -59,7 +60,7 @@ export const surfaceHex = (meaning: Meaning) =>
   leaf<string>(hexForm, meaning, (input) => {
     const read = readHex(input);
     if (!read.ok) return read;
-    const colour = resolveLab({ kind: "hex", hex: read.value }, { illuminant: "D65", observer: 10 });
+    const colour = resolveLab({ kind: "hex", hex: read.value }, standardReading);
     return colour.ok
       ? read
       : failed(...colour.faults.map((f) => error(f.code, [], f.message, f.help ?? "read the colour again")));

@@ -1,5 +1,7 @@
 import * as z from "zod";
+import { readingSaid } from "../../core/colour/reading.js";
 import { error, failed } from "../../core/fault.js";
+import { defaults, standardReading } from "../../core/model/defaults.js";
 import {
   dilutionHelp,
   type ParsedDilution,
@@ -11,7 +13,7 @@ import { hex, lab, reading } from "./colours.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 import { number, text } from "./plain-values.js";
-import { liquidOrPowder, quantity } from "./quantities.js";
+import { liquidOrPowder, quantity, withRange } from "./quantities.js";
 
 /** What a dip time in a fresh bath has given. */
 const swatch = () =>
@@ -88,12 +90,12 @@ export const dye = () =>
           dilution: dilution({
             description: "dilution in which the swatches were dipped",
             examples: ["1:9"],
-            default: "the bath's own",
+            otherwise: "the bath's own",
           }).optional(),
           temperature: quantity("temperature", {
             description: "temperature at which the swatches were dipped",
             examples: ["80 °C"],
-            default: "the bath's own",
+            otherwise: "the bath's own",
           }).optional(),
         })
         .meta({
@@ -105,7 +107,7 @@ export const dye = () =>
       reading: reading({
         description: "illuminant and observer of the lab values",
         examples: ["D65/10"],
-        default: "D65/10",
+        default: readingSaid(standardReading),
       }).optional(),
       swatches: z
         .array(swatch())
@@ -113,14 +115,14 @@ export const dye = () =>
         .optional(),
       law: z
         .enum(["auto", "first-order", "second-order", "parabolic", "cegarra-puente"])
-        .meta({ description: "uptake law", default: "auto" })
+        .meta({ description: "uptake law", default: defaults.dye.law })
         .optional(),
       rate: quantity(
         "rate",
         {
           description: "uptake rate, to fix it by hand",
           examples: ["0.012 /s"],
-          default: "fitted to the swatches",
+          otherwise: "fitted to the swatches",
         },
         { positive: true },
       ).optional(),
@@ -140,7 +142,7 @@ export const dye = () =>
         {
           description: "how fast the uptake quickens with heat; the published range is 45 to 117 kJ/mol",
           examples: ["75 kJ/mol"],
-          default: "75 kJ/mol",
+          otherwise: `${withRange("energyPerMole", defaults.dye.activationEnergyJPerMol, "kJ/mol")}, assumed`,
         },
         { positive: true },
       ).optional(),
@@ -152,7 +154,7 @@ export const dye = () =>
           {
             description: "dye that the longest swatch has taken up per area",
             examples: ["0.03 mL/dm2", "0.006 g/dm2"],
-            default: "0.03 mL/dm2 ± 100 %; of a powder what 0.3 mL of fresh liquor hold",
+            otherwise: `${withRange("volumePerArea", defaults.dye.uptakeMlPerDm2)}, assumed; of a powder what ${defaults.dye.powderUptakeLiquorMlPerDm2} mL of fresh liquor hold`,
           },
         ),
         uptakeEvidence(),

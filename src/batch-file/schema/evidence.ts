@@ -1,10 +1,20 @@
 import * as z from "zod";
+import { usualRelative, usualTimeRatioRelative } from "../../core/bath/evidence/forms.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import type { KindName } from "../../core/quantity/kinds.js";
 import { check } from "./check.js";
-import { leaf } from "./leaf.js";
+import { leaf, type Meaning } from "./leaf.js";
 import { count, number, text } from "./plain-values.js";
-import { type LiquidOrPowder, liquidOrPowder, quantity, readQuantity, share } from "./quantities.js";
+import {
+  type LiquidOrPowder,
+  liquidOrPowder,
+  percent,
+  quantity,
+  readQuantity,
+  share,
+  written,
+} from "./quantities.js";
 
 /** So much area [dm²] or mass [kg] of parts by the mL of concentrate or the g of powder. */
 export interface Yield extends LiquidOrPowder {
@@ -33,13 +43,9 @@ function readYield(input: unknown): Outcome<Yield> {
   );
 }
 
-const uncertain = () =>
+const uncertain = (without: Pick<Meaning, "default" | "otherwise">) =>
   share(
-    {
-      description: "one standard deviation of the figure, as a share of it",
-      examples: ["20 %"],
-      default: "50 % of a yield, 15 % of purchases and of a ratio of times, 20 % of a weighing",
-    },
+    { description: "one standard deviation of the figure, as a share of it", examples: ["20 %"], ...without },
     { positive: true, most: 5, limits: "above 0 % and up to 500 %" },
   ).optional();
 
@@ -81,7 +87,7 @@ export const uptakeEvidence = () =>
         {
           description: "of a yield: share of the dye that is on parts or rinsed away then",
           examples: ["80 %"],
-          default: "100 %",
+          default: percent(defaults.evidence.usedShare),
         },
         { positive: true, limits: "above 0 % and up to 100 %" },
       ).optional(),
@@ -111,25 +117,27 @@ export const uptakeEvidence = () =>
       evaporated: quantity("volume", {
         description: "of a slower bath: water that evaporated meanwhile",
         examples: ["2.5 L"],
-        default: "0 L",
+        default: written("volume", defaults.evidence.evaporatedL),
       }).optional(),
       refilled: z
         .enum(["none", "water", "fresh"])
         .meta({
           description: "of a slower bath: with what it was kept at its mark",
-          default: "none",
+          default: defaults.evidence.refilled,
         })
         .optional(),
       depth: number(
         {
           description: "mean depth of what was dyed; 1 is the longest swatch",
           examples: [0.6],
-          default: 1,
+          default: defaults.evidence.depth,
         },
         (value) => value > 0 && value <= 10,
         "above 0 and up to 10",
       ).optional(),
-      uncertain: uncertain(),
+      uncertain: uncertain({
+        otherwise: `${percent(usualRelative.yield)} of a yield, ${percent(usualRelative.purchases)} of purchases, ${percent(usualTimeRatioRelative)} of a ratio of times`,
+      }),
     })
     .check(
       check((evidence, report) => {
@@ -173,14 +181,18 @@ export const dragOutEvidence = () =>
   z
     .strictObject({
       part: text({ description: "kind of part on the balance", examples: ["hook"] }),
-      count: count({ description: "how many of them", examples: [10], default: 1 }).optional(),
+      count: count({
+        description: "how many of them",
+        examples: [10],
+        default: defaults.evidence.weighedParts,
+      }).optional(),
       dry: quantity("mass", { description: "all of them dry", examples: ["64.0 g"] }, { positive: true }),
       wet: quantity(
         "mass",
         { description: "all of them wet, drained as usual", examples: ["67.1 g"] },
         { positive: true },
       ),
-      uncertain: uncertain(),
+      uncertain: uncertain({ default: percent(usualRelative.weighing) }),
     })
     .check(
       check((weighing, report) => {

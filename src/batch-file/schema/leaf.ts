@@ -5,8 +5,10 @@ import type { Outcome } from "../../core/fault.js";
 export interface Meaning {
   readonly description: string;
   readonly examples?: readonly unknown[];
-  /** As it would be written in the file. */
+  /** What holds without the key, as it would be written in the file. */
   readonly default?: unknown;
+  /** The same where it is a rule or an assumption, in words. */
+  readonly otherwise?: string;
 }
 
 /** What zod carries for us with an issue of our own. */

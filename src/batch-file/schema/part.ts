@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { done, error, failed } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import { listed } from "../issues/nearest.js";
 import { modelUnit, modelUnitNames } from "../resources/model-units.js";
@@ -7,7 +8,7 @@ import { blank } from "./blank.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
 import { count, text } from "./plain-values.js";
-import { quantity } from "./quantities.js";
+import { quantity, written } from "./quantities.js";
 
 // A leaf, since zod takes the first branch of a union once a plain enum in another is at fault.
 const modelUnitLeaf = () =>
@@ -15,7 +16,7 @@ const modelUnitLeaf = () =>
     { type: "string", enum: modelUnitNames },
     {
       description: "unit that an STL is drawn in; a 3MF file names its own",
-      default: "mm",
+      default: defaults.part.meshUnit,
       examples: ["inch"],
     },
     (input) => {
@@ -67,7 +68,7 @@ export const part = () =>
       ).optional(),
       volume: quantity(
         "volume",
-        { description: "volume of one part", examples: ["6.9 cm3"], default: "mass / density" },
+        { description: "volume of one part", examples: ["6.9 cm3"], otherwise: "mass / density" },
         { unit: "cm3", suggest: ["cm3", "mL"], positive: true },
       ).optional(),
       mesh: mesh().optional(),
@@ -76,7 +77,7 @@ export const part = () =>
         {
           description: "density of the material: mass from the volume of a model, or volume from the mass",
           examples: ["0.93 g/cm3"],
-          default: "0.93 g/cm3",
+          otherwise: `${written("density", defaults.part.densityGPerCm3)}, sintered nylon, assumed`,
         },
         { positive: true },
       ).optional(),

@@ -3,6 +3,7 @@ import type { KindName } from "../../core/quantity/kinds.js";
 import { kindOf } from "../../core/quantity/kinds.js";
 import { exampleOf, type ParseOptions, parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
+import { formatQuantity } from "../../core/quantity/text/format-quantity.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 
 /** A quantity of the spec; `assumed` where nobody gave it. */
@@ -51,6 +52,23 @@ export function readQuantity(kind: KindName, limits: Limits, input: unknown): Ou
     );
   return outcome;
 }
+
+/** A value as the file would have it. */
+export const written = (
+  kind: KindName,
+  value: number,
+  units?: { readonly from?: string; readonly to?: string },
+): string => formatQuantity(kind, { value }, units);
+
+/** A fraction as the file would have it. */
+export const percent = (fraction: number): string => written("percent", fraction, { to: "%" });
+
+/** A figure with its range, as the file would have it. */
+export const withRange = (
+  kind: KindName,
+  { value, relative }: { readonly value: number; readonly relative: number },
+  unit?: string,
+): string => `${written(kind, value, unit === undefined ? {} : { to: unit })} ± ${percent(relative)}`;
 
 /** A quantity with its unit in the file. */
 export const quantity = (kind: KindName, meaning: Meaning, limits: Limits = {}) =>

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { defaults } from "../../core/model/defaults.js";
 import { check } from "./check.js";
 import { hex, lab } from "./colours.js";
 import { number, text } from "./plain-values.js";
@@ -27,7 +28,11 @@ export const shade = () =>
         examples: ["#d9603b"],
       }).optional(),
       tolerance: number(
-        { description: "largest colour difference that passes, CIEDE2000", examples: [1.5], default: 1.5 },
+        {
+          description: "largest colour difference that passes, CIEDE2000",
+          examples: [1.5],
+          default: defaults.shade.tolerance,
+        },
         (value) => value > 0 && value <= 50,
         "above 0 and up to 50",
       ).optional(),

@@ -1,11 +1,12 @@
 import * as z from "zod";
 import { error, failed } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
 import { count } from "./plain-values.js";
-import { money, quantity, share } from "./quantities.js";
+import { money, percent, quantity, share, written } from "./quantities.js";
 
 /** Price and life of a thing that wears out. */
 const equipment = () =>
@@ -31,7 +32,11 @@ export const tank = () =>
       ),
       capacity: quantity(
         "volume",
-        { description: "volume to the brim", examples: ["7.2 L"], default: "1.15 x volume" },
+        {
+          description: "volume to the brim",
+          examples: ["7.2 L"],
+          otherwise: `${defaults.tank.capacityPercent / 100} x volume`,
+        },
         { positive: true },
       ).optional(),
       surface: leaf<ParsedSurface>(
@@ -39,7 +44,7 @@ export const tank = () =>
         {
           description: "liquor surface: an area, the sides of a box or the diameter of a cylinder",
           examples: ["450 cm2", "30 cm x 15 cm", "diameter 32 cm"],
-          default: "that of a cube of this volume, assumed",
+          otherwise: "that of a cube of this volume, assumed",
         },
         (input) =>
           typeof input === "string" || typeof input === "number"
@@ -58,7 +63,7 @@ export const tank = () =>
         {
           description: "walls and floor that lose heat",
           examples: ["18 dm2"],
-          default: "walls and floor up to the liquor, of a box or cylinder of this surface and volume",
+          otherwise: "walls and floor up to the liquor, of a box or cylinder of this surface and volume",
         },
         { suggest: ["dm2", "cm2"], positive: true },
       ).optional(),
@@ -66,14 +71,14 @@ export const tank = () =>
         .enum(["none", "housing", "foam"])
         .meta({
           description: "around the walls: none loses 12, housing 6, foam 2.2 W/(m2 K)",
-          default: "none",
+          default: defaults.tank.insulation,
         })
         .optional(),
       cover: z
         .enum(["none", "lid", "balls"])
         .meta({
           description: "over the liquor: a lid is on while heating up and off while dipping, balls stay on",
-          default: "none",
+          default: defaults.tank.cover,
         })
         .optional(),
       heater: quantity(
@@ -85,14 +90,14 @@ export const tank = () =>
         {
           description: "share of the heater's power that reaches the liquor",
           examples: ["90 %"],
-          default: "90 %",
+          default: percent(defaults.tank.heaterEfficiency),
         },
         { positive: true, limits: "above 0 % and up to 100 %" },
       ).optional(),
       agitation: quantity("power", {
         description: "ultrasound or pump, on while dipping",
         examples: ["180 W"],
-        default: "0 W",
+        default: written("power", defaults.tank.agitationW),
       }).optional(),
       equipment: equipment().optional(),
     })
@@ -127,7 +132,7 @@ export const dryer = () =>
     duty: share({
       description: "share of the time that it heats",
       examples: ["60 %"],
-      default: "100 %",
+      default: percent(defaults.dryer.duty),
     }).optional(),
     equipment: equipment().optional(),
   });

@@ -1,10 +1,11 @@
 import * as z from "zod";
+import { defaults } from "../../core/model/defaults.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { lab, surfaceHex } from "./colours.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
 import { number } from "./plain-values.js";
-import { money, quantity, share } from "./quantities.js";
+import { money, percent, quantity, share, withRange, written } from "./quantities.js";
 
 /** What the workshop pays. */
 export const rates = () =>
@@ -32,13 +33,17 @@ export const room = () =>
   z.strictObject({
     temperature: quantity(
       "temperature",
-      { description: "temperature of the room and of cold water", examples: ["20 °C"], default: "20 °C" },
+      {
+        description: "temperature of the room and of cold water",
+        examples: ["20 °C"],
+        default: written("temperature", defaults.room.celsius),
+      },
       { least: 0, most: 50, limits: "between 0 °C and 50 °C" },
     ).optional(),
     humidity: share({
       description: "relative humidity of the air",
       examples: ["50 %"],
-      default: "50 %",
+      default: percent(defaults.room.humidity),
     }).optional(),
   });
 
@@ -62,38 +67,39 @@ export const base = () =>
       }),
     );
 
-const seconds = (description: string, fallback: string) =>
-  quantity("time", { description, examples: [fallback], default: fallback }).optional();
-const minutes = (description: string, fallback: string) =>
-  quantity(
+const seconds = (description: string, of: number, to = "s") => {
+  const fallback = written("time", of, { to });
+  return quantity("time", { description, examples: [fallback], default: fallback }).optional();
+};
+const minutes = (description: string, of: number) => {
+  const fallback = written("time", of, { from: "min" });
+  return quantity(
     "time",
     { description, examples: [fallback], default: fallback },
     { unit: "min", suggest: ["min", "s"] },
   ).optional();
-
-/** Dips where the batch sets no limits [s]. */
-export const shortestDipSeconds = 15;
-export const longestDipSeconds = 300;
+};
+const usual = defaults.handling;
 
 /** Times and amounts of the handling of a load. */
 export const handling = () =>
   z
     .strictObject({
-      load: seconds("put a load on its rack, per load", "40 s"),
-      drain: seconds("let it drip, per load", "15 s"),
-      rinse: seconds("rinse it, per load", "30 s"),
-      unload: seconds("take it off, per load", "20 s"),
-      dryerLoading: minutes("fill and empty the dryer, per run", "3 min"),
-      setUp: minutes("make up and get ready, per bath", "15 min"),
-      cleanUp: minutes("pour away or back and clean, per bath", "15 min"),
-      timing: seconds("how exactly a dip can be timed, 95 %", "2 s"),
-      shortest: seconds("shortest dip that can be done", "15 s"),
-      longest: seconds("longest dip that is worth it", "5 min"),
+      load: seconds("put a load on its rack, per load", usual.loadSeconds),
+      drain: seconds("let it drip, per load", usual.drainSeconds),
+      rinse: seconds("rinse it, per load", usual.rinseSeconds),
+      unload: seconds("take it off, per load", usual.unloadSeconds),
+      dryerLoading: minutes("fill and empty the dryer, per run", usual.dryerLoadingMinutes),
+      setUp: minutes("make up and get ready, per bath", usual.setUpMinutes),
+      cleanUp: minutes("pour away or back and clean, per bath", usual.cleanUpMinutes),
+      timing: seconds("how exactly a dip can be timed, 95 %", usual.timingSeconds),
+      shortest: seconds("shortest dip that can be done", usual.shortestSeconds),
+      longest: seconds("longest dip that is worth it", usual.longestSeconds, "min"),
       dragOut: orEvidence(
         quantity("volumePerArea", {
           description: "liquor carried out per wetted area",
           examples: ["0.8 mL/dm2"],
-          default: "0.8 mL/dm2 ± 60 %, assumed",
+          otherwise: `${withRange("volumePerArea", usual.dragOutMlPerDm2)}, assumed`,
         }),
         dragOutEvidence(),
         "liquor carried out per wetted area, or evidence of it",
@@ -101,15 +107,19 @@ export const handling = () =>
       rinseWater: quantity("volume", {
         description: "per load",
         examples: ["2 L"],
-        default: "2 L",
+        default: written("volume", usual.rinseWaterL),
       }).optional(),
       liquorRatio: quantity("volumePerMass", {
         description: "least liquor per mass of parts",
         examples: ["20 L/kg"],
-        default: "20 L/kg",
+        default: written("volumePerMass", usual.liquorRatioLPerKg),
       }).optional(),
       freeboard: share(
-        { description: "share of the capacity that stays empty", examples: ["5 %"], default: "5 %" },
+        {
+          description: "share of the capacity that stays empty",
+          examples: ["5 %"],
+          default: percent(usual.freeboard),
+        },
         { most: 0.95, limits: "between 0 % and 95 %" },
       ).optional(),
     })
@@ -118,15 +128,15 @@ export const handling = () =>
         const unread = (["shortest", "longest"] as const).some(
           (key) => key in handling && handling[key] === undefined,
         );
-        const shortest = handling.shortest?.value ?? shortestDipSeconds;
-        const longest = handling.longest?.value ?? longestDipSeconds;
+        const shortest = handling.shortest?.value ?? usual.shortestSeconds;
+        const longest = handling.longest?.value ?? usual.longestSeconds;
         if (unread || shortest < longest) return;
-        const usual = (key: "shortest" | "longest"): string =>
+        const unsaid = (key: "shortest" | "longest"): string =>
           handling[key] === undefined ? ", where none is given," : "";
         report(
           "dip-limits",
           [handling.longest === undefined ? "shortest" : "longest"],
-          `the longest dip of ${shortNumber(longest)} s${usual("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${usual("shortest").replace(/,$/, "")}`,
+          `the longest dip of ${shortNumber(longest)} s${unsaid("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${unsaid("shortest").replace(/,$/, "")}`,
           handling.longest === undefined
             ? `add longest: with a longer time than shortest, such as ${shortNumber(2 * shortest)} s`
             : handling.shortest === undefined
@@ -141,10 +151,18 @@ export const consumables = () =>
     perBath: money({
       description: "gloves, filters and the like, per bath",
       examples: [1.5],
-      default: 0,
+      default: defaults.consumables.perBath,
     }).optional(),
-    perLoad: money({ description: "small things per load", examples: [0.05], default: 0 }).optional(),
-    perPart: money({ description: "small things per part started", examples: [0.02], default: 0 }).optional(),
+    perLoad: money({
+      description: "small things per load",
+      examples: [0.05],
+      default: defaults.consumables.perLoad,
+    }).optional(),
+    perPart: money({
+      description: "small things per part started",
+      examples: [0.02],
+      default: defaults.consumables.perPart,
+    }).optional(),
   });
 
 /** From the cost of a good part to its price. */
@@ -154,22 +172,22 @@ export const pricing = () =>
       overhead: quantity("percent", {
         description: "share of the cost that is added to it",
         examples: ["10 %"],
-        default: "0 %",
+        default: percent(defaults.pricing.overhead),
       }).optional(),
       fees: share({
         description: "share of the price that a sales channel keeps",
         examples: ["4 %"],
-        default: "0 %",
+        default: percent(defaults.pricing.fees),
       }).optional(),
       margin: share({
         description: "share of the price that is profit",
         examples: ["45 %"],
-        default: "0 %",
+        default: percent(defaults.pricing.margin),
       }).optional(),
       tax: quantity("percent", {
         description: "share of the price that is added to it",
         examples: ["20 %"],
-        default: "0 %",
+        default: percent(defaults.pricing.tax),
       }).optional(),
       ending: number(
         { description: "prices are rounded up to the next amount that ends so", examples: [0.9] },
@@ -179,7 +197,10 @@ export const pricing = () =>
     })
     .check(
       check((pricing, report) => {
-        const [fees, margin] = [pricing.fees?.value ?? 0, pricing.margin?.value ?? 0];
+        const [fees, margin] = [
+          pricing.fees?.value ?? defaults.pricing.fees,
+          pricing.margin?.value ?? defaults.pricing.margin,
+        ];
         if (fees + margin >= 1 - 1e-12)
           report(
             "price-shares",

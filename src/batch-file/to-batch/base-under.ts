@@ -4,9 +4,6 @@ import type { Reading } from "../../core/model/colour.js";
 import type { RawSpec } from "../schema/batch.js";
 import { rememberBy } from "./remember-by.js";
 
-/** The reading of colours for which none is given. */
-export const standardReading: Reading = { illuminant: "D65", observer: 10 };
-
 type Given = NonNullable<RawSpec["bases"]>[string];
 
 const plain = rememberBy(

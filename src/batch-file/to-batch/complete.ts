@@ -1,10 +1,9 @@
 import { mapped } from "../../core/mapped.js";
 import type { Colour } from "../../core/model/batch.js";
+import { defaults, standardReading } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import type { RawSpec } from "../schema/batch.js";
 import type { Amount } from "../schema/quantities.js";
-import { longestDipSeconds, shortestDipSeconds } from "../schema/workshop.js";
-import { standardReading } from "./base-under.js";
 import { rememberBy } from "./remember-by.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
@@ -20,16 +19,24 @@ const eachOf = <T extends object, U>(of: (entry: T) => U) =>
   );
 const noEntries = {};
 
-/** Uptake where none is given: 0.03 mL of concentrate per dm2, or the powder in 0.3 mL of fresh liquor; ± 100 %. */
+const assumed = (value: number, relative: number): Amount => ({
+  value,
+  plusMinus: value * relative,
+  assumed: true,
+});
+
 function assumedUptake(dilution: RawDye["dilution"]): Amount {
-  const value = dilution.kind === "liquid" ? 0.03 : (0.3 * dilution.value) / 1000;
-  return { value, plusMinus: value, assumed: true };
+  const { uptakeMlPerDm2, powderUptakeLiquorMlPerDm2 } = defaults.dye;
+  return assumed(
+    dilution.kind === "liquid" ? uptakeMlPerDm2.value : (powderUptakeLiquorMlPerDm2 * dilution.value) / 1000,
+    uptakeMlPerDm2.relative,
+  );
 }
 
-/** Activation energy where none is given; ± what covers the published range of 45 to 117 kJ/mol. */
-const assumedActivation: Amount = { value: 75_000, plusMinus: 36_000, assumed: true };
-
-const assumedDragOut: Amount = { value: 0.8, plusMinus: 0.48, assumed: true };
+const { activationEnergyJPerMol, law } = defaults.dye;
+const assumedActivation = assumed(activationEnergyJPerMol.value, activationEnergyJPerMol.relative);
+const { dragOutMlPerDm2 } = defaults.handling;
+const assumedDragOut = assumed(dragOutMlPerDm2.value, dragOutMlPerDm2.relative);
 
 /** The colour of a swatch; a reflectance file is read later. */
 export type SwatchColour = Colour | { readonly kind: "file"; readonly file: string };
@@ -52,7 +59,7 @@ const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
   swatches: mapped(dye.swatches ?? [], (swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
-  law: dye.law ?? ("auto" as const),
+  law: dye.law ?? law,
   activationEnergy: dye.activationEnergy ?? assumedActivation,
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
@@ -60,39 +67,40 @@ const completeDye = rememberBy((dye: RawDye) => ({
 
 const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
   ...tank,
-  insulation: tank.insulation ?? ("none" as const),
-  cover: tank.cover ?? ("none" as const),
-  heaterEfficiency: orElse(tank.heaterEfficiency, 0.9),
-  agitation: orElse(tank.agitation, 0),
+  insulation: tank.insulation ?? defaults.tank.insulation,
+  cover: tank.cover ?? defaults.tank.cover,
+  heaterEfficiency: orElse(tank.heaterEfficiency, defaults.tank.heaterEfficiency),
+  agitation: orElse(tank.agitation, defaults.tank.agitationW),
 }));
 
 const completeDryer = rememberBy((dryer: Raw<"dryers">[string]) => ({
   ...dryer,
-  duty: orElse(dryer.duty, 1),
+  duty: orElse(dryer.duty, defaults.dryer.duty),
 }));
 
 const completeShade = rememberBy((shade: Raw<"shades">[string]) => ({
   ...shade,
-  tolerance: shade.tolerance ?? 1.5,
+  tolerance: shade.tolerance ?? defaults.shade.tolerance,
 }));
 
 const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
+  const usual = defaults.handling;
   return {
-    load: orElse(h.load, 40),
-    drain: orElse(h.drain, 15),
-    rinse: orElse(h.rinse, 30),
-    unload: orElse(h.unload, 20),
-    dryerLoading: orElse(h.dryerLoading, 3),
-    setUp: orElse(h.setUp, 15),
-    cleanUp: orElse(h.cleanUp, 15),
-    timing: orElse(h.timing, 2),
-    shortest: orElse(h.shortest, shortestDipSeconds),
-    longest: orElse(h.longest, longestDipSeconds),
+    load: orElse(h.load, usual.loadSeconds),
+    drain: orElse(h.drain, usual.drainSeconds),
+    rinse: orElse(h.rinse, usual.rinseSeconds),
+    unload: orElse(h.unload, usual.unloadSeconds),
+    dryerLoading: orElse(h.dryerLoading, usual.dryerLoadingMinutes),
+    setUp: orElse(h.setUp, usual.setUpMinutes),
+    cleanUp: orElse(h.cleanUp, usual.cleanUpMinutes),
+    timing: orElse(h.timing, usual.timingSeconds),
+    shortest: orElse(h.shortest, usual.shortestSeconds),
+    longest: orElse(h.longest, usual.longestSeconds),
     dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
     dragOutEvidence: evidenceOf(h.dragOut),
-    rinseWater: orElse(h.rinseWater, 2),
-    liquorRatio: orElse(h.liquorRatio, 20),
-    freeboard: orElse(h.freeboard, 0.05),
+    rinseWater: orElse(h.rinseWater, usual.rinseWaterL),
+    liquorRatio: orElse(h.liquorRatio, usual.liquorRatioLPerKg),
+    freeboard: orElse(h.freeboard, usual.freeboard),
   };
 });
 
@@ -106,7 +114,7 @@ interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
 }
 
 /** Density of sintered nylon, where none is given [g/cm3]. */
-const assumedDensity: Amount = { value: 0.93, assumed: true };
+const assumedDensity: Amount = { value: defaults.part.densityGPerCm3, assumed: true };
 
 const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
   typeof mesh === "string" ? { file: mesh } : mesh;
@@ -135,9 +143,9 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
     ? {
         kind: "kept",
         volume: start.volume,
-        strength: orElse(start.strength, 1),
-        age: orElse(start.age, 0),
-        area: orElse(start.area, 0),
+        strength: orElse(start.strength, defaults.keptBath.strength),
+        age: orElse(start.age, defaults.keptBath.ageDays),
+        area: orElse(start.area, defaults.keptBath.areaDm2),
       }
     : { kind: "fresh" };
 
@@ -151,7 +159,10 @@ const completeShades = eachOf(completeShade);
 export const complete = (raw: RawSpec) => ({
   ...raw,
   rates: raw.rates ?? {},
-  room: { temperature: orElse(raw.room?.temperature, 20), humidity: orElse(raw.room?.humidity, 0.5) },
+  room: {
+    temperature: orElse(raw.room?.temperature, defaults.room.celsius),
+    humidity: orElse(raw.room?.humidity, defaults.room.humidity),
+  },
   tanks: completeTanks(raw.tanks ?? noEntries),
   dryers: completeDryers(raw.dryers ?? noEntries),
   bases: raw.bases ?? {},
@@ -161,17 +172,17 @@ export const complete = (raw: RawSpec) => ({
   baths: mapped(raw.baths ?? [], (bath) => ({
     ...bath,
     start: completeStart(bath.start),
-    topUp: bath.topUp ?? ("none" as const),
-    after: bath.after ?? ("keep" as const),
+    topUp: bath.topUp ?? defaults.bath.topUp,
+    after: bath.after ?? defaults.bath.after,
   })),
   orders: raw.orders ?? [],
   handling: completeHandling(raw.handling ?? noEntries),
   consumables: {
-    perBath: orElse(raw.consumables?.perBath, 0),
-    perLoad: orElse(raw.consumables?.perLoad, 0),
-    perPart: orElse(raw.consumables?.perPart, 0),
+    perBath: orElse(raw.consumables?.perBath, defaults.consumables.perBath),
+    perLoad: orElse(raw.consumables?.perLoad, defaults.consumables.perLoad),
+    perPart: orElse(raw.consumables?.perPart, defaults.consumables.perPart),
   },
-  yield: orElse(raw.yield, 1),
+  yield: orElse(raw.yield, defaults.yield),
   limits: raw.limits ?? {},
 });
 

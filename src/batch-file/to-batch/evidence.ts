@@ -6,6 +6,7 @@ import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
+import { defaults } from "../../core/model/defaults.js";
 import type { FittedDyes } from "../../core/uptake/shade/fitted-dyes.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Path } from "../source/source.js";
@@ -14,6 +15,8 @@ import { toBatch } from "./to-batch.js";
 
 type SpecDye = Spec["dyes"][string];
 type Item = SpecDye["uptakeEvidence"][number];
+
+const usual = defaults.evidence;
 
 /** A piece of evidence as the arithmetic wants it, with its place in the file. */
 interface Placed {
@@ -47,11 +50,11 @@ const before = (amount: Amount, usual: Assumed): Assumed =>
 function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: Path): Placed | Fault[] {
   const perColdL = dye.dilution.kind === "liquid" ? 1000 * dye.dilution.fraction : dye.dilution.gramsPerL;
   const dyePerL = perColdL * coldPerHot(dye.celsius, batch.room.celsius);
-  const common = { dyePerL, depth: item.depth ?? 1, ...shareOf(item.uncertain) };
+  const common = { dyePerL, depth: item.depth ?? usual.depth, ...shareOf(item.uncertain) };
   if (item.yield !== undefined) {
     const { value, per } = item.yield;
     const areaDm2 = per === "area" ? value : areaOfMass(value, item.area!.value);
-    const usedShare = item.used?.value ?? 1;
+    const usedShare = item.used?.value ?? usual.usedShare;
     return { path, evidence: { kind: "yield", dye: 1, areaDm2, usedShare, ...common } };
   }
   const areaDm2 = item.dyed!.value;
@@ -88,8 +91,8 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: 
       depth: common.depth,
       dyePerL,
       volumeL: item.volume!.value,
-      evaporatedL: item.evaporated?.value ?? 0,
-      refill: item.refilled ?? "none",
+      evaporatedL: item.evaporated?.value ?? usual.evaporatedL,
+      refill: item.refilled ?? usual.refilled,
     },
   };
 }
@@ -114,7 +117,7 @@ export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faul
         kind: "weighing",
         dryG: item.dry.value,
         wetG: item.wet.value,
-        areaDm2: (item.count ?? 1) * part(item.part).areaDm2,
+        areaDm2: (item.count ?? usual.weighedParts) * part(item.part).areaDm2,
         ...shareOf(item.uncertain),
       },
     }),

@@ -1,10 +1,11 @@
 import { blankCost } from "../../core/cost/rate/blank.js";
 import { mapped } from "../../core/mapped.js";
 import type * as model from "../../core/model/batch.js";
+import { defaults, standardReading, usualCapacityL } from "../../core/model/defaults.js";
 import { type ParsedSurface, wettedWallDm2 } from "../../core/quantity/parse/parse-surface.js";
 import { isBuild } from "../schema/blank.js";
 import type { Amount } from "../schema/quantities.js";
-import { baseUnder, standardReading } from "./base-under.js";
+import { baseUnder } from "./base-under.js";
 import type { Spec } from "./complete.js";
 import { rememberBy } from "./remember-by.js";
 
@@ -32,7 +33,7 @@ const tank = rememberBy((of: Of<"tanks">, name: string): model.Tank => {
   return present({
     name,
     volumeL,
-    capacityL: of.capacity?.value ?? (115 * volumeL) / 100,
+    capacityL: of.capacity?.value ?? usualCapacityL(volumeL),
     surfaceCm2: surface.value,
     surfaceAssumed: of.surface === undefined,
     wallAreaDm2: of.wallArea?.value ?? wettedWallDm2(surface, volumeL),
@@ -118,7 +119,7 @@ const oneBlank = (of: Amount | Build, massG: number): number =>
         buildHours: of.build.value,
         machinePerHour: of.machine.value,
         partsPerBuild: of.partsPerBuild,
-        finishing: of.finishing?.value ?? 0,
+        finishing: of.finishing?.value ?? defaults.blank.finishing,
       }).total
     : of.value;
 
@@ -270,10 +271,10 @@ export function toBatch(spec: Spec): model.Batch {
     pricing:
       p &&
       present({
-        overhead: p.overhead?.value ?? 0,
-        fees: p.fees?.value ?? 0,
-        margin: p.margin?.value ?? 0,
-        tax: p.tax?.value ?? 0,
+        overhead: p.overhead?.value ?? defaults.pricing.overhead,
+        fees: p.fees?.value ?? defaults.pricing.fees,
+        margin: p.margin?.value ?? defaults.pricing.margin,
+        tax: p.tax?.value ?? defaults.pricing.tax,
         ending: p.ending,
       }),
     limits: present({ costPerPart: spec.limits.costPerPart?.value }),

@@ -1,5 +1,6 @@
 import { defaultReading } from "../../core/colour/resolve-colour.js";
 import { type Reading, sameReading } from "../../core/model/colour.js";
+import { standardReading } from "../../core/model/defaults.js";
 import { colourReportOf } from "../../report/colour/report.js";
 import { type Execute, type Request, type Result, refused, unplaced } from "../command.js";
 import type { Io } from "../io.js";
@@ -36,7 +37,7 @@ export const execute: Execute = async (request, io) => {
   const read = readTask(request);
   if (!read.ok) return refused(...read.faults);
   const task = read.value;
-  const { what, illuminant = "D65", observer = 10 } = task;
+  const { what, illuminant = standardReading.illuminant, observer = standardReading.observer } = task;
   return what.kind === "one"
     ? reportOne(what, task, request, io)
     : reportCurves(what.file, { illuminant, observer }, request.output, io);

@@ -3,6 +3,7 @@ import { changeGrade } from "../../core/colour/difference/grey-scale.js";
 import { defaultReading } from "../../core/colour/resolve-colour.js";
 import type { Fault } from "../../core/fault.js";
 import { sameReading } from "../../core/model/colour.js";
+import { standardReading } from "../../core/model/defaults.js";
 import { compareReport } from "../../report/compare/report.js";
 import { about, type Given, readAs, readUnder } from "../colour/given.js";
 import { readColours } from "../colour/read-colours.js";
@@ -68,7 +69,7 @@ export const execute: Execute = async (request, io) => {
     {
       file: what.file,
       failFast: what.failFast,
-      reading: reading ?? { illuminant: "D65", observer: 10 },
+      reading: reading ?? standardReading,
       ...(limit === undefined ? {} : { limit }),
     },
     request.output,

@@ -1,3 +1,4 @@
+import { defaults } from "../../core/model/defaults.js";
 import type { CommandDeclaration } from "../command.js";
 import { tableFormats } from "../output/format.js";
 
@@ -12,8 +13,14 @@ export const measure: CommandDeclaration = {
     "be trusted. A file that cannot be read is said too, the others are measured, and the exit status is 2.\n\n" +
     "With --spec also the parts a load in a tank, and the liquor that one part carries out.",
   options: [
-    { flags: "--unit <name>", description: "unit of an STL: mm, cm, m, micron, inch, foot; default mm" },
-    { flags: "--density <density>", description: "of the material; default 0.93 g/cm3, sintered nylon" },
+    {
+      flags: "--unit <name>",
+      description: `unit of an STL: mm, cm, m, micron, inch, foot; default ${defaults.part.meshUnit}`,
+    },
+    {
+      flags: "--density <density>",
+      description: `of the material; default ${defaults.part.densityGPerCm3} g/cm3, sintered nylon`,
+    },
     { flags: "--spec <file>", description: "batch that has the tank, and the handling" },
     { flags: "--tank <name>", description: "tank of the spec; needed where it has several" },
   ],

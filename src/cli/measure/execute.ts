@@ -1,5 +1,6 @@
 import { largestModel } from "../../batch-file/resources/model-reader.js";
 import { error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import { measureMesh } from "../../core/part/measure.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
 import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
@@ -13,8 +14,6 @@ import type { Io } from "../io.js";
 import { readTank, type TankRead } from "./read-tank.js";
 import { type MeasureTask, readTask } from "./read-task.js";
 
-const defaultGPerCm3 = 0.93;
-
 async function measureFile(file: string, task: MeasureTask, io: Io): Promise<Outcome<MeshMeasure>> {
   let bytes: Uint8Array;
   try {
@@ -25,7 +24,7 @@ async function measureFile(file: string, task: MeasureTask, io: Io): Promise<Out
   }
   if (bytes.length > largestModel)
     return failed(error("mesh-too-large", [], "it is larger than 512 MiB", "export it with fewer triangles"));
-  const { unit, densityGPerCm3 = defaultGPerCm3 } = task;
+  const { unit, densityGPerCm3 = defaults.part.densityGPerCm3 } = task;
   return measureMesh(bytes, { densityGPerCm3, ...(unit === undefined ? {} : { unit }) });
 }
 
@@ -71,7 +70,7 @@ export const execute: Execute = async (request, io) => {
   return {
     diagnostics,
     report: measureReport(files, {
-      densityGPerCm3: densityGPerCm3 ?? defaultGPerCm3,
+      densityGPerCm3: densityGPerCm3 ?? defaults.part.densityGPerCm3,
       densityAssumed: densityGPerCm3 === undefined,
     }),
     ...(hasErrors(diagnostics) ? { status: 2 as const } : {}),

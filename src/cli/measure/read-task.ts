@@ -1,6 +1,7 @@
 import { listed } from "../../batch-file/issues/nearest.js";
 import { modelUnit, modelUnitNames } from "../../batch-file/resources/model-units.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import type { Request } from "../command.js";
 import { optionReader } from "../option-reader.js";
@@ -21,7 +22,7 @@ export function readTask({ args, options, output }: Request): Outcome<MeasureTas
   const read = optionReader(text);
   const densityGPerCm3 = read.quantity("density", "density", {
     above: 0,
-    must: "write a density above 0, such as 0.93 g/cm3",
+    must: `write a density above 0, such as ${defaults.part.densityGPerCm3} g/cm3`,
   });
   const [typedUnit, spec, tank] = [text("unit"), text("spec"), text("tank")];
   const unit = modelUnit(typedUnit ?? "");

@@ -1,3 +1,4 @@
+import { defaults } from "../../core/model/defaults.js";
 import type { CommandDeclaration } from "../command.js";
 import { tableFormats } from "../output/format.js";
 
@@ -13,7 +14,7 @@ export const mix: CommandDeclaration = {
     { flags: "--volume <volume>", description: "bath to reach, measured hot: 6L" },
     { flags: "--dilution <ratio>", description: 'dye : water, 1:9; or "10 %", 100mL/L, 20g/L' },
     { flags: "--temperature <temp>", description: "of the bath: 80C; default the room's" },
-    { flags: "--room <temp>", description: "where amounts are measured: default 20C" },
+    { flags: "--room <temp>", description: `where amounts are measured: default ${defaults.room.celsius}C` },
     { flags: "--from-volume <volume>", description: "what is in the tank, measured hot" },
     { flags: "--from-strength <share>", description: "its strength; a fresh bath has 100%" },
     { flags: "--strength <share>", description: "strength to reach: default 100%" },

@@ -5,6 +5,7 @@ import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/make-up/on
 import { topping } from "../../core/bath/make-up/top-up.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import { type Caution, cautions } from "../../core/plan/advice/cautions.js";
 import { assumedWarmth } from "../../report/mix/assumed.js";
 import { makeUpReport } from "../../report/mix/make-up.js";
@@ -147,7 +148,10 @@ function onWeight(task: TaskOf<"on-weight">): Outcome<Report> {
       dyeG,
       ...(stock === undefined ? {} : { stockMl: stock }),
       ...(liquor === undefined || water === undefined ? {} : { liquorMl: liquor, waterMl: water }),
-      cautions: heed({ celsius: 20, roomCelsius: 20 }, stock === undefined),
+      cautions: heed(
+        { celsius: defaults.room.celsius, roomCelsius: defaults.room.celsius },
+        stock === undefined,
+      ),
     }),
   );
 }

@@ -1,4 +1,5 @@
 import { error, type Outcome } from "../../core/fault.js";
+import { defaults } from "../../core/model/defaults.js";
 import { type OptionReader, optionReader, settled } from "../option-reader.js";
 import type { MixKind, MixTask, Warmth } from "./task.js";
 
@@ -35,7 +36,7 @@ const positive = (what: string) => ({ ...some, must: `${what} must be more than 
 
 function warmth(read: OptionReader): Warmth {
   const liquid = { from: 0, to: 100, must: "water is liquid from 0 to 100 °C" };
-  const roomCelsius = read.quantity("room", "temperature", liquid, { most: 50 }) ?? 20;
+  const roomCelsius = read.quantity("room", "temperature", liquid, { most: 50 }) ?? defaults.room.celsius;
   const celsius = read.quantity("temperature", "temperature", liquid);
   return { roomCelsius, celsius: celsius ?? roomCelsius, celsiusAssumed: celsius === undefined };
 }

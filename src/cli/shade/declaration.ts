@@ -1,3 +1,4 @@
+import { defaults } from "../../core/model/defaults.js";
 import type { CommandDeclaration } from "../command.js";
 import { pictureFormats } from "../output/format.js";
 
@@ -15,7 +16,10 @@ export const shade: CommandDeclaration = {
       flags: "--target <colour>",
       description: "L,a,b read as the swatches were, #rrggbb, or a shade of the spec",
     },
-    { flags: "--tolerance <dE>", description: "CIEDE2000 that still passes: default the shade's, else 1.5" },
+    {
+      flags: "--tolerance <dE>",
+      description: `CIEDE2000 that still passes: default the shade's, else ${defaults.shade.tolerance}`,
+    },
     { flags: "--strength <share>", description: "of the bath, a fresh one has 100%: default 100%" },
     { flags: "--temperature <temp>", description: "of the bath: default the dye's own" },
     { flags: "--base <name>", description: "base of the spec that is dipped: default the swatches'" },

@@ -3,6 +3,7 @@ import { dyeOf, makeUp } from "../../core/bath/make-up/make-up.js";
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
+import { defaults } from "../../core/model/defaults.js";
 import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
 import { describeShade, type ShadeBath, type ShadeWish } from "../../core/uptake/shade/describe-shade.js";
 import { suggestSwatch } from "../../core/uptake/swatches/suggest-swatch.js";
@@ -11,7 +12,6 @@ import { onBatch, type Worked } from "../batch/on-batch.js";
 import type { Execute, Request } from "../command.js";
 import { type OptionReader, optionReader } from "../option-reader.js";
 
-const defaultTolerance = 1.5;
 const names = (of: readonly { readonly name: string }[]): string => of.map(({ name }) => name).join(", ");
 
 function unknown(
@@ -82,7 +82,7 @@ function readWish(
     return done({
       name: typed,
       target: { kind: "colour", colour: colour.value },
-      tolerance: tolerance ?? defaultTolerance,
+      tolerance: tolerance ?? defaults.shade.tolerance,
     });
   if (/^[\w-]+$/.test(typed) && !typed.startsWith("#"))
     return failed(unknown("target", "shade or colour", typed, batch.shades));

@@ -1,5 +1,6 @@
 import { done, error, failed, type Outcome } from "../fault.js";
 import type { Colour, Lab, Reading } from "../model/colour.js";
+import { standardReading } from "../model/defaults.js";
 import { hexToSrgb } from "./screen/css-colour.js";
 import { srgbReading, srgbToLab } from "./screen/srgb.js";
 import { carryOver } from "./spectrum/convert-reading.js";
@@ -30,9 +31,9 @@ export function spectrumOf(
   return done({ firstNm, stepNm, reflectance });
 }
 
-/** The reading of colours that were given without one: the screen's where all are hex, else D65 and the 10° observer. */
+/** The reading of colours that were given without one: the screen's where all are hex, else the standard one. */
 export const defaultReading = (colours: readonly Colour[]): Reading =>
-  colours.every(({ kind }) => kind === "hex") ? srgbReading : { illuminant: "D65", observer: 10 };
+  colours.every(({ kind }) => kind === "hex") ? srgbReading : standardReading;
 
 /**
  * The CIELAB of a colour under a reading. `lab` is taken to be read under it already; reflectance is computed

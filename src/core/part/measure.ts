@@ -1,4 +1,5 @@
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
+import { defaults } from "../model/defaults.js";
 import { type MeshFormat, meshFormat } from "./format.js";
 import type { MeshMeasure, MeshOptions } from "./mesh-measure.js";
 import { meshWarnings } from "./mesh-warnings.js";
@@ -43,7 +44,7 @@ export async function measureMesh(
 ): Promise<Outcome<MeshMeasure>> {
   const format = meshFormat(bytes);
   if (typeof format !== "string") return failed(format);
-  const opened = await open(bytes, format, options.unit ?? "mm");
+  const opened = await open(bytes, format, options.unit ?? defaults.part.meshUnit);
   if (!opened.ok) return opened;
   const { triangles: source, unit } = opened.value;
 
@@ -86,7 +87,7 @@ export async function measureMesh(
     volumeTrusted: closed && (findings?.inverted.length ?? 0) === 0,
     areaCm2: sums.area * cm ** 2,
     volumeCm3,
-    massG: volumeCm3 * (options.densityGPerCm3 ?? 0.93),
+    massG: volumeCm3 * (options.densityGPerCm3 ?? defaults.part.densityGPerCm3),
     boxMm: sums.high.map((high, axis) => (high - sums.low[axis]!) * mm) as [number, number, number],
     openEdges: exact.left.open,
     flatTriangles: sums.flat,

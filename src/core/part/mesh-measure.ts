@@ -30,6 +30,6 @@ export interface MeshMeasure {
 export interface MeshOptions {
   /** Unit of an STL, mm unless given. A 3MF file names its own. */
   readonly unit?: MeshUnit;
-  /** Density of the solid part, 0.93 g/cm3 unless given. */
+  /** Density of the solid part, that of sintered nylon unless given. */
   readonly densityGPerCm3?: number;
 }

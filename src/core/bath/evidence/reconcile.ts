@@ -1,6 +1,7 @@
 import { done, error, type Fault, failed, type Outcome, warning } from "../../fault.js";
 import { numericJacobian } from "../../maths/least-squares/jacobian.js";
 import { fitNonlinear } from "../../maths/least-squares/nonlinear-least-squares.js";
+import { defaults } from "../../model/defaults.js";
 import type { Evidence } from "./forms.js";
 import { evidenceFault, logDeviation, type Observation, observationOf } from "./observation.js";
 
@@ -43,10 +44,10 @@ export interface Assumed {
   readonly said?: string;
 }
 
-/** κ in mL of concentrate per dm², drag-out in mL per dm². Common practice, no source. */
+/** κ in mL of concentrate per dm², drag-out in mL per dm². */
 export const usualAssumed: { readonly uptakePerDm2: Assumed; readonly dragOutMlPerDm2: Assumed } = {
-  uptakePerDm2: { value: 0.03, relative: 1 },
-  dragOutMlPerDm2: { value: 0.8, relative: 0.6 },
+  uptakePerDm2: defaults.dye.uptakeMlPerDm2,
+  dragOutMlPerDm2: defaults.handling.dragOutMlPerDm2,
 };
 
 /**

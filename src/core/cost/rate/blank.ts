@@ -1,3 +1,5 @@
+import { defaults } from "../../model/defaults.js";
+
 /** What an undyed part is built from, in a powder bed: the base's prices and the build that holds it. */
 export interface BlankBuild {
   readonly massG: number;
@@ -48,7 +50,7 @@ export function blankCost(build: BlankBuild): BlankCost {
   const powderG = build.massG * powderPerPartMass(build.refresh, build.packing);
   const powder = (powderG * build.powderPerKg) / 1000;
   const machine = (build.buildHours * build.machinePerHour) / build.partsPerBuild;
-  const finishing = build.finishing ?? 0;
+  const finishing = build.finishing ?? defaults.blank.finishing;
   return { powder, machine, finishing, total: powder + machine + finishing, powderG };
 }
 

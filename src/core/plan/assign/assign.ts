@@ -2,6 +2,7 @@ import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Bath, Order } from "../../model/batch.js";
+import { defaults } from "../../model/defaults.js";
 import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
 
 /** Parts of one order that go into one bath together. */
@@ -41,7 +42,7 @@ export function assignLoads(
   const dyed = new Map<Bath, number>(
     mapped(batch.baths, (bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
   );
-  const shares = { firstPass: batch.yield, rework: batch.rework ?? 0, secondPass: 1 };
+  const shares = { firstPass: batch.yield, rework: batch.rework ?? defaults.rework, secondPass: 1 };
   const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);

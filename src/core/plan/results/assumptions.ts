@@ -1,6 +1,7 @@
 import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { Batch, Dye, Found } from "../../model/batch.js";
+import { defaults } from "../../model/defaults.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { assumedRateText, type DyeModel, type ShadeAim } from "../../uptake/shade/aim.js";
 
@@ -37,7 +38,7 @@ export function assumptionsOf(
       add(
         "assumed-uptake",
         ["dyes", dye.name, "uptake"],
-        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± 100 %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
+        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± ${shortNumber(100 * defaults.dye.uptakeMlPerDm2.relative)} %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
       );
     if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
       add(
@@ -82,7 +83,7 @@ export function assumptionsOf(
     add(
       "assumed-density",
       unweighed.length === 1 ? ["parts", unweighed[0]!.name, "density"] : ["parts"],
-      `the mass of ${mapped(unweighed, ({ name }) => name).join(", ")} is that of the model at 0.93 g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
+      `the mass of ${mapped(unweighed, ({ name }) => name).join(", ")} is that of the model at ${defaults.part.densityGPerCm3} g/cm3, sintered nylon, which is assumed: weigh one, or write the density of yours`,
     );
   const { dragOutFound } = batch.handling;
   if (dragOutFound)
@@ -95,7 +96,7 @@ export function assumptionsOf(
     add(
       "assumed-drag-out",
       ["handling", "dragOut"],
-      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± 60 %, is assumed: weigh ten parts wet and dry for your own figure`,
+      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± ${shortNumber(100 * defaults.handling.dragOutMlPerDm2.relative)} %, is assumed: weigh ten parts wet and dry for your own figure`,
     );
   for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
     if (tank.heaterW === undefined)
