@@ -5,7 +5,8 @@
 export { batchJsonSchema, type JsonSchema } from "./batch-file/json-schema.js";
 export { type BatchInput, type BatchRead, type Need, readBatch } from "./batch-file/read-batch.js";
 export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resources/model-reader.js";
-export { type Reflectance, reflectanceReader } from "./batch-file/resources/reflectance.js";
+export type { Reflectance } from "./batch-file/resources/parse-reflectance.js";
+export { reflectanceReader } from "./batch-file/resources/reflectance.js";
 export type { Readers } from "./batch-file/resources/resources.js";
 export type { ReadFile } from "./batch-file/source/include.js";
 export type { Fault, Outcome } from "./core/fault.js";

@@ -49,6 +49,7 @@ export interface BatchRead {
   readonly unwanted?: boolean;
   /** Absent where a diagnostic is an error. */
   readonly batch?: Batch;
+  /** @internal */
   readonly spec?: Spec;
   readonly diagnostics: readonly Diagnostic[];
   /** The place in the input that a path into the batch came from. */

@@ -17,6 +17,7 @@ export interface Readers {
 /**
  * Fills in what model and reflectance files say; each kind that the spec names must have its reader. `beside` names a
  * file as seen from the place of a path.
+ * @internal
  */
 export async function withResources(
   spec: Spec,

@@ -1,4 +1,4 @@
-import { dirname, isAbsolute, join, normalize } from "node:path";
+import { dirname, isAbsolute, join, normalize } from "pathe";
 import { mapped } from "../../core/mapped.js";
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { asMerged, type Merged, merge } from "./merge.js";

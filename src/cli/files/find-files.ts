@@ -1,29 +1,5 @@
-import { realpath, stat } from "node:fs/promises";
-import { isAbsolute, join, posix, sep } from "node:path";
-
-/** Names of files that can hold a batch, in capitals too. */
-const batchFiles = "**/*.{yaml,yml,json}";
-
-const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
-/** Names without those that lead through a link to a file that is among them by another name. */
-async function eachOnce(all: readonly string[], linkless: ReadonlySet<string>, folder: string) {
-  if (all.length === linkless.size) return all;
-  const real = (name: string): Promise<string> =>
-    realpath(isAbsolute(name) ? name : join(folder, name)).catch(() => name);
-  const known = new Set<string>();
-  for (const name of linkless) known.add(await real(name));
-  const found: string[] = [];
-  for (const name of [...all].sort(byCodeUnit)) {
-    if (linkless.has(name)) found.push(name);
-    else {
-      const target = await real(name);
-      if (!known.has(target)) found.push(name);
-      known.add(target);
-    }
-  }
-  return found;
-}
+import { stat } from "node:fs/promises";
+import { isAbsolute, join } from "node:path";
 
 /**
  * Files that could hold a batch, below a folder or matching a pattern of names, sorted by code unit, so that the
@@ -33,20 +9,5 @@ async function eachOnce(all: readonly string[], linkless: ReadonlySet<string>, f
 export async function findFiles(argument: string, cwd: string): Promise<readonly string[] | undefined> {
   const there = await stat(isAbsolute(argument) ? argument : join(cwd, argument)).catch(() => undefined);
   if (there !== undefined && !there.isDirectory()) return undefined;
-  const { glob, isDynamicPattern } = await import("tinyglobby");
-  if (there === undefined && !isDynamicPattern(argument)) return undefined;
-  const inFolder = there !== undefined;
-  const folder = !inFolder ? cwd : isAbsolute(argument) ? argument : join(cwd, argument);
-  const pattern = inFolder ? batchFiles : argument.replaceAll(sep, posix.sep);
-  const matching = (followSymbolicLinks: boolean): Promise<string[]> =>
-    glob(pattern, {
-      cwd: folder,
-      absolute: !inFolder && isAbsolute(argument),
-      expandDirectories: false,
-      followSymbolicLinks,
-      caseSensitiveMatch: !inFolder,
-    });
-  const all = await matching(true);
-  const found = await eachOnce(all, new Set(await matching(false)), folder);
-  return found.map((name) => (inFolder ? join(argument, name) : name)).sort(byCodeUnit);
+  return (await import("./match-files.js")).matchFiles(argument, there !== undefined, cwd);
 }

@@ -8,7 +8,6 @@ import { announcedTriangles, binaryLength, binaryLengthFault, binaryTriangles } 
 import { addTriangles, noSums } from "./sums.js";
 import { shellFindings } from "./surface/shell-findings.js";
 import { type Topology, topologyCollector, topologyWithin } from "./surface/topology.js";
-import { readThreeMf } from "./three-mf/three-mf.js";
 import { eachChunk, type TriangleSource } from "./triangles.js";
 import { type MeshUnit, mmPerUnit } from "./units.js";
 
@@ -18,7 +17,7 @@ interface Opened {
 }
 
 async function open(bytes: Uint8Array, format: MeshFormat, unit: MeshUnit): Promise<Outcome<Opened>> {
-  if (format === "3mf") return readThreeMf(bytes);
+  if (format === "3mf") return (await import("./three-mf/three-mf.js")).readThreeMf(bytes);
   if (format === "stl-ascii") return done({ triangles: asciiTriangles(bytes), unit });
   const fault = binaryLengthFault(bytes);
   return fault === undefined ? done({ triangles: binaryTriangles(bytes), unit }) : failed(fault);

@@ -1,3 +1,4 @@
+import { Inflate } from "fflate";
 import { error, type Fault } from "../../fault.js";
 import { crc32 } from "./crc.js";
 import type { ZipEntry } from "./zip.js";
@@ -43,7 +44,6 @@ export async function unpack(
     crc = crc32(piece, crc);
     return use(piece);
   };
-  const { Inflate } = await import("fflate");
   let pieces: Uint8Array[] = [];
   const inflate = new Inflate((piece) => pieces.push(piece));
   for (let at = 0; at < entry.packed.length || at === 0; at += stepBytes) {

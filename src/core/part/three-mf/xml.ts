@@ -1,3 +1,4 @@
+import { SaxesParser } from "saxes";
 import { error, type Fault } from "../../fault.js";
 import { unpack } from "./unpack.js";
 import type { ZipEntry } from "./zip.js";
@@ -38,7 +39,6 @@ const decoderFor = (bytes: Uint8Array) =>
  * entities but those of XML itself; depth and number of attributes are bounded.
  */
 export async function readXml(entry: ZipEntry, use: XmlUse): Promise<Fault | undefined> {
-  const { SaxesParser } = await import("saxes");
   const parser = new SaxesParser({ xmlns: true });
   let found: Fault | undefined;
   let depth = 0;

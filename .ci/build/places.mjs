@@ -1,0 +1,4 @@
+import { fileURLToPath } from "node:url";
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+export const dist = `${root}dist/`;
