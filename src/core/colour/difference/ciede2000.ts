@@ -1,5 +1,5 @@
 import type { Lab } from "../../model/colour.js";
-import { signedHueDifference } from "./hue-difference.js";
+import { leastProduct, signedHueDifference } from "./hue-difference.js";
 
 const radians = Math.PI / 180;
 const cos6 = Math.cos(6 * radians);
@@ -69,7 +69,7 @@ export function ciede2000Pairs(
     let deltaH = 0;
     let cos = 1;
     let sin = 0;
-    if (product > 0) {
+    if (product > leastProduct) {
       deltaH = signedHueDifference(p1, b1, p2, b2, product);
       if (p1 * p2 + b1 * b2 > -0.999 * product) {
         const x = p1 * C2 + p2 * C1;

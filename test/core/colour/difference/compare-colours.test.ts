@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   compareColours,
@@ -19,6 +20,17 @@ test("compareLab returns every formula and the signed parts", () => {
   expect(comparison.deltaH).toBeLessThan(0);
   const { deltaL, deltaC, deltaH } = comparison;
   expect(Math.hypot(deltaL, deltaC, deltaH)).toBeCloseTo(comparison.deltaE.cie76, 10);
+});
+
+test("compareLab gives finite numbers for colours that are grey but for the last bit", () => {
+  const nearly = fc.constantFrom(0, 5e-324, -1e-162, 1e-155, -3e-101, 1e-100, 1e-50, 60, -0.1);
+  fc.assert(
+    fc.property(fc.array(nearly, { minLength: 4, maxLength: 4 }), ([a1, b1, a2, b2]) => {
+      const { deltaE, deltaL, deltaC, deltaH } = compareLab([50, a1!, b1!], [60, a2!, b2!]);
+      for (const value of [...Object.values(deltaE), deltaL, deltaC, deltaH]) expect(Number.isFinite(value)).toBe(true);
+    }),
+    { numRuns: 2000 },
+  );
 });
 
 test("judge passes at the tolerance and fails above it, by the formula asked for", () => {
