@@ -1,8 +1,8 @@
 import type { Fault } from "../core/fault.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import type { FormatName } from "../report/format/formats.js";
 import type { Report } from "../report/report.js";
 import type { Io } from "./io.js";
-import type { Format } from "./output/format.js";
 import type { OutputOptions } from "./output/output-options.js";
 
 /** An option of one command. */
@@ -27,7 +27,7 @@ export interface CommandDeclaration {
   readonly details?: string;
   readonly options: readonly OptionDeclaration[];
   readonly examples: readonly string[];
-  readonly formats: readonly Format[];
+  readonly formats: readonly FormatName[];
   readonly load: () => Promise<Execute>;
 }
 

@@ -7,6 +7,7 @@ import type { Io } from "./io.js";
 import { finish } from "./output/finish.js";
 import { checkOutput, type RawOutputOptions } from "./output/output-options.js";
 import { turnDown } from "./output/say.js";
+import { terminalColumns } from "./output/terminal-columns.js";
 import { type Call, CommanderError, tree } from "./tree.js";
 
 /** `help` and `help plan` as `--help` and `plan --help`. */
@@ -36,16 +37,16 @@ function read(
     (heard) => {
       call = heard;
     },
-    io.out,
-    Math.min(io.columns ?? 80, 100),
+    io,
+    Math.min(terminalColumns(io.columns), 100),
   );
-  if (argv.length === 0)
-    return failed(error("usage", [], "no command given", "dipwright --help lists the commands"));
   try {
     program.parse([...asOption(argv, commands)], { from: "user" });
   } catch (thrown) {
     if (!(thrown instanceof CommanderError)) throw thrown;
     if (thrown.exitCode === 0) return done(undefined);
+    // Without a command the help is said on stderr, and there is no fault to add.
+    if (thrown.code === "commander.help") return failed();
     const [said = "", ...more] = thrown.message.replace(/^error: /, "").split("\n");
     const near =
       inAnyCase(said.replace(/\.$/, ""), commands) ??

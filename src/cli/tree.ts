@@ -1,6 +1,8 @@
 import { Command, CommanderError, Help, Option } from "commander";
+import { formatsOf } from "../report/format/formats.js";
 import type { CommandDeclaration, OptionDeclaration } from "./command.js";
 import { foldCommand } from "./fold-command.js";
+import type { Io } from "./io.js";
 import { version } from "./version.js";
 
 /** The command that was called and what was typed after it. */
@@ -21,10 +23,13 @@ function option({ flags, description, choices, repeat }: OptionDeclaration): Opt
   return made;
 }
 
+const either = (names: readonly string[]): string => names.join(", ").replace(/, (?=[^,]*$)/, " or ");
+const someHave = formatsOf("lines", "picture").filter((name) => !formatsOf().includes(name));
+
 const everywhere: readonly OptionDeclaration[] = [
   {
     flags: "--format <name>",
-    description: "text, json, csv, tsv or markdown; ndjson, html or svg where a command has it",
+    description: `${either(formatsOf())}; ${either(someHave)} where a command has it`,
   },
   { flags: "--out <file>", description: "write the result to a file, whole or not at all" },
   {
@@ -55,26 +60,33 @@ function commandsFirst(this: Help, command: Command, helper: Help): string {
   return `${(command.parent === null ? [...others, ...options] : parts).join("\n\n")}\n`;
 }
 
-/** Builds the command line; `called` hears which command was asked for, `write` gets help and version. */
+/**
+ * Builds the command line; `called` hears which command was asked for. Help and version go to `out`, help that
+ * nobody asked for to `err`.
+ */
 export function tree(
   commands: readonly CommandDeclaration[],
   called: (call: Call) => void,
-  write: (text: string) => void,
+  { out, err }: Pick<Io, "out" | "err">,
   columns: number,
 ): Command {
   const program = new Command("dipwright");
   program
     .description("What to mix, how long to dip, when to top up and what each good part costs.")
     .usage("COMMAND [options]")
-    .version(version, "--version", "print the version")
+    .version(version, "-V, --version", "print the version")
     .helpOption("-h, --help", "print this help")
     .helpCommand(false)
     .exitOverride()
     .configureOutput({
-      writeOut: write,
-      writeErr: () => {},
+      writeOut: out,
+      writeErr: err,
+      // Faults are said by `say`.
+      outputError: () => {},
       getOutHelpWidth: () => columns,
+      getErrHelpWidth: () => columns,
       getOutHasColors: () => true,
+      getErrHasColors: () => true,
     })
     .configureHelp({
       showGlobalOptions: true,

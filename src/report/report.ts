@@ -11,13 +11,15 @@ export type Block =
 
 /**
  * What a command has found out, free of any format: `data` for JSON (unrounded, units in the key names),
- * `rows` for CSV and TSV, `blocks` for text, markdown and HTML, `picture` for SVG and HTML.
+ * `rows` for CSV and TSV, `lines` for NDJSON, `blocks` for text, markdown and HTML, `picture` for SVG and HTML.
  */
 export interface Report {
   /** Name in the JSON's `schema`: `mix` stands as `dipwright/mix@1`. */
   readonly name: string;
   readonly data: Readonly<Record<string, unknown>>;
   readonly rows: Table;
+  /** A record a line, each complete without the others. */
+  readonly lines?: readonly object[];
   readonly blocks: readonly Block[];
   readonly picture?: Plot;
 }

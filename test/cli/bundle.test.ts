@@ -49,14 +49,14 @@ test("--out leaves the old file as it is on bad input, and says why a folder tak
   writeFileSync(join(folder, "sheet.txt"), "old");
   expect(call("mix", "--volume", "6", "--out", "sheet.txt").status).toBe(2);
   expect(readFileSync(join(folder, "sheet.txt"), "utf8")).toBe("old");
-  const { status, stderr } = call(...makeUpArgs, "--out", ".");
+  const { status, stderr } = call(...makeUpArgs, "--format", "text", "--out", ".");
   expect([status, stderr]).toEqual([2, expect.stringContaining(". was not written: it is a folder")]);
   const missing = call(...makeUpArgs, "--out", "none/sheet.txt");
   expect([missing.status, missing.stderr]).toEqual([2, expect.stringContaining("there is no such folder")]);
 });
 
 test.skipIf(!existsSync("/dev/null"))("--out to a device writes to it and does not replace it", () => {
-  expect(call(...makeUpArgs, "--out", "/dev/null").status).toBe(0);
+  expect(call(...makeUpArgs, "--format", "text", "--out", "/dev/null").status).toBe(0);
   expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
 });
 

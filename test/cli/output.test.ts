@@ -49,12 +49,14 @@ test("a file that cannot be written is status 2 with the reason", async () => {
     ["ENOSPC", "the disk is full"],
     ["EACCES", "it may not be written"],
   ] as const) {
-    const { status, err } = await runFake([...makeUpArgs, "--out", "a/b"], { writeFileAtomic: refuse(code) });
-    expect([status, err]).toEqual([2, `error[write]: a/b was not written: ${reason}\n`]);
+    const { status, err } = await runFake([...makeUpArgs, "--out", "a/b.txt"], {
+      writeFileAtomic: refuse(code),
+    });
+    expect([status, err]).toEqual([2, `error[write]: a/b.txt was not written: ${reason}\n`]);
   }
-  expect((await runFake([...makeUpArgs, "--out", "a"], { writeFileAtomic: refuse("EOTHER") })).status).toBe(
-    70,
-  );
+  expect(
+    (await runFake([...makeUpArgs, "--out", "a.txt"], { writeFileAtomic: refuse("EOTHER") })).status,
+  ).toBe(70);
 });
 
 test("a warning leaves status 0, fails under --strict, and is silent but counted under --quiet", async () => {
@@ -98,9 +100,11 @@ test("options of CSV are refused with other formats, and impossible ones with CS
     "error[usage]: --delimiter: a comma cannot separate both columns and decimals",
   );
   expect(await refused("--format", "csv", "--decimal", "dot")).toBe(
-    'error[usage]: --decimal: "dot" is no decimal sign',
+    'error[usage]: --decimal: "dot" is not a decimal sign',
   );
-  expect(await refused("--format", "svg")).toBe('error[usage]: --format: "svg" is no format of this command');
+  expect(await refused("--format", "svg")).toBe(
+    'error[usage]: --format: "svg" is not a format of this command',
+  );
   expect(await refused("--out", "")).toBe("error[usage]: --out: the file has no name");
 });
 
@@ -121,4 +125,24 @@ test("colour is written to a terminal, and not to a pipe, a file, or where it is
   expect(await coloured(tooStrong, { FORCE_COLOR: "1" }, false)).toBe(true);
   expect(await coloured([...makeUpArgs, "--out", "sheet.txt"], { FORCE_COLOR: "1" })).toBe(false);
   expect(await coloured([...makeUpArgs, "--format", "markdown"], { FORCE_COLOR: "1" })).toBe(false);
+});
+
+test("a terminal without a usable width gets text of 80 columns, a tiny one of 20", async () => {
+  const at = (columns: number | undefined, ...args: readonly string[]) =>
+    runFake(args, { columns, outIsTerminal: true, errIsTerminal: true, env: { NO_COLOR: "1" } });
+  const colour = ["colour", "65.9,44.6,23.0"];
+  for (const args of [
+    makeUpArgs,
+    tooStrong,
+    colour,
+    ["mix", "--volume", "6"],
+    ["--help"],
+    ["mix", "--help"],
+  ]) {
+    const usual = await at(80, ...args);
+    for (const columns of [0, -1, Number.NaN, Number.POSITIVE_INFINITY, undefined])
+      expect([columns, await at(columns, ...args)]).toEqual([columns, usual]);
+    const least = await at(20, ...args);
+    for (const columns of [1, 5, 19, 19.5]) expect(await at(columns, ...args)).toEqual(least);
+  }
 });

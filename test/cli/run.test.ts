@@ -5,9 +5,16 @@ import { commands } from "../../src/cli/commands.js";
 import { foldCommand } from "../../src/cli/fold-command.js";
 import { makeUpArgs, runFake } from "./fake-io.js";
 
-test("run returns 0 and prints the version of package.json on --version", async () => {
+test("run returns 0 and prints the version of package.json on --version and -V", async () => {
   const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
-  expect(await runFake(["--version"])).toMatchObject({ status: 0, out: `${version}\n`, err: "" });
+  for (const option of ["--version", "-V"])
+    expect(await runFake([option])).toMatchObject({ status: 0, out: `${version}\n`, err: "" });
+});
+
+test("run returns 2 and prints the help on stderr where there is no command, with or without options", async () => {
+  const { out: help } = await runFake(["--help"]);
+  for (const args of [[], ["--strict"], ["--format", "json"]])
+    expect([args, await runFake(args)]).toEqual([args, { status: 2, out: "", err: help, files: new Map() }]);
 });
 
 test("run returns 0 and names every command on --help", async () => {
@@ -100,8 +107,8 @@ test("run returns 2 and says which option was meant on a misspelt one", async ()
   expect(err).toBe("error[usage]: unknown option '--dilutoin'\n  help: did you mean --dilution?\n");
 });
 
-test("run returns 2 where no command, a missing value or a word too many is given", async () => {
-  for (const args of [[], ["mix", "--volume"], ["mix", "six"], ["--format"]]) {
+test("run returns 2 where a value is missing or a word is too many", async () => {
+  for (const args of [["mix", "--volume"], ["mix", "six"], ["--format"]]) {
     const { status, out, err } = await runFake(args);
     expect([args, status, out]).toEqual([args, 2, ""]);
     expect(err).toMatch(/^error\[usage\]: .+\n {2}help: .+\n$/);

@@ -7,15 +7,16 @@ import { planBatch } from "../../src/core/plan/plan.js";
 import type { Plan } from "../../src/core/plan/plan-model.js";
 import { spreadOutputs } from "../../src/core/plan/results/spread-outputs.js";
 import { costChangeReport } from "../../src/report/cost/change-report.js";
-import { csvCosts, ndjsonCosts } from "../../src/report/cost/cost-writers.js";
-import { type CostEntry, orderRecords } from "../../src/report/cost/entry.js";
+import { costRows } from "../../src/report/cost/cost-rows.js";
+import type { CostEntry } from "../../src/report/cost/entry.js";
 import { readCostSnapshot } from "../../src/report/cost/read-snapshot.js";
 import { costReportOf } from "../../src/report/cost/report.js";
-import { csv } from "../../src/report/format/csv.js";
-import { json } from "../../src/report/format/json.js";
+import { csv, csvRows } from "../../src/report/format/csv.js";
+import { json, jsonRows } from "../../src/report/format/json.js";
 import { markdown } from "../../src/report/format/markdown.js";
-import { ndjsonLine } from "../../src/report/format/ndjson.js";
+import { ndjsonRows } from "../../src/report/format/ndjson.js";
 import { plain } from "../../src/report/format/paint.js";
+import type { RowFormat } from "../../src/report/format/row-format.js";
 import { text } from "../../src/report/format/text.js";
 import { selectColumns } from "../../src/report/select-columns.js";
 import { batch } from "../core/plan/sample.js";
@@ -43,18 +44,26 @@ const drawn = (input: Batch, draws: number) => ({
   ),
 });
 
+/** As `cost` writes it. */
+function streamed(format: RowFormat, entries: readonly CostEntry[], names?: readonly string[]): string {
+  const report = costRows(
+    "EUR",
+    entries.some(({ spread: drawn }) => drawn !== undefined),
+    names,
+  );
+  if (!report.ok) throw new Error("no such columns");
+  const { head, rows, tail } = format.open(report.value, style);
+  return [head(), ...entries.map(rows), ...tail({ filesNotCosted: 0 })].join("");
+}
+
 const costReport = (plans: readonly Plan[]) => costReportOf(plans.map(costBatch));
 
 describe("costReport", () => {
   const columns =
     "batch,date,order,part,shade,base,quantity,started,cost_per_part_EUR,total_EUR,blank_EUR,dye_EUR,water_EUR,energy_EUR,labour_EUR,consumables_EUR,equipment_EUR,disposal_EUR,price_EUR";
 
-  /** As `cost` writes it. */
-  const written = (entry: CostEntry, names?: readonly string[]): string[] => {
-    const writer = csvCosts(style, "EUR", entry.spread !== undefined, names);
-    if (!writer.ok) throw new Error("no such columns");
-    return (writer.value.head() + writer.value.entry(entry)).trimEnd().split("\r\n");
-  };
+  const written = (entry: CostEntry, names?: readonly string[]): string[] =>
+    streamed(csvRows, [entry], names).trimEnd().split("\r\n");
 
   test("has these columns in CSV, one row an order, and what an order rests on where it is asked for", () => {
     const lines = written(costBatch(planned(sold)));
@@ -70,8 +79,7 @@ describe("costReport", () => {
   test("has what is not counted in each line of ndjson where there is any", () => {
     const { waterPerM3: _, ...rates } = sold.rates;
     const lines = (batch: Batch) =>
-      ndjsonCosts()
-        .entry(costBatch(planned(batch)))
+      streamed(ndjsonRows, [costBatch(planned(batch))])
         .trimEnd()
         .split("\n")
         .map((line) => JSON.parse(line).notCounted);
@@ -158,15 +166,30 @@ describe("costReport", () => {
   });
 });
 
-describe("ndjsonLine", () => {
-  test("writes an order on one line with its schema first", () => {
-    const [record] = orderRecords(costBatch(planned(sold)));
-    const line = ndjsonLine("cost-order", record!);
-    expect(line.indexOf("\n")).toBe(line.length - 1);
-    expect(line).toMatch(
-      /^\{"schema":"dipwright\/cost-order@1","batch":"sample","date":"2027-04-16","order":1,/,
+describe("costs as they come", () => {
+  test("are lines of NDJSON, an order each with its schema first", () => {
+    const lines = streamed(ndjsonRows, [costBatch(planned(sold))]).split("\n");
+    expect(lines).toHaveLength(3);
+    expect(lines[0]).toMatch(
+      /^\{"schema":"dipwright\/cost-order@1","currency":"EUR","batch":"sample","date":"2027-04-16","order":1,/,
     );
-    expect(JSON.parse(line).costPerPart).toBe(planned(sold).orders[0]!.costPerPart);
+    expect(JSON.parse(lines[0]!).costPerPart).toBe(planned(sold).orders[0]!.costPerPart);
+  });
+
+  test("are in JSON what a report of all of them is", () => {
+    for (const entries of [[], [costBatch(planned(sold))], [drawn(sold, 5), costBatch(planned(batch))]]) {
+      const { orders, batches } = costReportOf(entries).data;
+      expect(JSON.parse(streamed(jsonRows, entries))).toEqual(
+        JSON.parse(json("cost", { currency: "EUR", orders, batches, filesNotCosted: 0 })),
+      );
+    }
+  });
+
+  test("are never written with a number that JSON cannot hold", () => {
+    const entry = costBatch(planned(sold));
+    const broken = { ...entry, orders: [{ ...entry.orders[0]!, costPerPart: Number.NaN }] };
+    for (const format of [jsonRows, ndjsonRows])
+      expect(() => streamed(format, [broken])).toThrow(/costPerPart is NaN/);
   });
 });
 

@@ -1,5 +1,5 @@
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `check` as help and completion know it. */
 export const check: CommandDeclaration = {
@@ -10,6 +10,6 @@ export const check: CommandDeclaration = {
   details: "With --format json the faults go to stdout, for editors and scripts.",
   options: [],
   examples: ["dipwright check batch.yaml", "dipwright check --format json - < batch.yaml"],
-  formats: tableFormats,
+  formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,
 };

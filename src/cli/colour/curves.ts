@@ -8,7 +8,6 @@ import { type CsvRow, readRows } from "../csv/read-rows.js";
 import { decimalShown } from "../csv/sniff.js";
 import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
-import type { OutputOptions } from "../output/output-options.js";
 
 /** Rows go to the reader once a number has shown the decimal sign; until then they wait. */
 function feeder(header: readonly string[], faults: Fault[]) {
@@ -65,12 +64,7 @@ async function readCurves(path: string, io: Io) {
 }
 
 /** Reports every curve of a file ("-" for stdin), one row a sample. */
-export async function reportCurves(
-  file: string,
-  reading: Reading,
-  { format }: OutputOptions,
-  io: Io,
-): Promise<Result> {
+export async function reportCurves(file: string, reading: Reading, io: Io): Promise<Result> {
   const { samples, faults } = await readCurves(file, io);
   const placed = (fault: Fault): Fault => ({ ...fault, path: fault.code === "read" ? [] : [file] });
   const found: Fault[] = faults.map(placed);
@@ -84,10 +78,7 @@ export async function reportCurves(
   if (curves.length === 0) return { diagnostics };
   return {
     diagnostics,
-    report:
-      format === "ndjson"
-        ? curves.map((curve) => `${JSON.stringify(curve)}\n`).join("")
-        : curvesReport(curves, reading),
+    report: curvesReport(curves, reading),
     ...(found.some(isError) ? { status: 2 } : {}),
   };
 }

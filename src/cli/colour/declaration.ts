@@ -1,3 +1,4 @@
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
 
 /** `colour` as help and completion know it. */
@@ -31,6 +32,6 @@ export const colour: CommandDeclaration = {
     'dipwright colour "#d9603b" --illuminant A --observer 10',
     "dipwright colour --reflectance curves.csv --format csv",
   ],
-  formats: ["text", "json", "csv", "tsv", "ndjson", "markdown"],
+  formats: formatsOf("lines"),
   load: async () => (await import("./execute.js")).execute,
 };

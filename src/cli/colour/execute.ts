@@ -40,5 +40,5 @@ export const execute: Execute = async (request, io) => {
   const { what, illuminant = standardReading.illuminant, observer = standardReading.observer } = task;
   return what.kind === "one"
     ? reportOne(what, task, request, io)
-    : reportCurves(what.file, { illuminant, observer }, request.output, io);
+    : reportCurves(what.file, { illuminant, observer }, io);
 };

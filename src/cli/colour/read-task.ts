@@ -40,8 +40,6 @@ export function readTask({ args, options, output }: Request): Outcome<ColourTask
     faults.push(usage("--spec", "a file of curves names no shades", "leave out --spec"));
   if (file === undefined && typed === undefined)
     faults.push(error("usage", [], "no colour is given", "write colour A, or colour --reflectance FILE.csv"));
-  if (file === undefined && output.format === "ndjson")
-    faults.push(usage("--format", "ndjson is one line for each of many curves", "write --format json"));
   if (spec === undefined && output.set.length > 0)
     faults.push(usage("--set", "no batch file is read, so there is nothing to set", "add --spec FILE"));
   if (faults.length > 0 || !reading.ok) return failed(...faults);

@@ -1,3 +1,4 @@
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
 
 /** `compare` as help and completion know it. */
@@ -38,6 +39,6 @@ export const compare: CommandDeclaration = {
     "dipwright compare coral-light 66.1,44,22.7 --spec batch.yaml",
     "dipwright compare --pairs readings.csv --format csv --out compared.csv",
   ],
-  formats: ["text", "json", "csv", "tsv", "ndjson", "markdown"],
+  formats: formatsOf("lines"),
   load: async () => (await import("./execute.js")).execute,
 };

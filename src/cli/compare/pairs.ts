@@ -2,9 +2,12 @@ import type { Fault } from "../../core/fault.js";
 import type { Reading } from "../../core/model/colour.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Limit, type PairHeader, type PairRow, verdictOf } from "../../report/compare/pair.js";
-import { csvPairs, jsonPairs, ndjsonPairs, type PairWriter } from "../../report/compare/pair-writers.js";
+import { pairRows } from "../../report/compare/pair-rows.js";
 import { pairsReport } from "../../report/compare/pairs-report.js";
 import { pairsSaid } from "../../report/compare/pairs-said.js";
+import type { CsvStyle } from "../../report/csv-style.js";
+import { formatOf } from "../../report/format/formats.js";
+import type { RowFormat, RowWriter } from "../../report/format/row-format.js";
 import { type Result, type Stream, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "../output/output-options.js";
@@ -68,26 +71,26 @@ const summaryOf = ({ pairs, unread, passed }: Counted, limit: Limit | undefined)
   ...(limit === undefined ? {} : { passed }),
 });
 
-async function* streamed(task: PairsTask, io: Io, writer: PairWriter, noted: boolean): Stream {
+async function* streamed(task: PairsTask, io: Io, format: RowFormat, csv: CsvStyle): Stream {
   const counted = start();
   const { limit, failFast } = task;
-  let headed = false;
+  let writer: RowWriter<readonly PairRow[]> | undefined;
   for await (const { rows, bad } of counting(task, io, counted)) {
-    const header = counted.header!;
-    const text = `${headed ? "" : writer.head(header)}${writer.rows(header, rows)}`;
-    headed = true;
-    yield text;
+    const first = writer === undefined;
+    writer ??= format.open(pairRows(counted.header!, limit), csv);
+    yield `${first ? writer.head() : ""}${writer.rows(rows)}`;
     if (bad.length > 0) yield bad;
   }
   const summary = summaryOf(counted, limit);
-  if (headed) yield writer.tail(summary);
+  const headed = writer !== undefined;
+  if (writer !== undefined) yield* writer.tail({ summary });
   const { broken, unread } = counted;
   return {
     diagnostics: broken,
     ...(unread > 0 || broken.length > 0 ? { status: 2 } : {}),
     missed: counted.passed < counted.pairs && limit !== undefined,
     spoilt: !headed || (failFast && unread > 0),
-    ...(noted && headed && limit !== undefined ? { note: pairsSaid(summary, limit) } : {}),
+    ...(!format.besideRows && headed && limit !== undefined ? { note: pairsSaid(summary, limit) } : {}),
   };
 }
 
@@ -114,20 +117,10 @@ async function gathered(task: PairsTask, io: Io): Promise<Result> {
 }
 
 /**
- * Compares every row of a file. CSV, TSV, NDJSON and JSON are written as the rows come; text and markdown need
+ * Compares every row of a file. They are written as they come, where the format can do so; text and markdown need
  * all rows at once to lay out their table.
  */
 export async function comparePairs(task: PairsTask, { format, csv }: OutputOptions, io: Io): Promise<Result> {
-  const { limit } = task;
-  switch (format) {
-    case "csv":
-    case "tsv":
-      return { diagnostics: [], stream: streamed(task, io, csvPairs(csv, limit), true) };
-    case "ndjson":
-      return { diagnostics: [], stream: streamed(task, io, ndjsonPairs(limit), true) };
-    case "json":
-      return { diagnostics: [], stream: streamed(task, io, jsonPairs(limit), false) };
-    default:
-      return gathered(task, io);
-  }
+  const rows = await formatOf(format).rows?.();
+  return rows === undefined ? gathered(task, io) : { diagnostics: [], stream: streamed(task, io, rows, csv) };
 }

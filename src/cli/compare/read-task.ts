@@ -50,8 +50,6 @@ export function readTask({ args, options, output }: Request): Outcome<CompareTas
     );
   if (pairs === undefined && failFast)
     faults.push(usage("--fail-fast", "there are no rows to end at", "add --pairs FILE.csv"));
-  if (pairs === undefined && output.format === "ndjson")
-    faults.push(usage("--format", "ndjson is one line for each of many pairs", "write --format json"));
   if (spec === undefined && output.set.length > 0)
     faults.push(usage("--set", "no batch file is read, so there is nothing to set", "add --spec FILE"));
   if (faults.length > 0 || !reading.ok || !limit.ok) return failed(...faults);

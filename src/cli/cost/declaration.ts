@@ -1,6 +1,6 @@
+import { formatsOf } from "../../report/format/formats.js";
 import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `cost` as help and completion know it. */
 export const cost: CommandDeclaration = {
@@ -24,6 +24,6 @@ export const cost: CommandDeclaration = {
     "dipwright cost 'batches/2027-*.yaml' --since 2027-04-01 --format ndjson",
     "dipwright cost batches --against last.json",
   ],
-  formats: [...tableFormats, "ndjson"],
+  formats: formatsOf("lines"),
   load: async () => (await import("./execute.js")).execute,
 };

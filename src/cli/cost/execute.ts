@@ -1,6 +1,7 @@
 import type { CostSnapshot } from "../../core/cost/history/snapshot.js";
 import { costColumns } from "../../report/cost/columns.js";
 import { readCostSnapshot } from "../../report/cost/read-snapshot.js";
+import { formatOf } from "../../report/format/formats.js";
 import { columnPositions } from "../../report/select-columns.js";
 import { type Execute, type Result, refused, unplaced } from "../command.js";
 import { readNamed } from "../files/read-text.js";
@@ -48,8 +49,8 @@ export const execute: Execute = async (request, io) => {
   // A limit that is exceeded is said in a line of its own then, which --quiet does not keep back.
   const alone = files.length === 1 && !output.quiet;
   const counts: Counts = noCounts();
-  const { format } = output;
-  const ordersOnly = before !== undefined || ["csv", "tsv", "ndjson"].includes(format);
+  const rows = before === undefined ? await formatOf(output.format).rows?.() : undefined;
+  const ordersOnly = before !== undefined || rows?.besideRows === false;
   const progress = progressOf(files.length, output, io);
   async function* watched(): AsyncGenerator<Costed> {
     try {
@@ -64,7 +65,7 @@ export const execute: Execute = async (request, io) => {
       progress.clear();
     }
   }
-  if (before === undefined && format !== "text" && format !== "markdown")
-    return { diagnostics: [], stream: streamed(watched(), task, output, counts, early, io.now) };
+  if (rows !== undefined)
+    return { diagnostics: [], stream: streamed(watched(), rows, task, output, counts, early, io.now) };
   return gathered(watched(), task, output, counts, early, before);
 };

@@ -5,7 +5,6 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { costChangeReport } from "../../report/cost/change-report.js";
 import type { CostEntry } from "../../report/cost/entry.js";
 import { costReportOf, currencyOf } from "../../report/cost/report.js";
-import { ndjsonLine } from "../../report/format/ndjson.js";
 import type { Report } from "../../report/report.js";
 import { selectColumns } from "../../report/select-columns.js";
 import { type Result, unplaced } from "../command.js";
@@ -73,10 +72,5 @@ export async function gathered(
     { currency: currency ?? currencyOf(entries), orders },
   );
   if (!compared.ok) return { diagnostics: [...diagnostics, ...compared.faults.map(unplaced)] };
-  const changes = result(costChangeReport(compared.value, counts.bad, before.filesNotCosted));
-  if (output.format !== "ndjson" || changes.report === undefined) return changes;
-  const lines = compared.value.orders.map((order) =>
-    ndjsonLine("cost-change-order", { currency: compared.value.currency, ...order }),
-  );
-  return { ...changes, report: lines.join("") };
+  return result(costChangeReport(compared.value, counts.bad, before.filesNotCosted));
 }

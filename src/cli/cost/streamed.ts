@@ -1,7 +1,7 @@
-import { done, type Outcome } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
-import { type CostWriter, csvCosts, jsonCosts, ndjsonCosts } from "../../report/cost/cost-writers.js";
+import { costRows } from "../../report/cost/cost-rows.js";
 import type { CostEntry } from "../../report/cost/entry.js";
+import type { RowFormat, RowWriter } from "../../report/format/row-format.js";
 import { type Stream, unplaced } from "../command.js";
 import type { OutputOptions } from "../output/output-options.js";
 import type { Costed } from "./costed.js";
@@ -12,30 +12,20 @@ import type { CostTask } from "./task.js";
 const mostWaiting = 1 << 15;
 const longestWait = 200;
 
-/** The writer of a format that rows stream out in. */
-function writerOf(
-  { format, csv }: OutputOptions,
-  { spread, columns }: CostTask,
-  currency: string | null,
-): Outcome<CostWriter> {
-  if (format === "ndjson") return done(ndjsonCosts());
-  if (format === "json") return done(jsonCosts(currency));
-  return csvCosts(csv, currency, spread !== undefined, columns);
-}
-
 /**
- * Costs as they are worked, written batch by batch. The head names the currency, so batches that have none wait
+ * Costs as they are worked, written batch by batch. Where the head names the currency, batches that have none wait
  * for one that has.
  */
 export async function* streamed(
   files: AsyncIterable<Costed>,
+  format: RowFormat,
   task: CostTask,
   output: OutputOptions,
   counts: Counts,
   early: readonly Diagnostic[],
   now: () => Date,
 ): Stream {
-  let writer: CostWriter | undefined;
+  let writer: RowWriter<CostEntry> | undefined;
   let waiting = "";
   let flushed = now().getTime();
   /** Whether what waits is worth a write, or has waited long enough. */
@@ -50,13 +40,13 @@ export async function* streamed(
   let held: CostEntry[] = [];
   let broken: readonly Diagnostic[] = [];
   const begin = (currency: string | null): string => {
-    const made = writerOf(output, task, currency);
+    const made = costRows(currency, task.spread !== undefined, task.columns);
     if (!made.ok) {
       broken = made.faults.map(unplaced);
       return "";
     }
-    writer = made.value;
-    const text = writer.head() + held.map(writer.entry).join("");
+    writer = format.open(made.value, output.csv);
+    const text = writer.head() + held.map(writer.rows).join("");
     held = [];
     return text;
   };
@@ -66,10 +56,10 @@ export async function* streamed(
     for await (const { entry, diagnostics, bad } of files) {
       if (diagnostics.length > 0) yield diagnostics;
       if (entry !== undefined) {
-        if (writer !== undefined) waiting += writer.entry(entry);
+        if (writer !== undefined) waiting += writer.rows(entry);
         else {
           held.push(entry);
-          if (entry.currency !== null || output.format === "ndjson") waiting += begin(entry.currency);
+          if (entry.currency !== null || !format.headed) waiting += begin(entry.currency);
         }
         if (due()) yield flush();
       }
@@ -81,7 +71,7 @@ export async function* streamed(
     waiting += begin(held.length === 0 ? counts.currency : null);
   const wrong = counts.bad > 0 || early.length > 0;
   if (writer !== undefined) {
-    for (const piece of writer.tail(counts.bad)) {
+    for (const piece of writer.tail({ filesNotCosted: counts.bad })) {
       waiting += piece;
       if (waiting.length >= mostWaiting) yield flush();
     }

@@ -1,4 +1,5 @@
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { formatOf } from "../../report/format/formats.js";
 import { type SpreadTask, spreadTask } from "../batch/spread-task.js";
 import type { Request } from "../command.js";
 import { usage } from "../usage.js";
@@ -44,12 +45,11 @@ export function readTask({ args, options, output }: Request): Outcome<CostTask> 
     faults.push(usage("--until", `${until} lies before ${since}`, "write the earlier day after --since"));
   if (against !== undefined && options.spread === true)
     faults.push(usage("--spread", "a comparison draws nothing", "leave out --spread or --against"));
-  const { format } = output;
   const columns = text("columns")
     ?.split(",")
     .map((name) => name.trim());
-  if (columns !== undefined && (format === "json" || format === "ndjson"))
-    faults.push(usage("--columns", "JSON has keys, not columns", "add --format csv"));
+  if (columns !== undefined && !formatOf(output.format).hasColumns)
+    faults.push(usage("--columns", `${output.format} has no columns to choose`, "add --format csv"));
   if (columns?.some((name) => name === ""))
     faults.push(usage("--columns", "a name is empty", "write names with a comma between them: batch,order"));
   if (faults.length > 0 || !spread.ok) return failed(...faults);

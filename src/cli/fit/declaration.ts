@@ -1,6 +1,6 @@
 import { lawNames } from "../../core/uptake/law/laws.js";
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `fit` as help and completion know it. */
 export const fit: CommandDeclaration = {
@@ -15,6 +15,6 @@ export const fit: CommandDeclaration = {
     { flags: "--column <name>", description: "the readings, where several columns have some" },
   ],
   examples: ["dipwright fit readings.csv", "dipwright fit readings.csv --format svg --out curve.svg"],
-  formats: [...tableFormats, "html", "svg"],
+  formats: formatsOf("picture"),
   load: async () => (await import("./execute.js")).execute,
 };

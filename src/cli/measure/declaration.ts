@@ -1,6 +1,6 @@
 import { defaults } from "../../core/model/defaults.js";
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `measure` as help and completion know it. */
 export const measure: CommandDeclaration = {
@@ -29,6 +29,6 @@ export const measure: CommandDeclaration = {
     "dipwright measure hook.stl --unit inch --density 1.01g/cm3",
     "dipwright measure hook.stl --spec batch.yaml --tank six --format csv",
   ],
-  formats: tableFormats,
+  formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,
 };

@@ -1,6 +1,6 @@
 import { defaults } from "../../core/model/defaults.js";
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `mix` as help and completion know it. */
 export const mix: CommandDeclaration = {
@@ -29,6 +29,6 @@ export const mix: CommandDeclaration = {
     "dipwright mix --from-volume 5.6L --from-strength 92% --volume 6L \\\n    --dilution 1:9 --temperature 80C",
     "dipwright mix --goods 250g --depth 2% --stock 1% --ratio 1:20",
   ],
-  formats: tableFormats,
+  formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,
 };

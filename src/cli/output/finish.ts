@@ -6,6 +6,7 @@ import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";
 import { say, turnDown } from "./say.js";
+import { terminalColumns } from "./terminal-columns.js";
 
 /**
  * Says the diagnostics, writes the report where nothing forbids it, and returns the exit status. `forbids` tells why
@@ -26,11 +27,13 @@ export async function finish(
   if (hasErrors(diagnostics) && result.status === undefined) return 2;
   if (report !== undefined) {
     const { render } = await import("./render.js");
-    const text = await render(report, output, paintFor(output, io), io.columns);
-    if (output.out === undefined) io.out(text);
+    const layout = { csv: output.csv, columns: terminalColumns(io.columns), paint: paintFor(output, io) };
+    const text = await render(report, output, layout);
+    if (!text.ok) return turnDown(text.faults, io, !output.colour);
+    if (output.out === undefined) io.out(text.value);
     else {
       try {
-        await io.writeFileAtomic(output.out, text);
+        await io.writeFileAtomic(output.out, text.value);
       } catch (thrown) {
         return turnDown([writeFault(output.out, thrown)], io, !output.colour);
       }

@@ -1,11 +1,11 @@
 import { done, type Fault, failed, type Outcome } from "../../core/fault.js";
-import type { CsvStyle } from "../../report/format/csv.js";
+import type { CsvStyle } from "../../report/csv-style.js";
+import { type FormatName, formatOf } from "../../report/format/formats.js";
 import { usage } from "../usage.js";
-import type { Format } from "./format.js";
 
 /** The options that every command has, checked. */
 export interface OutputOptions {
-  readonly format: Format;
+  readonly format: FormatName;
   /** File to write instead of stdout. */
   readonly out?: string;
   /** `key.path=value`, in the order given. */
@@ -51,48 +51,66 @@ function delimiterOf(raw: RawOutputOptions, comma: boolean, tabs: boolean): Outc
   return done(delimiter);
 }
 
-const endings: Readonly<Record<string, Format>> = {
-  csv: "csv",
-  tsv: "tsv",
-  json: "json",
-  ndjson: "ndjson",
-  jsonl: "ndjson",
-  md: "markdown",
-  html: "html",
-  svg: "svg",
-};
+/** ".txt, .json or .csv" of the formats of a command. */
+const endingsSaid = (formats: readonly FormatName[]): string =>
+  formats
+    .map((name) => `.${formatOf(name).endings[0]}`)
+    .join(", ")
+    .replace(/, (?=[^,]*$)/, " or ");
 
-/** The format that the name of the output file asks for, where the command has it; else text. */
-function formatOf(out: string | undefined, formats: readonly Format[]): Format {
-  const format = endings[/\.([a-z]+)$/i.exec(out ?? "")?.[1]?.toLowerCase() ?? ""];
-  return format !== undefined && formats.includes(format) ? format : "text";
+/** The format that the name of the output file asks for; text where there is no file. */
+function formatOfFile(out: string | undefined, formats: readonly FormatName[]): Outcome<FormatName> {
+  if (out === undefined || out === "-") return done("text");
+  const ending = /[^/\\]\.([^./\\]+)$/.exec(out)?.[1]?.toLowerCase();
+  const format = formats.find((name) => ending !== undefined && formatOf(name).endings.includes(ending));
+  return format === undefined
+    ? failed(
+        usage(
+          "--out",
+          ending === undefined
+            ? `"${out}" has no ending that names a format`
+            : `this command has no format for files that end in .${ending}`,
+          `let the name end in ${endingsSaid(formats)}, or add --format`,
+        ),
+      )
+    : done(format);
+}
+
+/** The format that is asked for, by its name or by that of the output file. */
+function formatAsked({ format, out }: RawOutputOptions, formats: readonly FormatName[]): Outcome<FormatName> {
+  if (out === "") return failed(usage("--out", "the file has no name", "write --out FILE"));
+  if (format === undefined) return formatOfFile(out, formats);
+  const known = formats.find((name) => name === format);
+  return known === undefined
+    ? failed(
+        usage(
+          "--format",
+          `"${format}" is not a format of this command`,
+          `write one of ${formats.join(", ")}`,
+        ),
+      )
+    : done(known);
 }
 
 /** Checks the options that every command has against the formats this one can write. */
-export function checkOutput(raw: RawOutputOptions, formats: readonly Format[]): Outcome<OutputOptions> {
-  const faults: Fault[] = [];
-  const wanted = raw.format ?? formatOf(raw.out, formats);
-  const format = formats.find((known) => known === wanted);
-  if (format === undefined)
-    faults.push(
-      usage("--format", `"${raw.format}" is no format of this command`, `write one of ${formats.join(", ")}`),
-    );
-  const sheet = format === "csv" || format === "tsv";
-  if (format !== undefined && format !== "csv" && raw.delimiter !== undefined)
+export function checkOutput(raw: RawOutputOptions, formats: readonly FormatName[]): Outcome<OutputOptions> {
+  const asked = formatAsked(raw, formats);
+  const faults: Fault[] = [...asked.faults];
+  const separated = asked.ok ? formatOf(asked.value).delimiter : undefined;
+  if (separated !== undefined && separated !== "user" && raw.delimiter !== undefined)
     faults.push(usage("--delimiter", "only CSV has a delimiter to choose", "add --format csv"));
-  if (format !== undefined && !sheet && raw.decimal !== undefined)
+  if (separated === null && raw.decimal !== undefined)
     faults.push(usage("--decimal", "only CSV and TSV have a decimal sign to choose", "add --format csv"));
-  if (format !== undefined && !sheet && raw.bom === true)
+  if (separated === null && raw.bom === true)
     faults.push(usage("--bom", "only CSV and TSV take a byte order mark", "add --format csv"));
   if (raw.decimal !== undefined && raw.decimal !== "comma" && raw.decimal !== "point")
-    faults.push(usage("--decimal", `"${raw.decimal}" is no decimal sign`, "write comma or point"));
-  if (raw.out === "") faults.push(usage("--out", "the file has no name", "write --out FILE"));
+    faults.push(usage("--decimal", `"${raw.decimal}" is not a decimal sign`, "write comma or point"));
   const comma = raw.decimal === "comma";
-  const delimiter = delimiterOf(raw, comma, format === "tsv");
+  const delimiter = delimiterOf(raw, comma, separated === "format");
   faults.push(...delimiter.faults);
-  if (faults.length > 0 || format === undefined || !delimiter.ok) return failed(...faults);
+  if (faults.length > 0 || !asked.ok || !delimiter.ok) return failed(...faults);
   return done({
-    format,
+    format: asked.value,
     ...(raw.out === undefined || raw.out === "-" ? {} : { out: raw.out }),
     set: raw.set ?? [],
     strict: raw.strict === true,

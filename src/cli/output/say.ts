@@ -2,6 +2,7 @@ import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { unplaced } from "../command.js";
 import type { Io } from "../io.js";
+import { terminalColumns } from "./terminal-columns.js";
 import { wantsColour } from "./wants-colour.js";
 
 /** Says diagnostics on stderr, laid out for the terminal it is; those about no file stand close, uncounted. */
@@ -9,7 +10,7 @@ export async function say(diagnostics: readonly Diagnostic[], io: Io, refusedCol
   if (diagnostics.length === 0) return;
   const { renderDiagnostic, renderText } = await import("../../diagnostics/render-text.js");
   const colour = wantsColour({ env: io.env, isTerminal: io.errIsTerminal, refused: refusedColour });
-  const layout = { columns: Math.min(io.columns ?? 80, 100), colour };
+  const layout = { columns: Math.min(terminalColumns(io.columns), 100), colour };
   io.err(
     diagnostics.every(({ spans }) => spans.length === 0)
       ? `${diagnostics.map((diagnostic) => renderDiagnostic(diagnostic, layout)).join("\n")}\n`

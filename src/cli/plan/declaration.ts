@@ -1,6 +1,6 @@
+import { formatsOf } from "../../report/format/formats.js";
 import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `plan` as help and completion know it. */
 export const plan: CommandDeclaration = {
@@ -15,6 +15,6 @@ export const plan: CommandDeclaration = {
     "dipwright plan batch.yaml --set handling.drain='30 s' --format json",
     "dipwright plan - --format csv --out loads.csv < batch.yaml",
   ],
-  formats: tableFormats,
+  formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,
 };

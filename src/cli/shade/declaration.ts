@@ -1,6 +1,6 @@
 import { defaults } from "../../core/model/defaults.js";
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { pictureFormats } from "../output/format.js";
 
 /** `shade` as help and completion know it. */
 export const shade: CommandDeclaration = {
@@ -30,6 +30,6 @@ export const shade: CommandDeclaration = {
     "dipwright shade batch.yaml --dye brick --target 49,37,12 --strength 80%",
     "dipwright shade batch.yaml --target brick-deep --temperature 75C --suggest",
   ],
-  formats: pictureFormats,
+  formats: formatsOf("picture"),
   load: async () => (await import("./execute.js")).execute,
 };

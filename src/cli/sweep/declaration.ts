@@ -1,5 +1,5 @@
+import { formatsOf } from "../../report/format/formats.js";
 import type { CommandDeclaration } from "../command.js";
-import { tableFormats } from "../output/format.js";
 
 /** `sweep` as help and completion know it. */
 export const sweep: CommandDeclaration = {
@@ -21,6 +21,6 @@ export const sweep: CommandDeclaration = {
     "dipwright sweep batch.yaml --vary tanks.six.cover=none,lid,balls",
     "dipwright sweep batch.yaml --vary dyes.brick.dilution=1:9,1:14,1:19 \\\n    --vary 'handling.drain=10 s..40 s/4' --result cost,longest_dip --format csv",
   ],
-  formats: tableFormats,
+  formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,
 };

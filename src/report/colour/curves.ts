@@ -21,6 +21,7 @@ export function curvesReport(curves: readonly CurveReport[], reading: Reading): 
   return {
     name: "colour-curves",
     data: { reading, samples: curves },
+    lines: curves,
     rows: {
       columns: rows[0]?.map(([column]) => column) ?? [],
       rows: rows.map((fields) => fields.map(([, cell]) => cell)),

@@ -4,6 +4,7 @@ import { costLines } from "../../core/cost/items.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
 import { counted } from "../../core/quantity/text/counted.js";
+import { schemaName } from "../format/json.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { trimmed } from "../words/digits.js";
@@ -156,6 +157,7 @@ export function costChangeReport(comparison: CostComparison, bad = 0, badBefore 
       orders,
     },
     rows: table,
+    lines: orders.map((order) => ({ schema: schemaName("cost-change-order"), currency, ...order })),
     blocks,
   };
 }

@@ -1,8 +1,17 @@
-import { json } from "./json.js";
+import { mapped } from "../../core/mapped.js";
+import { jsonLine } from "./json.js";
+import type { RowFormat } from "./row-format.js";
 
-/**
- * One record as a line of JSON, `schema` first, numbers unrounded. Any number of lines make a report that a
- * script can read as it comes.
- */
-export const ndjsonLine = (name: string, record: Readonly<Record<string, unknown>>): string =>
-  json(name, record, 0);
+/** Records as lines of JSON, numbers unrounded: a script can read them as they come. */
+export const ndjson = (name: string, records: readonly object[]): string =>
+  mapped(records, (record) => `${jsonLine(name, record)}\n`).join("");
+
+export const ndjsonRows: RowFormat = {
+  headed: false,
+  besideRows: false,
+  open: ({ name, lines }) => ({
+    head: () => "",
+    rows: (some) => ndjson(name, lines(some)),
+    tail: () => [],
+  }),
+};

@@ -1,7 +1,8 @@
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type CsvStyle, csv } from "../../../src/report/format/csv.js";
+import type { CsvStyle } from "../../../src/report/csv-style.js";
+import { csv } from "../../../src/report/format/csv.js";
 import type { Table } from "../../../src/report/table.js";
 import { decimals } from "../../../src/report/words/digits.js";
 
@@ -56,9 +57,34 @@ test("csv starts with a byte order mark when asked", () => {
   expect(csv(table(["a", 1]), { ...style, bom: true })).toBe("\ufefforder,cost_EUR\r\na,1.00\r\n");
 });
 
+const lineEnds = ["\r\n", "\n", "\r", "\u0085", "\u2028", "\u2029", "\v", "\f"];
+
+test("csv quotes a cell or a header that holds any line end, in CSV and TSV", () => {
+  for (const delimiter of [",", "\t"])
+    for (const end of lineEnds) {
+      const columns = [
+        { key: `a${end}b`, title: "" },
+        { key: "c", title: "" },
+      ];
+      expect(csv({ columns, rows: [[`x${end}y`, null]] }, { ...style, delimiter })).toBe(
+        `"a${end}b"${delimiter}c\r\n"x${end}y"${delimiter}\r\n`,
+      );
+    }
+});
+
+test("csv writes a row of one empty cell as quotes, since an empty line is no row to most readers", () => {
+  const columns = [{ key: "date", title: "date" }];
+  expect(csv({ columns, rows: [[null], [""], ["a"]] }, style)).toBe('date\r\n""\r\n""\r\na\r\n');
+});
+
 test("csv reads back as the same cells for any text and number, delimiter and decimal sign", () => {
+  const sign = fc.oneof(
+    fc.string({ unit: "grapheme" }),
+    fc.constantFrom(...lineEnds, '"', ",", ";", "\t", " "),
+  );
   const text = fc
-    .string({ unit: "grapheme" })
+    .array(sign, { maxLength: 6 })
+    .map((signs) => signs.join(""))
     .filter((value) => !/^(?:[\t\r\n]|\s*[=+\-@＝＋－＠])/.test(value));
   const row = fc.tuple(
     text,
@@ -67,17 +93,20 @@ test("csv reads back as the same cells for any text and number, delimiter and de
   fc.assert(
     fc.property(
       fc.array(row, { minLength: 1 }),
+      text,
       fc.constantFrom(",", ";", "\t", "|"),
       fc.constantFrom(".", ","),
-      (rows, delimiter, decimal) => {
-        const read = parse(csv(table(...rows), { delimiter, decimal: decimal as "." | ",", bom: false }), {
-          delimiter,
-          record_delimiter: "\r\n",
-        }) as string[][];
-        expect(read.slice(1)).toEqual(
-          rows.map(([name, cost]) => [name, decimals(cost, 2).replace(".", decimal)]),
-        );
+      (rows, key, delimiter, decimal) => {
+        const columns = [{ key, title: "" }, table().columns[1]!];
+        const written = csv({ columns, rows }, { delimiter, decimal: decimal as "." | ",", bom: false });
+        // Each of the line ends ends a row here, so that a bare one in a cell would tear it.
+        const read = parse(written, { delimiter, record_delimiter: lineEnds }) as string[][];
+        expect(read).toEqual([
+          [key, "cost_EUR"],
+          ...rows.map(([name, cost]) => [name, decimals(cost, 2).replace(".", decimal)]),
+        ]);
       },
     ),
+    { numRuns: 500 },
   );
 });

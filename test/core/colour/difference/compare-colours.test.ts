@@ -27,7 +27,8 @@ test("compareLab gives finite numbers for colours that are grey but for the last
   fc.assert(
     fc.property(fc.array(nearly, { minLength: 4, maxLength: 4 }), ([a1, b1, a2, b2]) => {
       const { deltaE, deltaL, deltaC, deltaH } = compareLab([50, a1!, b1!], [60, a2!, b2!]);
-      for (const value of [...Object.values(deltaE), deltaL, deltaC, deltaH]) expect(Number.isFinite(value)).toBe(true);
+      for (const value of [...Object.values(deltaE), deltaL, deltaC, deltaH])
+        expect(Number.isFinite(value)).toBe(true);
     }),
     { numRuns: 2000 },
   );
