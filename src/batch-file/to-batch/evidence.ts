@@ -1,6 +1,12 @@
 import type { Evidence } from "../../core/bath/evidence/forms.js";
 import { areaOfMass } from "../../core/bath/evidence/forms.js";
-import { type Assumed, type Estimate, reconcile, usualAssumed } from "../../core/bath/evidence/reconcile.js";
+import {
+  type Assumed,
+  type Estimate,
+  mostAssumedShare,
+  reconcile,
+  usualAssumed,
+} from "../../core/bath/evidence/reconcile.js";
 import { strengthOfSlowerDip } from "../../core/bath/evidence/strength-of-slower-dip.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
@@ -35,11 +41,8 @@ const amountOf = ({ value, interval95, assumedShare }: Estimate): Amount => ({
   plusMinus: (interval95[1] - interval95[0]) / 2,
   interval95,
   assumedShare,
-  assumed: assumedShare > mostAssumed,
+  assumed: assumedShare > mostAssumedShare,
 });
-
-/** Evidence that leaves more than this share of the assumed figure's variance does not replace it. */
-const mostAssumed = 0.1;
 
 /** What is believed before the evidence: the amount as given or assumed. */
 const before = (amount: Amount, usual: Assumed): Assumed =>

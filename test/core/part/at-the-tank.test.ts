@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { floatAdvice, floats } from "../../../src/core/part/floats.js";
-import { meanWallMm, softWallMm, thinWallAdvice } from "../../../src/core/part/wall.js";
+import { meanWallMm, thinWallAdvice } from "../../../src/core/part/wall.js";
 import { measured, near } from "./tools/expecting.js";
 import { binaryStl } from "./tools/files.js";
 import { box, sphere } from "./tools/solids.js";
@@ -22,8 +22,8 @@ test("meanWallMm returns nearly the thickness of a plate and two thirds of the r
   near(meanWallMm(ball.volumeCm3, ball.areaCm2), 20, 0.001);
 });
 
-test("thinWallAdvice says to support and cool flat below the threshold only", async () => {
+test("thinWallAdvice says to support and cool flat below 1.5 mm only", () => {
   const at = (mm: number) => thinWallAdvice(mm / 20, 1);
-  expect(at(softWallMm - 0.01)).toMatch(/support and cool flat/);
-  expect(at(softWallMm)).toBeUndefined();
+  expect(at(1.49)).toMatch(/support and cool flat/);
+  expect(at(1.5)).toBeUndefined();
 });

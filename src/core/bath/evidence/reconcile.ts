@@ -44,6 +44,12 @@ export interface Assumed {
   readonly said?: string;
 }
 
+/** Evidence that leaves more than this share of an assumed figure's variance does not replace it. */
+export const mostAssumedShare = 0.1;
+
+/** Evidence further than this from what all the others say disagrees with them [standard deviations]. */
+const mostDeviations = 2;
+
 /** κ in mL of concentrate per dm², drag-out in mL per dm². */
 export const usualAssumed: { readonly uptakePerDm2: Assumed; readonly dragOutMlPerDm2: Assumed } = {
   uptakePerDm2: defaults.dye.uptakeMlPerDm2,
@@ -109,7 +115,7 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
       observed,
       expected: fitted[i]!,
       standardised,
-      disagrees: Math.abs(standardised) > 2,
+      disagrees: Math.abs(standardised) > mostDeviations,
     };
   });
   return done(

@@ -1,3 +1,4 @@
+import { mostAssumedShare } from "../../bath/evidence/reconcile.js";
 import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { Batch, Dye, Found } from "../../model/batch.js";
@@ -9,7 +10,7 @@ import { assumedRateText, type DyeModel, type ShadeAim } from "../../uptake/shad
 function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {
   const range = `${low.toPrecision(2)} to ${high.toPrecision(2)} in 95 of 100 cases`;
   const partly =
-    assumedShare > 0.1
+    assumedShare > mostAssumedShare
       ? `; partly assumed: the evidence leaves ${Math.round(100 * assumedShare)} % of the assumed figure's variance`
       : "";
   return `estimated from evidence, ${range}${partly}`;

@@ -157,6 +157,9 @@ function loadWarnings(path: Fault["path"]) {
   };
 }
 
+/** A load that takes more than this share of the dye in the bath is large. Common practice, no source. */
+const largeLoadShare = 0.1;
+
 function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: readonly LoadPlan[]) {
   const { handling, fresh } = setting;
   const path = ["baths", bath.index];
@@ -216,7 +219,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
           ? "write topUp: level or topUp: strength, or dip fewer parts a load"
           : "dip fewer parts a load: perLoad under the part",
       );
-    if (result.takenUp > 0.1 * state.dye)
+    if (result.takenUp > largeLoadShare * state.dye)
       warnings.add(
         "large-load",
         number,

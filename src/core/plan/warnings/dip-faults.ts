@@ -14,6 +14,13 @@ function dilutionOf(dilution: Dilution, strength: number): string {
   return `1:${shortNumber((1 - fraction) / fraction, 2)} (${shortNumber(100 * fraction, 2)} % by volume)`;
 }
 
+/** The weakest bath and the coolest [°C] that are worth a try. Common practice, no source. */
+const weakest = 0.02;
+const coolestCelsius = 30;
+
+/** A dip under this may be slowed to widen its window. */
+const quickSeconds = 60;
+
 /** What dilution, and what temperature, would bring a quick dip to a minute. */
 function slowerDip(
   model: UptakeModel,
@@ -22,10 +29,9 @@ function slowerDip(
 ): string {
   const out = bringTo(model, dip);
   const ways: string[] = [];
-  // Under a fiftieth of the strength it is another dye bath, and no figure helps.
-  if (out.strength !== undefined && out.strength < dip.strength && out.strength > 0.02)
+  if (out.strength !== undefined && out.strength < dip.strength && out.strength > weakest)
     ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
-  if (out.celsius !== undefined && out.celsius > 30 && out.celsius < dip.celsius)
+  if (out.celsius !== undefined && out.celsius > coolestCelsius && out.celsius < dip.celsius)
     ways.push(`work at ${out.celsius.toFixed(0)} °C`);
   return ways.length === 0
     ? "dilute the bath or work cooler"
@@ -82,7 +88,7 @@ export function dipFaults(
           "window-too-narrow",
           path,
           `load ${i + 1} of ${where} (shade "${shade.name}") stays within tolerance for ${width(load).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
-          result.seconds < 60 ? slower(load) : "allow a wider tolerance, or time the dip better",
+          result.seconds < quickSeconds ? slower(load) : "allow a wider tolerance, or time the dip better",
         ),
       );
     }

@@ -10,6 +10,9 @@ const thinnestMm = 0.2;
 const strongest = 0.5;
 const strongestHeaterWPerL = 400;
 
+/** Of the surface of a ball: what rounded figures may be short of it. */
+const leastOfBall = 0.999;
+
 /** Surface of a ball of that volume [dm²]: no body has less. */
 const ballDm2 = (volumeCm3: number): number => ((36 * Math.PI) ** (1 / 3) * volumeCm3 ** (2 / 3)) / 100;
 
@@ -51,7 +54,7 @@ export function implausible({ baths, orders }: Pick<Batch, "baths" | "orders">):
     const least = ballDm2(part.volumeCm3);
     const wallMm = (20 * part.volumeCm3) / (100 * part.areaDm2);
     const of = `part "${part.name}" of ${shortNumber(part.volumeCm3)} cm3`;
-    if (part.areaDm2 < least * 0.999)
+    if (part.areaDm2 < least * leastOfBall)
       faults.push(
         warning(
           "area-small",

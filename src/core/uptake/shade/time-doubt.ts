@@ -52,15 +52,20 @@ function nearestLog(curve: ShadeCurve, target: Lab, near: number, baseKs: Float6
   }).x;
 }
 
-/**
- * Noise per CIELAB axis that swatches betray by how badly they foretell each other: (median - 0.4)/1.3 of the
- * leave-one-out error [CIEDE2000]. Found on the invented dyes of the simulation test, whose medians run from 0.2
- * without noise over 0.5 at 0.3 and 1.3 at 1 to 2.6 at 2; phones and unlike lamps show here.
- */
-const betrayedNoise = ({ curve, tried }: ChosenCurve): number =>
-  ((tried.find(({ law }) => law === curve.law)?.median ?? 0) - 0.4) / 1.3;
+// Median leave-one-out error [CIEDE2000] that readings without noise leave, and what one unit of noise per CIELAB
+// axis adds. Found on the invented dyes of the simulation test, whose medians run from 0.2 without noise over 0.5
+// at 0.3 and 1.3 at 1 to 2.6 at 2.
+const errorWithoutNoise = 0.4;
+const errorPerNoise = 1.3;
 
-/** Laws that foretell the swatches nearly as well as the chosen one [CIEDE2000]: any may be the true one. */
+/**
+ * Noise per CIELAB axis that explains the leave-one-out errors of the swatches; readings by phone or under
+ * different lamps have much.
+ */
+const noiseAmongSwatches = ({ curve, tried }: ChosenCurve): number =>
+  ((tried.find(({ law }) => law === curve.law)?.median ?? 0) - errorWithoutNoise) / errorPerNoise;
+
+/** A law whose mean error is at most this far above the smallest may be the true one [CIEDE2000]. */
 const plausible = 0.3;
 
 /**
@@ -81,7 +86,7 @@ export function timeDoubt(
     readonly baseKs?: Float64Array | undefined;
   } = {},
 ): TimeDoubt {
-  const noise = Math.max(options.noise ?? readingNoise, betrayedNoise(chosen));
+  const noise = Math.max(options.noise ?? readingNoise, noiseAmongSwatches(chosen));
   const { curve, tried } = chosen;
   const { givenRate, baseKs } = options;
   const { set } = curve;

@@ -12,8 +12,14 @@ export interface LeaveOneOut {
   readonly max: number;
 }
 
-/** A law this much better than an earlier one of the list wins [CIEDE2000]. */
+/** Up to this difference of mean errors the earlier law of the list wins [CIEDE2000]. */
 const tie = 0.1;
+
+/** The first law whose mean error is within a tie of the smallest. */
+export function firstOfBest(tried: readonly LeaveOneOut[]): LeaveOneOut {
+  const best = Math.min(...tried.map(({ mean }) => mean));
+  return tried.find(({ mean }) => mean <= best + tie)!;
+}
 
 function median(sorted: readonly number[]): number {
   const half = sorted.length >> 1;
@@ -52,7 +58,5 @@ export function chooseCurve(set: SwatchSet, law: LawName | "auto", givenRate?: n
   const laws = law === "auto" ? lawNames : [law];
   if (!enough) return { curve: shadeCurve(set, law === "auto" ? "first-order" : law, givenRate), tried: [] };
   const tried = laws.map((name) => leaveOneOut(set, name, givenRate));
-  const best = Math.min(...tried.map(({ mean }) => mean));
-  const chosen = tried.find(({ mean }) => mean <= best + tie)!;
-  return { curve: shadeCurve(set, chosen.law, givenRate), tried };
+  return { curve: shadeCurve(set, firstOfBest(tried).law, givenRate), tried };
 }

@@ -122,6 +122,16 @@ test("the standardised residual of one of two weighings is their distance over t
   expect(observations[0]!.disagrees).toBe(true);
 });
 
+test("evidence disagrees beyond two standard deviations from the rest", () => {
+  const disagrees = (deviations: number): boolean => {
+    const apart = deviations * Math.hypot(logDeviation(0.2), logDeviation(0.6));
+    const { observations } = of([weighing(200 + 10 * 0.8 * Math.exp(apart))]);
+    expect(observations[0]!.standardised).toBeCloseTo(deviations, 5);
+    return observations[0]!.disagrees;
+  };
+  expect([1.99, 2.01, -1.99, -2.01].map(disagrees)).toEqual([false, true, false, true]);
+});
+
 test("evidence that disagrees is named, and the deviations are widened by the root of χ² over its freedom", () => {
   const outcome = reconcile([weighing(205, 0.1), weighing(204.6, 0.1), weighing(212, 0.1)]);
   expect(outcome.faults.map(({ code, path }) => [code, path])).toContainEqual(["evidence-disagrees", [2]]);

@@ -19,6 +19,25 @@ test("implausible is silent on the sample, and names a slip of unit or decimal i
   expect(codes({ orders: [order(0, { ...hook, areaDm2: 300 }, light, 1)] })).toEqual(["area-large"]);
 });
 
+test("each bound of what is implausible lies where it is said to", () => {
+  const tankOf = (change: Partial<typeof tank>) =>
+    codes({ baths: [{ ...bath, tank: { ...tank, ...change } }] });
+  const litres = 6;
+  const surfaceOf = (depthCm: number) => tankOf({ volumeL: litres, surfaceCm2: (1000 * litres) / depthCm });
+  expect([2.99, 3.01, 119, 121].map((depthCm) => surfaceOf(depthCm).length)).toEqual([1, 0, 0, 1]);
+  expect([2399, 2401].map((heaterW) => tankOf({ volumeL: litres, heaterW }).length)).toEqual([0, 1]);
+
+  const dilutionOf = (fraction: number) =>
+    codes({ baths: [{ ...bath, dye: { ...dye, dilution: { kind: "liquid", fraction } } }] });
+  expect([0.499, 0.501].map((fraction) => dilutionOf(fraction).length)).toEqual([0, 1]);
+
+  const areaOf = (areaDm2: number) => codes({ orders: [order(0, { ...hook, areaDm2 }, light, 1)] });
+  const wall = (mm: number) => areaOf((20 * hook.volumeCm3) / mm / 100);
+  expect([0.199, 0.201].map((mm) => wall(mm).length)).toEqual([1, 0]);
+  const ballDm2 = ((36 * Math.PI) ** (1 / 3) * hook.volumeCm3 ** (2 / 3)) / 100;
+  expect([0.998, 0.9995].map((share) => areaOf(share * ballDm2).length)).toEqual([1, 0]);
+});
+
 test("a ball is allowed the surface of a ball", () => {
   const radiusCm = 1.2;
   const ball = {

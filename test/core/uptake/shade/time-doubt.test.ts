@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import type { Lab, LawName } from "../../../../src/core/model/batch.js";
+import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
+import type { LeaveOneOut } from "../../../../src/core/uptake/swatches/choose-law.js";
+import { labAfter, shadeCurve } from "../../../../src/core/uptake/swatches/shade-curve.js";
+import { swatchSet } from "../../../../src/core/uptake/swatches/swatch-curves.js";
+import { dye } from "../../plan/sample.js";
+
+const labs: readonly (readonly [number, Lab])[] = [
+  [15, [80.2, 21.7, 9.8]],
+  [60, [65.9, 44.6, 23.0]],
+  [180, [55.2, 55.9, 31.8]],
+];
+const set = swatchSet({
+  ...dye,
+  base: { name: "white", lab: [92.1, -0.6, -2.3] },
+  swatches: labs.map(([seconds, lab]) => ({ seconds, colour: { kind: "lab", lab } })),
+});
+if (!set.ok) throw new Error(set.faults[0]!.message);
+const curve = shadeCurve(set.value, "first-order");
+const target = labAfter(curve, 100);
+
+const tried = (law: LawName, mean: number, median = 0): LeaveOneOut => ({ law, mean, median, max: mean });
+const doubt = (...errors: LeaveOneOut[]) => timeDoubt({ curve, tried: errors }, target);
+
+test("a second law widens the interval while its mean error is within 0.3 CIEDE2000 of the best", () => {
+  const alone = doubt(tried("first-order", 1));
+  const beside = (mean: number): number =>
+    doubt(tried("first-order", 1), tried("parabolic", mean)).sdLog / alone.sdLog;
+  expect(beside(1.299)).toBeGreaterThan(1.01);
+  expect(beside(1.301)).toBe(1);
+});
+
+test("noise is 0.3 per axis until the leave-one-out median is over 0.79, and grows by 1 for each 1.3 beyond", () => {
+  const noise = (median: number): number => doubt(tried("first-order", 1, median)).noise;
+  expect(noise(0.78)).toBe(0.3);
+  expect(noise(0.8)).toBeCloseTo(0.4 / 1.3, 12);
+  expect(noise(1.7)).toBeCloseTo(1, 12);
+  expect(noise(3)).toBeCloseTo(2, 12);
+});
