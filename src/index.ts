@@ -157,9 +157,9 @@ export { waterDensityKgM3 } from "./core/bath/water.js";
 
 // Costs and prices.
 
-export type { CostSheet } from "./core/cost/allocate.js";
-export { logMean, productChange } from "./core/cost/history/log-mean.js";
-export type { CostLine } from "./core/cost/items.js";
+export type { CostLine } from "./core/cost/line/cost-lines.js";
+export type { CostSheet } from "./core/cost/line/cost-sheet.js";
+export { logMean, productChange } from "./core/cost/line/log-mean.js";
 export {
   type BreakEven,
   breakEven,

@@ -487,6 +487,20 @@ describe("cost --against", () => {
     expect(JSON.parse(again.out).counts).toEqual({ changed: 0, same: 8, new: 0, gone: 0 });
   });
 
+  test("compares with a report from before a cost line and its price existed", async () => {
+    const report = JSON.parse((await cost("day", "--format", "json")).out);
+    for (const order of report.orders) {
+      order.total -= order.lines.disposal;
+      order.costPerPart = order.total / order.quantity;
+      delete order.lines.disposal;
+      delete order.drivers.disposalPerL;
+    }
+    write("younger.json", JSON.stringify(report));
+    const { status, out, err } = await cost("day", "--against", "younger.json");
+    expect([status, err.includes("damaged")]).toEqual([0, false]);
+    expect(out.replace(/\s+/g, " ")).toMatch(/price of disposal \+0\.\d+ \(0\.00 -> 0\.\d\d\)/);
+  });
+
   test("looks at the earlier orders of the days asked for only", async () => {
     write("days.json", (await cost("day", "--format", "json")).out);
     const args = ["--since", "2027-04-02", "--until", "2027-04-02", "--against", "days.json"];

@@ -1,20 +1,8 @@
 import { mapped } from "../mapped.js";
-import { exactSum, exactSumOf } from "../maths/exact-sum.js";
-import { type CostItem, type CostLine, costLines } from "./items.js";
-
-export type CostSheet = Record<CostLine, number>;
-
-/** Something of each line, by name: an object made so is a fraction of the cost of one made from entries. */
-const byLine = <T>(of: (line: CostLine) => T): Record<CostLine, T> => ({
-  blank: of("blank"),
-  dye: of("dye"),
-  water: of("water"),
-  energy: of("energy"),
-  labour: of("labour"),
-  consumables: of("consumables"),
-  equipment: of("equipment"),
-  disposal: of("disposal"),
-});
+import { exactSum } from "../maths/exact-sum.js";
+import type { CostItem } from "./items.js";
+import type { CostLine } from "./line/cost-lines.js";
+import { byLine, type CostSheet } from "./line/cost-sheet.js";
 
 const noAmounts = (): Record<CostLine, number[]> => byLine(() => []);
 
@@ -47,6 +35,3 @@ export function sheetOf(items: readonly CostItem[]): CostSheet {
   for (const { line, amount } of items) sheet[line].push(amount);
   return summed(sheet);
 }
-
-/** The sum of a sheet. */
-export const sheetTotal = (sheet: CostSheet): number => exactSumOf(costLines, (line) => sheet[line]);

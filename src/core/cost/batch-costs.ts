@@ -1,7 +1,7 @@
 import type { Fault } from "../fault.js";
 import type { Assumption } from "../model/assumption.js";
 import type { RestsOn } from "../model/rests-on.js";
-import type { CostSheet } from "./allocate.js";
+import type { CostSheet } from "./line/cost-sheet.js";
 import type { ColourCosts } from "./price/colour-costs.js";
 import type { OtherBase } from "./price/other-bases.js";
 import type { PlanPrices } from "./rate/plan-prices.js";

@@ -2,20 +2,8 @@ import { dryingKwh, heldW, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
 import type { Batch, Equipment } from "../model/batch.js";
+import type { CostLine } from "./line/cost-lines.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
-
-/** The lines of a cost sheet, in the order they are printed. */
-export const costLines = [
-  "blank",
-  "dye",
-  "water",
-  "energy",
-  "labour",
-  "consumables",
-  "equipment",
-  "disposal",
-] as const;
-export type CostLine = (typeof costLines)[number];
 
 /** One thing that was paid for, and the orders that share it by weight. */
 export interface CostItem {
@@ -110,7 +98,7 @@ export function runningItems(use: BathUse): CostItem[] {
 }
 
 /** What is in one bath and leaves it in the end: whole where it is dumped, by its life share where it is kept. */
-function contentItems(use: BathUse): CostItem[] {
+export function contentItems(use: BathUse): CostItem[] {
   const { batch, tank, dye, loads, fresh, life } = use;
   const { rates } = batch;
   const item = sharedByArea(use);

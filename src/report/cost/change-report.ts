@@ -1,6 +1,6 @@
 import type { CostCause } from "../../core/cost/history/causes.js";
 import type { CostComparison, OrderChange } from "../../core/cost/history/compare.js";
-import { costLines } from "../../core/cost/items.js";
+import { costLines } from "../../core/cost/line/cost-lines.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
 import { minorDigits } from "../../core/quantity/currencies.js";
 import { counted } from "../../core/quantity/text/counted.js";
@@ -10,7 +10,7 @@ import type { Cell, Column, Table } from "../table.js";
 import { trimmed } from "../words/digits.js";
 import { money } from "../words/money.js";
 import { causeInWords, signedMoney } from "./cause-words.js";
-import { countColumn, moneyColumn, textColumn } from "./columns.js";
+import { countColumn, lineColumns, moneyColumn, textColumn } from "./columns.js";
 
 /** Causes that are said in one cell. */
 const said = 3;
@@ -68,7 +68,7 @@ function rows({ orders, currency }: CostComparison): Table {
       ...["total_before", "total"].map(amount),
       ...["cost_per_part_before", "cost_per_part", "change"].map(amount),
       percentColumn,
-      ...costLines.map((line) => amount(`${line}_change`)),
+      ...lineColumns.map((name) => amount(`${name}_change`)),
       ...["price_before", "price"].map(amount),
       textColumn("causes"),
     ],

@@ -1,5 +1,5 @@
 import type { OrderCost } from "../../core/cost/history/snapshot.js";
-import { costLines } from "../../core/cost/items.js";
+import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
 import type { Percentiles } from "../../core/cost/spread/spread.js";
 import { mapped } from "../../core/mapped.js";
 import type { Cell, Column } from "../table.js";
@@ -24,6 +24,11 @@ export const moneyColumn =
     digits: moneyDigits(currency),
   });
 
+/** The names of the cost lines as columns have them. */
+export const lineColumns: readonly string[] = costLines.map((line) =>
+  lineRecords[line].title.replaceAll(" ", "_"),
+);
+
 const percentiles = ["p10", "p50", "p90"] as const;
 
 /** A column that is shown where it is asked for: the assumed figures that an order's cost rests on. */
@@ -36,7 +41,7 @@ export const costColumns = (currency: string | null, spread: boolean): Column[] 
   ...mapped(["part", "shade", "base"], textColumn),
   ...mapped(["quantity", "started"], countColumn),
   ...mapped(
-    ["cost_per_part", "total", ...costLines, "price", ...(spread ? percentiles : [])],
+    ["cost_per_part", "total", ...lineColumns, "price", ...(spread ? percentiles : [])],
     moneyColumn(currency),
   ),
   textColumn(onlyAsked),

@@ -1,6 +1,8 @@
-import type { CostDrivers, CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
-import { costLines } from "../../core/cost/items.js";
+import type { CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
+import { byLine, type CostSheet } from "../../core/cost/line/cost-sheet.js";
+import type { CostDrivers } from "../../core/cost/line/drivers.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import { exactSum } from "../../core/maths/exact-sum.js";
 
 type Unknown = Readonly<Record<string, unknown>>;
 
@@ -15,7 +17,7 @@ const orNull =
 const isCount = (value: unknown): value is number => isNumber(value) && value > 0;
 
 /** What each key of an order must be; keys that are not named are taken as they are. */
-const orderKeys: Readonly<Record<string, (value: unknown) => boolean>> = {
+const orderKeys: Readonly<Record<string, (value: unknown, order: Unknown) => boolean>> = {
   batch: isText,
   date: orNull(isText),
   order: isCount,
@@ -27,9 +29,16 @@ const orderKeys: Readonly<Record<string, (value: unknown) => boolean>> = {
   costPerPart: orNull(isNumber),
   total: orNull(isNumber),
   price: (value) => value === undefined || isNumber(value),
-  lines: (value) => value === null || (isObject(value) && costLines.every((line) => isNumber(value[line]))),
+  lines: (value, { total }) => value === null || (isObject(value) && addUpTo(total, Object.values(value))),
 };
 
+/** A line that is missing may be younger than the report; one that was lost leaves a gap to the total. */
+const addUpTo = (total: unknown, amounts: readonly unknown[]): boolean =>
+  isNumber(total) &&
+  amounts.every(isNumber) &&
+  Math.abs(exactSum(amounts) - total) <= 1e-6 * Math.max(1, Math.abs(total));
+
+/** What each driver must be; a price that is missing may be younger than the report, and is not known. */
 const driverKeys: { readonly [K in keyof CostDrivers]: (value: unknown) => boolean } = {
   dye: orNull(isText),
   dyePrice: orNull(isNumber),
@@ -47,14 +56,29 @@ const driverKeys: { readonly [K in keyof CostDrivers]: (value: unknown) => boole
 const help = "give a file that `dipwright cost --format json` wrote";
 const fault = (message: string): Fault => error("not-a-cost-report", [], message, help);
 
+/** The lines as a sheet of today; those that the report does not know yet cost nothing then. */
+const sheetOf = (lines: Unknown | null): CostSheet | null =>
+  lines && byLine((line) => (lines[line] ?? 0) as number);
+
+/** The drivers where all are as they must be. */
+function driversOf(given: unknown): CostDrivers | null {
+  if (!isObject(given)) return null;
+  const known = Object.keys(driverKeys).map((key) => [key, given[key] ?? null] as const);
+  return known.every(([key, value]) => driverKeys[key as keyof CostDrivers](value))
+    ? (Object.fromEntries(known) as unknown as CostDrivers)
+    : null;
+}
+
 /** An order as it was written, or the name of the key that is not what it must be. */
 function orderOf(value: unknown): OrderCost | string {
   if (!isObject(value)) return "order";
-  const wrong = Object.entries(orderKeys).find(([key, holds]) => !holds(value[key]));
+  const wrong = Object.entries(orderKeys).find(([key, holds]) => !holds(value[key], value));
   if (wrong) return wrong[0];
-  const { drivers } = value;
-  const whole = isObject(drivers) && Object.entries(driverKeys).every(([key, holds]) => holds(drivers[key]));
-  return { ...(value as unknown as OrderCost), drivers: whole ? (drivers as unknown as CostDrivers) : null };
+  return {
+    ...(value as unknown as OrderCost),
+    lines: sheetOf(value.lines as Unknown | null),
+    drivers: driversOf(value.drivers),
+  };
 }
 
 /** A cost report in JSON, as far as a comparison needs it. Its drivers may be missing; causes are then fewer. */

@@ -1,4 +1,4 @@
-import { costLines } from "../../core/cost/items.js";
+import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
 import type { Fault } from "../../core/fault.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
@@ -106,7 +106,7 @@ function costBlocks(plan: Plan): Block[] {
         ],
         rows: costLines
           .map((line) => [
-            line as string,
+            lineRecords[line].title,
             lines[line],
             lines[line] / good,
             cost > 0 ? (100 * lines[line]) / cost : 0,

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { allocate, sheetOf, sheetTotal } from "../../../src/core/cost/allocate.js";
-import { bathItems, type CostItem, costLines, lifeShare } from "../../../src/core/cost/items.js";
+import { allocate, sheetOf } from "../../../src/core/cost/allocate.js";
+import { bathItems, type CostItem, lifeShare } from "../../../src/core/cost/items.js";
+import { costLines } from "../../../src/core/cost/line/cost-lines.js";
+import { sheetTotal } from "../../../src/core/cost/line/cost-sheet.js";
 import { batch, bath } from "../plan/sample.js";
 
 const amountOf = (items: readonly CostItem[], what: string): number =>

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { costLines } from "../../../src/core/cost/items.js";
+import { costLines } from "../../../src/core/cost/line/cost-lines.js";
 import type { Batch } from "../../../src/core/model/batch.js";
 import { loadSize, partsToStart } from "../../../src/core/plan/assign/load-size.js";
 import { planBatch } from "../../../src/core/plan/plan.js";

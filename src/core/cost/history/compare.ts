@@ -1,6 +1,6 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
-import { type CostLine, costLines } from "../items.js";
+import { byLine, type CostSheet } from "../line/cost-sheet.js";
 import { type CostCause, causesOf } from "./causes.js";
 import type { CostSnapshot, OrderCost } from "./snapshot.js";
 
@@ -25,7 +25,7 @@ export interface OrderChange {
   readonly costNow: number | null;
   /** Null where one of the two costs is not known. */
   readonly change: number | null;
-  readonly lines: Readonly<Record<CostLine, number>> | null;
+  readonly lines: Readonly<CostSheet> | null;
   readonly causes: readonly CostCause[];
   readonly priceBefore: number | null;
   readonly priceNow: number | null;
@@ -87,13 +87,12 @@ function changeOf(
   if (isSame(was, is) && (before.price ?? null) === (now.price ?? null))
     return { status: "same", change: 0, lines: null, causes: [] };
   const both = before.lines !== null && now.lines !== null;
-  const lines = costLines.map(
-    (line) => [line, now.lines![line] / now.quantity - before.lines![line] / before.quantity] as const,
-  );
   return {
     status: "changed",
     change,
-    lines: both ? (Object.fromEntries(lines) as Record<CostLine, number>) : null,
+    lines: both
+      ? byLine((line) => now.lines![line] / now.quantity - before.lines![line] / before.quantity)
+      : null,
     causes: both ? causesOf(before, now) : [],
   };
 }

@@ -1,24 +1,7 @@
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { BatchCosts, CostedOrder } from "../batch-costs.js";
-
-/** What an order's cost rests on, so that a later comparison can say what changed. Rates that were not given are null. */
-export interface CostDrivers {
-  readonly dye: string | null;
-  /** Per L of concentrate or kg of powder. */
-  readonly dyePrice: number | null;
-  readonly loads: number;
-  /** Means over the order's loads. */
-  readonly partsPerLoad: number;
-  readonly dipSeconds: number;
-  readonly cycleSeconds: number;
-  /** Of the bath before the dip. */
-  readonly strength: number;
-  readonly electricityPerKwh: number | null;
-  readonly waterPerM3: number | null;
-  readonly labourPerHour: number | null;
-  readonly disposalPerL: number | null;
-}
+import type { CostDrivers } from "../line/drivers.js";
 
 /** One order with its batch. */
 export interface OrderCost extends CostedOrder {

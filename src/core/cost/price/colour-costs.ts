@@ -1,7 +1,8 @@
 import { mapped } from "../../mapped.js";
 import { exactSum, exactSumOf } from "../../maths/exact-sum.js";
 import type { Batch } from "../../model/batch.js";
-import { type BathUse, type CostItem, loadItems, runningItems, setUpItems } from "../items.js";
+import { type BathUse, type CostItem, contentItems, loadItems, runningItems, setUpItems } from "../items.js";
+import type { CostLine } from "../line/cost-lines.js";
 import { breakEven, type ColourFixedCosts } from "./break-even.js";
 
 /** What a colour costs whatever its quantity, what each part of it costs more, and how many pay for it. */
@@ -33,16 +34,19 @@ interface Sold {
 
 const paid = (items: readonly CostItem[]): number => exactSumOf(items, ({ amount }) => amount);
 
+/** What one bath costs before its first part, whole: each item is in one of the four, whichever line it is on. */
 function fixedOf(use: ColourUse): ColourFixedCosts {
-  const { batch, tank, dye, freshDye, makeUpWaterMl } = use;
-  const { rates } = batch;
-  const all = setUpItems(use);
-  const of = (line: CostItem["line"]): number => paid(all.filter((item) => item.line === line));
+  const setUp = setUpItems(use);
+  const content = contentItems({ ...use, fresh: true, life: undefined, dyeLeft: use.freshDye });
+  const on = (items: readonly CostItem[], line: CostLine): number =>
+    paid(items.filter((item) => item.line === line));
+  const beside = (items: readonly CostItem[], line: CostLine): number =>
+    paid(items.filter((item) => item.line !== line));
   return {
-    makeUp: ((dye.price ?? 0) * freshDye) / 1000 + ((rates.waterPerM3 ?? 0) * makeUpWaterMl) / 1e6,
-    setUp: of("labour") + of("consumables"),
-    heating: of("energy"),
-    disposal: (rates.disposalPerL ?? 0) * tank.volumeL,
+    makeUp: beside(content, "disposal"),
+    setUp: beside(setUp, "energy"),
+    heating: on(setUp, "energy"),
+    disposal: on(content, "disposal"),
   };
 }
 

@@ -1,8 +1,9 @@
 import { dryingKwh, heldW, kwhOf } from "../../bath/heat/power.js";
 import type { BathLife } from "../../bath/life/bath-life.js";
-import { allocate, sheetOf, sheetTotal } from "../../cost/allocate.js";
+import { allocate, sheetOf } from "../../cost/allocate.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
 import { bathItems, partItems } from "../../cost/items.js";
+import { sheetTotal } from "../../cost/line/cost-sheet.js";
 import { hasMoney, notCounted } from "../../cost/missing.js";
 import { colourCosts } from "../../cost/price/colour-costs.js";
 import { pricesOf } from "../../cost/rate/plan-prices.js";

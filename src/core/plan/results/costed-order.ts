@@ -1,5 +1,5 @@
-import { sheetTotal } from "../../cost/allocate.js";
 import type { CostedOrder } from "../../cost/batch-costs.js";
+import { sheetTotal } from "../../cost/line/cost-sheet.js";
 import { otherBases } from "../../cost/price/other-bases.js";
 import { sellingPrice } from "../../cost/price/selling-price.js";
 import { moneyText } from "../../cost/rounding.js";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type CostComparison, compareCosts } from "../../../../src/core/cost/history/compare.js";
-import { logMean, productChange } from "../../../../src/core/cost/history/log-mean.js";
 import { type CostSnapshot, costBatch } from "../../../../src/core/cost/history/snapshot.js";
-import { costLines } from "../../../../src/core/cost/items.js";
+import { costLines } from "../../../../src/core/cost/line/cost-lines.js";
+import { logMean, productChange } from "../../../../src/core/cost/line/log-mean.js";
 import type { Batch } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
 import { batches } from "../../plan/arbitrary.js";
