@@ -1,0 +1,64 @@
+import { streams } from "./inputs.js";
+
+/** A way to call a command: what it reads, and its arguments after the name. */
+export interface Call {
+  readonly reads: string;
+  readonly args: readonly string[];
+  readonly stdin?: Uint8Array;
+  /** Formats of the command that this call cannot give. */
+  readonly not?: readonly string[];
+}
+
+/** A command over one batch file, in each form that such a file can have. */
+const batchForms = (...options: readonly string[]): readonly Call[] => [
+  { reads: "YAML", args: ["restock.yaml", ...options] },
+  { reads: "JSON", args: ["day.json", ...options] },
+  { reads: "YAML, STL, 3MF, CSV", args: ["models.yaml", ...options] },
+  { reads: "standard input", args: ["-", ...options], stdin: streams.batch },
+];
+
+/** Every command with every kind of input that it reads. */
+export const calls: { readonly [command: string]: readonly Call[] } = {
+  plan: batchForms(),
+  cost: [
+    ...batchForms(),
+    { reads: "a folder", args: ["week"] },
+    { reads: "a pattern", args: ["week/*.yaml"] },
+    { reads: "YAML and an earlier report", args: ["restock.yaml", "--against", "earlier.json"] },
+    { reads: "YAML, drawn", args: ["restock.yaml", "--spread", "--draws", "20"] },
+  ],
+  shade: [
+    { reads: "YAML", args: ["restock.yaml", "--dye", "teal"] },
+    { reads: "JSON", args: ["day.json", "--dye", "teal"] },
+    { reads: "YAML, STL, 3MF, CSV", args: ["models.yaml", "--target", "rust-light"] },
+    { reads: "standard input", args: ["-", "--dye", "teal"], stdin: streams.batch },
+  ],
+  sweep: batchForms("--vary", "orders.0.quantity=10,20"),
+  check: batchForms(),
+  new: [{ reads: "nothing", args: ["spring"] }],
+  mix: [{ reads: "nothing", args: ["--volume", "6L", "--dilution", "1:9", "--temperature", "80C"] }],
+  measure: [
+    { reads: "STL", args: ["tile.stl"] },
+    { reads: "text STL", args: ["tile-text.stl"] },
+    { reads: "3MF", args: ["tile.3mf"] },
+    { reads: "standard input", args: ["-"], stdin: streams.model },
+    { reads: "3MF, YAML", args: ["tile.3mf", "--spec", "restock.yaml", "--tank", "six"] },
+  ],
+  compare: [
+    { reads: "nothing", args: ["50,10,20", "tomato"], not: ["ndjson"] },
+    { reads: "YAML", args: ["brick-light", "50,10,20", "--spec", "restock.yaml"], not: ["ndjson"] },
+    { reads: "CSV", args: ["--pairs", "pairs.csv"] },
+    { reads: "standard input", args: ["--pairs", "-"], stdin: streams.pairs },
+  ],
+  fit: [
+    { reads: "CSV", args: ["readings.csv"] },
+    { reads: "standard input", args: ["-"], stdin: streams.readings },
+  ],
+  colour: [
+    { reads: "nothing", args: ["#d9603b"], not: ["ndjson"] },
+    { reads: "YAML", args: ["brick-light", "--spec", "restock.yaml"], not: ["ndjson"] },
+    { reads: "CSV", args: ["--reflectance", "curves/rust-60s.csv"] },
+    { reads: "standard input", args: ["--reflectance", "-"], stdin: streams.curve },
+  ],
+  schema: [{ reads: "nothing", args: [] }],
+};
