@@ -9,7 +9,7 @@ export const tidyUnit = (text: string): string =>
     .replace(/³|\^3/g, "3")
     .replace(/\s+/g, " ")
     .replace(/\s*\/\s*/g, "/")
-    .replace(/^per /, "/")
+    .replace(/^per (?!cent$)/, "/")
     .replace(/ per /, "/");
 
 const among = (units: readonly Unit[], text: string): Unit | undefined =>

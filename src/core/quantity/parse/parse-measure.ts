@@ -60,7 +60,7 @@ export function parseMeasure(kind: Kind, text: string, path: Path, propose: Prop
         ),
       );
     if (unit === undefined) return failed(unitFault(kind, number, unitText, path, propose));
-    if (number < 0 && kind.negative !== true)
+    if ((number < 0 || Object.is(number, -0)) && kind.negative !== true)
       return failed(
         error("negative", path, `${kind.what} cannot be negative`, `write ${kind.what} such as ${example}`),
       );

@@ -18,7 +18,7 @@ export interface ParseOptions {
 
 const bareNumber = new RegExp(`^\\s*${numberPattern}\\s*$`);
 const leadingNumber = new RegExp(`^\\s*${numberPattern}`);
-const percentage = new RegExp(`^\\s*(${numberPattern})\\s*(?:%|percent)\\s*$`);
+const percentage = new RegExp(`^\\s*(${numberPattern})\\s*(?:%|percent|per\\s+cent|pct)\\s*$`);
 
 /** US measures are named as such wherever they are shown again. */
 const customary = (measure: Measure): Pick<Quantity, "customary"> =>
