@@ -5,7 +5,7 @@ import { build } from "esbuild";
 const root = new URL("../", import.meta.url);
 const { outputFiles } = await build({
   absWorkingDir: root.pathname,
-  entryPoints: ["src/batch-file/key-table.ts"],
+  entryPoints: ["src/batch-file/json-schema/key-table.ts"],
   bundle: true,
   platform: "node",
   format: "esm",

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { keyTableMarkdown } from "../src/batch-file/key-table.js";
+import { keyTableMarkdown } from "../src/batch-file/json-schema/key-table.js";
 import { commands } from "../src/cli/commands.js";
 import { runFake } from "./cli/fake-io.js";
 import { folderIo } from "./tools/folder-io.js";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { parse, stringify } from "yaml";
-import { batchKeySchema, type JsonSchema } from "../../src/batch-file/json-schema.js";
+import { batchKeySchema, type KeySchema } from "../../src/batch-file/json-schema/key-schema.js";
 import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import type { Amount } from "../../src/batch-file/schema/quantities.js";
 import { isError } from "../../src/core/fault.js";
@@ -46,7 +46,7 @@ const readWhole = (data: unknown) =>
 /** Keys with what the schema says of their absence; "*" stands for every name or item. */
 function keysWith(what: "default" | "otherwise", node = batchKeySchema(), path: Step[] = []) {
   const found: { path: Step[]; value: unknown }[] = [];
-  const visit = (child: JsonSchema | undefined, step: Step | undefined): void => {
+  const visit = (child: KeySchema | undefined, step: Step | undefined): void => {
     if (child !== undefined)
       found.push(...keysWith(what, child, step === undefined ? path : [...path, step]));
   };

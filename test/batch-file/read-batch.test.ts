@@ -194,6 +194,18 @@ baths:
   expect(good.batch!.dyes[0]!.swatches[0]!.colour).toMatchObject({ kind: "reflectance" });
 });
 
+test("the JSON Schema that a file names is not read, in an included file as little", async () => {
+  const files: Readonly<Record<string, string>> = {
+    "shop.json": '{ "$schema": "./batch.schema.json", "currency": "EUR" }',
+  };
+  const { batch, diagnostics } = await readText(
+    '{ "$schema": "./batch.schema.json", "batch": "kites", "include": "shop.json" }',
+    { name: "kites.json", readFile: (name) => files[name]! },
+  );
+  expect(diagnostics).toEqual([]);
+  expect(batch).toMatchObject({ name: "kites", currency: "EUR" });
+});
+
 test("faults in several files are told in one run, those of the main file first", async () => {
   const name = "fixtures/bad/include-fault.yaml";
   const { diagnostics } = await readText(readFile(name), { name });

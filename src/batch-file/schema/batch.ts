@@ -16,7 +16,11 @@ import { base, consumables, handling, pricing, rates, room } from "./workshop.js
 
 const currency = () =>
   leaf<string>(
-    { type: "string", pattern: "^[A-Z]{3}$" },
+    {
+      type: "string",
+      pattern: `^\\s*(?:${currencyCodes.join("|")})\\s*$`,
+      errorMessage: "write the three letters of ISO 4217, such as EUR",
+    },
     { description: "ISO 4217 code; required once any money is given", examples: ["EUR"] },
     (input) => {
       const code = typeof input === "string" ? input.trim() : "";

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { defaults } from "../../core/model/defaults.js";
+import type { Snippet } from "./leaf.js";
 import { count, text } from "./plain-values.js";
 import { percent, quantity, written } from "./quantities.js";
 
@@ -40,7 +41,10 @@ const kept = () =>
         { suggest: ["m2", "dm2"] },
       ).optional(),
     })
-    .meta({ description: "a bath that was kept" });
+    .meta({
+      description: "a bath that was kept",
+      snippet: { label: "kept", description: "a bath that was kept" } satisfies Snippet,
+    });
 
 /** A tank filled with a dye. */
 export const bath = () =>

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { defaults } from "../../core/model/defaults.js";
 import { isMap } from "../source/is-map.js";
+import type { Snippet } from "./leaf.js";
 import { count } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
 
@@ -33,7 +34,13 @@ const blankBuild = () =>
         default: defaults.blank.finishing,
       }).optional(),
     })
-    .meta({ description: "what the undyed part is printed from" });
+    .meta({
+      description: "what the undyed part is printed from",
+      snippet: {
+        label: "printed from powder",
+        description: "what the undyed part is printed from",
+      } satisfies Snippet,
+    });
 
 const buildKeys = new Set(["powder", "refresh", "packing", "build", "partsPerBuild", "machine", "finishing"]);
 

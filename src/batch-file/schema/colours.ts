@@ -1,4 +1,4 @@
-import { parseReading, readingForm } from "../../core/colour/reading.js";
+import { parseReading, readingForm, readingPattern } from "../../core/colour/reading.js";
 import { resolveLab } from "../../core/colour/resolve-colour.js";
 import { parseHex } from "../../core/colour/screen/css-colour.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
@@ -8,9 +8,24 @@ import { leaf, type Meaning, thing } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
 
+/** Largest a and b of a surface, either way. */
+const mostAb = 150;
+
+const labRules = {
+  type: "array",
+  items: { type: "number", minimum: -mostAb, maximum: mostAb },
+  minItems: 3,
+  maxItems: 3,
+  errorMessage: labForm,
+  snippet: {
+    label: "[L, a, b]",
+    description: "lightness 0 to 100, a (red, less green), b (yellow, less blue)",
+  },
+};
+
 /** Three numbers of CIELAB. */
 export const lab = (meaning: Meaning) =>
-  leaf<Lab>({ type: "array", items: { type: "number" }, minItems: 3, maxItems: 3 }, meaning, (input) => {
+  leaf<Lab>(labRules, meaning, (input) => {
     if (
       !Array.isArray(input) ||
       input.length !== 3 ||
@@ -27,12 +42,17 @@ export const lab = (meaning: Meaning) =>
         ),
       );
     const [l, a, b] = input as [number, number, number];
-    return l >= 0 && l <= 100 && Math.abs(a) <= 150 && Math.abs(b) <= 150
+    return l >= 0 && l <= 100 && Math.abs(a) <= mostAb && Math.abs(b) <= mostAb
       ? done([l, a, b] as const)
       : failed(error("out-of-range", [], "this is no colour of a surface", labForm));
   });
 
-const hexForm = { type: "string", pattern: "^#?([0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})$" } as const;
+const hexForm = {
+  type: "string",
+  pattern: "^\\s*#?(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})\\s*$",
+  errorMessage: 'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
+  snippet: { label: "#rrggbb", description: "the colour in quotes: without them # begins a comment" },
+};
 
 function readHex(input: unknown): Outcome<string> {
   if (input === null)
@@ -42,12 +62,7 @@ function readHex(input: unknown): Outcome<string> {
   const read = typeof input === "string" ? parseHex(input.trim().replace(/^#?/, "#")) : undefined;
   return read === undefined
     ? failed(
-        error(
-          "hex-form",
-          [],
-          "this is no colour of three or six hexadecimal digits",
-          'write # and digits 0 to 9 and a to f in quotes, such as "#d9603b"',
-        ),
+        error("hex-form", [], "this is no colour of three or six hexadecimal digits", hexForm.errorMessage),
       )
     : done(read);
 }
@@ -68,7 +83,7 @@ export const surfaceHex = (meaning: Meaning) =>
 
 /** "D65/10": illuminant and observer. */
 export const reading = (meaning: Meaning) =>
-  leaf<Reading>({ type: "string" }, meaning, (input) => {
+  leaf<Reading>({ type: "string", pattern: readingPattern, errorMessage: readingForm }, meaning, (input) => {
     const read = parseReading(typeof input === "string" ? input : "");
     return read.ok
       ? read

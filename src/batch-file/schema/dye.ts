@@ -12,8 +12,11 @@ import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
+import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
 import { liquidOrPowder, quantity, withRange } from "./quantities.js";
+
+const swatchColours = ["lab", "hex", "reflectance"] as const;
 
 /** What a dip time in a fresh bath has given. */
 const swatch = () =>
@@ -33,7 +36,7 @@ const swatch = () =>
     })
     .check(
       check((swatch, report) => {
-        const given = (["lab", "hex", "reflectance"] as const).filter((key) => key in swatch);
+        const given = swatchColours.filter((key) => key in swatch);
         if (given.length === 0)
           report(
             "swatch-colour",
@@ -49,22 +52,23 @@ const swatch = () =>
             `keep one of ${given.join(", ")}`,
           );
       }),
-    );
+    )
+    .meta(oneOfKeys(swatchColours));
+
+const dilutionForms = "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder";
 
 const dilution = (meaning: Meaning) =>
-  leaf<ParsedDilution>({ type: "string" }, meaning, (input) =>
-    typeof input === "string"
-      ? parseDilution(input)
-      : failed(
-          typeof input === "number"
-            ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
-            : error(
-                "wrong-type",
-                [],
-                `a dilution is wanted, ${thing(input)} is given`,
-                "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder",
-              ),
-        ),
+  leaf<ParsedDilution>(
+    { type: "string", reads: "dilution", errorMessage: dilutionForms },
+    meaning,
+    (input) =>
+      typeof input === "string"
+        ? parseDilution(input)
+        : failed(
+            typeof input === "number"
+              ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
+              : error("wrong-type", [], `a dilution is wanted, ${thing(input)} is given`, dilutionForms),
+          ),
   );
 
 /** A dye, liquid or powder, with what is known of its bath. */
@@ -128,8 +132,7 @@ export const dye = () =>
       ).optional(),
       saturation: number(
         { description: "strength at which the uptake levels off, see the uptake laws", examples: [0.8] },
-        (value) => value > 0,
-        "above 0",
+        { above: 0 },
       ).optional(),
       stock: liquidOrPowder(
         { kind: "volume", limits: { unit: "mL" } },

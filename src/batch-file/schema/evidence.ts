@@ -5,6 +5,7 @@ import { defaults } from "../../core/model/defaults.js";
 import type { KindName } from "../../core/quantity/kinds.js";
 import { check } from "./check.js";
 import { leaf, type Meaning } from "./leaf.js";
+import type { Forms } from "./one-of-forms.js";
 import { count, number, text } from "./plain-values.js";
 import {
   type LiquidOrPowder,
@@ -28,19 +29,14 @@ const yieldForms: readonly { kind: KindName; of: Yield["of"]; per: Yield["per"];
   { kind: "massPerMass", of: "powder", per: "mass", factor: 1e-3 },
 ];
 
+const yieldHelp = "write 12 m2/L or 40 kg/L of a liquid, 0.5 m2/g or 2 kg/g of a powder";
+
 function readYield(input: unknown): Outcome<Yield> {
   for (const { kind, of, per, factor } of yieldForms) {
     const read = readQuantity(kind, { positive: true }, input);
     if (read.ok) return done({ value: read.value.value * factor, of, per });
   }
-  return failed(
-    error(
-      "yield-form",
-      [],
-      "a yield is what so much dye colours",
-      "write 12 m2/L or 40 kg/L of a liquid, 0.5 m2/g or 2 kg/g of a powder",
-    ),
-  );
+  return failed(error("yield-form", [], "a yield is what so much dye colours", yieldHelp));
 }
 
 const uncertain = (without: Pick<Meaning, "default" | "otherwise">) =>
@@ -76,7 +72,11 @@ export const uptakeEvidence = () =>
   z
     .strictObject({
       yield: leaf<Yield>(
-        { type: "string" },
+        {
+          type: "string",
+          reads: yieldForms.map(({ kind }) => ({ kind, limits: { positive: true } })),
+          errorMessage: yieldHelp,
+        },
         {
           description: "a supplier's figure or your own: so much area or mass of parts by the amount of dye",
           examples: ["12 m2/L", "40 kg/L"],
@@ -101,8 +101,7 @@ export const uptakeEvidence = () =>
       dumped: dyeAmount("of it, thrown out with baths", "50 mL").optional(),
       slower: number(
         { description: "the same shade takes so many times as long as in the fresh bath", examples: [2] },
-        (value) => value > 0,
-        "above 0",
+        { above: 0 },
       ).optional(),
       dyed: quantity(
         "area",
@@ -132,8 +131,7 @@ export const uptakeEvidence = () =>
           examples: [0.6],
           default: defaults.evidence.depth,
         },
-        (value) => value > 0 && value <= 10,
-        "above 0 and up to 10",
+        { above: 0, to: 10 },
       ).optional(),
       uncertain: uncertain({
         otherwise: `${percent(usualRelative.yield)} of a yield, ${percent(usualRelative.purchases)} of purchases, ${percent(usualTimeRatioRelative)} of a ratio of times`,
@@ -174,7 +172,13 @@ export const uptakeEvidence = () =>
               "key",
             );
       }),
-    );
+    )
+    .meta({
+      forms: kinds.map((kind) => {
+        const { needs, may } = keysOf[kind];
+        return { needs: [kind, ...needs], keys: [kind, ...needs, ...may] };
+      }) satisfies Forms,
+    });
 
 /** Parts weighed dry, and wet after draining as usual. */
 export const dragOutEvidence = () =>

@@ -1,5 +1,7 @@
 import * as z from "zod";
 import type { Outcome } from "../../core/fault.js";
+import type { KindName } from "../../core/quantity/kinds.js";
+import type { PatternLimits } from "../../core/quantity/pattern/quantity-pattern.js";
 
 /** What a key means, for editors and for the table of keys. */
 export interface Meaning {
@@ -18,8 +20,27 @@ export interface Told {
   readonly part?: "key" | "value";
 }
 
-/** JSON types and other rules of JSON Schema that a leaf accepts. */
-export type JsonForm = { readonly type: string | readonly string[]; readonly [rule: string]: unknown };
+/** The texts that a leaf reads, where a pattern can be made for them: quantities of one of some kinds, or others. */
+export type TextForm =
+  | "dilution"
+  | "surface"
+  | readonly { readonly kind: KindName; readonly limits: PatternLimits & { readonly limits?: string } }[];
+
+/** A template that an editor offers, made of the key's example or of those of the keys that a map needs. */
+export interface Snippet {
+  readonly label: string;
+  readonly description: string;
+}
+
+/** What JSON Schema can say of the values that a leaf reads. */
+export interface JsonForm {
+  readonly type: string | readonly string[];
+  readonly reads?: TextForm;
+  /** What to write, where an editor marks a value. */
+  readonly errorMessage?: string;
+  readonly snippet?: Snippet;
+  readonly [rule: string]: unknown;
+}
 
 /** "a list", "a text": what kind of thing stands in the file. */
 export const thing = (value: unknown): string =>

@@ -7,13 +7,14 @@ import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { blank } from "./blank.js";
 import { check } from "./check.js";
 import { leaf, thing } from "./leaf.js";
+import type { Forms } from "./one-of-forms.js";
 import { count, text } from "./plain-values.js";
 import { quantity, written } from "./quantities.js";
 
 // A leaf, since zod takes the first branch of a union once a plain enum in another is at fault.
 const modelUnitLeaf = () =>
   leaf<MeshUnit>(
-    { type: "string", enum: modelUnitNames },
+    { type: "string", enum: modelUnitNames, errorMessage: `write ${listed(modelUnitNames)}` },
     {
       description: "unit that an STL is drawn in; a 3MF file names its own",
       default: defaults.part.meshUnit,
@@ -52,6 +53,9 @@ const mesh = () =>
       examples: ["models/hook.stl", { file: "models/hook.stl", unit: "inch" }],
     });
 
+/** What a part has to give where no model file does. */
+const givenKeys = ["mass", "area"] as const;
+
 /** A kind of part that is dyed. */
 export const part = () =>
   z
@@ -87,7 +91,7 @@ export const part = () =>
     .check(
       check((part, report) => {
         if ("mesh" in part) return;
-        const lacking = (["mass", "area"] as const).filter((key) => !(key in part));
+        const lacking = givenKeys.filter((key) => !(key in part));
         if (lacking.length > 0)
           report(
             "missing-key",
@@ -97,4 +101,7 @@ export const part = () =>
             "key",
           );
       }),
-    );
+    )
+    .meta({
+      forms: [{ needs: ["mesh"] }, { needs: givenKeys }] satisfies Forms,
+    });

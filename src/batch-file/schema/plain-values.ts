@@ -6,48 +6,79 @@ import { leaf, type Meaning, thing } from "./leaf.js";
 /** A character that moves the cursor or colours a terminal; line ends and tabs are white space. */
 const isControl = (character: string): boolean => /\p{Cc}/u.test(character) && !/\s/.test(character);
 
+/** A text that is more than white space, without control characters but line ends and tabs. */
+const printable = "[^\\u0000-\\u0008\\u000e-\\u001f\\u007f-\\u009f]*";
+const textPattern = `^(?=[\\s\\S]*\\S)${printable}$`;
+
 /** A text or a number that stands for a name; line ends and tabs in it are made single spaces. */
 export const text = (meaning: Meaning) =>
-  leaf<string>({ type: ["string", "number"] }, meaning, (input) => {
-    if (typeof input === "string" && [...input].some(isControl))
-      return failed(
-        error(
-          "control-character",
-          [],
-          "the text holds a control character",
-          "write letters, digits and signs only",
-        ),
-      );
-    return (typeof input === "string" && input.trim() !== "") || typeof input === "number"
-      ? done(
-          String(input)
-            .trim()
-            .replace(/ *[^\S ]\s*/g, " "),
-        )
-      : failed(
+  leaf<string>(
+    { type: ["string", "number"], pattern: textPattern, errorMessage: example(meaning) },
+    meaning,
+    (input) => {
+      if (typeof input === "string" && [...input].some(isControl))
+        return failed(
           error(
-            "wrong-type",
+            "control-character",
             [],
-            `a text is wanted, ${input === "" ? "nothing" : thing(input)} is given`,
-            example(meaning),
+            "the text holds a control character",
+            "write letters, digits and signs only",
           ),
         );
-  });
+      return (typeof input === "string" && input.trim() !== "") || typeof input === "number"
+        ? done(
+            String(input)
+              .trim()
+              .replace(/ *[^\S ]\s*/g, " "),
+          )
+        : failed(
+            error(
+              "wrong-type",
+              [],
+              `a text is wanted, ${input === "" ? "nothing" : thing(input)} is given`,
+              example(meaning),
+            ),
+          );
+    },
+  );
 
 const example = (meaning: Meaning): string => `write a text such as ${meaning.examples?.[0] ?? "name"}`;
 
-/** A number without a unit, between limits. */
-export const number = (meaning: Meaning, accept: (value: number) => boolean, limits: string) =>
-  leaf<number>({ type: "number" }, meaning, (input) => {
+/** Between which values a number lies. */
+export interface Range {
+  readonly above?: number;
+  readonly from?: number;
+  readonly to?: number;
+}
+
+const within = (value: number, { above, from, to }: Range): boolean =>
+  value > (above ?? Number.NEGATIVE_INFINITY) && value >= (from ?? value) && value <= (to ?? value);
+
+/** "above 0 and up to 50" */
+const rangeSaid = ({ above, from, to }: Range): string =>
+  [
+    ...(above === undefined ? [] : [`above ${above}`]),
+    ...(from === undefined ? [] : [`from ${from}`]),
+    ...(to === undefined ? [] : [`up to ${to}`]),
+  ].join(" and ");
+
+/** A number without a unit, within a range. */
+export const number = (meaning: Meaning, range: Range) => {
+  const help = `write a number ${rangeSaid(range)}, such as ${meaning.examples?.[0] ?? 1}`;
+  const { above: exclusiveMinimum, from: minimum, to: maximum } = range;
+  const rules = { exclusiveMinimum, minimum, maximum };
+  return leaf<number>({ type: "number", ...rules, errorMessage: help }, meaning, (input) => {
     const comma = typeof input === "string" ? numberFault(input, []) : undefined;
     if (comma?.code === "decimal-comma") return failed(comma);
-    const help = `write a number ${limits}, such as ${meaning.examples?.[0] ?? 1}`;
     if (typeof input !== "number" || !Number.isFinite(input))
       return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
     const size = magnitudeFault(input, [], help);
     if (size !== undefined) return failed(size);
-    return accept(input) ? done(input) : failed(error("out-of-range", [], `${input} is out of range`, help));
+    return within(input, range)
+      ? done(input)
+      : failed(error("out-of-range", [], `${input} is out of range`, help));
   });
+};
 
 /** What to write in place of a text that begins with a whole number; thousands may be parted in it. */
 function countHelp(input: unknown): string | undefined {
@@ -60,8 +91,9 @@ function countHelp(input: unknown): string | undefined {
 }
 
 /** A count of things: a whole number from 1. */
-export const count = (meaning: Meaning) =>
-  leaf<number>({ type: "integer", minimum: 1 }, meaning, (input) =>
+export const count = (meaning: Meaning) => {
+  const help = `write a whole number such as ${meaning.examples?.[0] ?? 12}`;
+  return leaf<number>({ type: "integer", minimum: 1, errorMessage: help }, meaning, (input) =>
     typeof input === "number" && Number.isSafeInteger(input) && input >= 1
       ? done(input)
       : failed(
@@ -69,10 +101,11 @@ export const count = (meaning: Meaning) =>
             typeof input === "number" ? "out-of-range" : "wrong-type",
             [],
             `a whole number from 1 is wanted, ${typeof input === "number" ? input : thing(input)} is given`,
-            countHelp(input) ?? `write a whole number such as ${meaning.examples?.[0] ?? 12}`,
+            countHelp(input) ?? help,
           ),
         ),
   );
+};
 
 const daysIn = (year: number, month: number): number =>
   month === 2
@@ -83,33 +116,35 @@ const daysIn = (year: number, month: number): number =>
       ? 30
       : 31;
 
+const dateForm = {
+  type: "string",
+  pattern: "^\\s*\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])\\s*$",
+  errorMessage: "write year, month and day, such as 2027-04-16",
+};
+
 /** A calendar day, ISO 8601. */
 export const date = (meaning: Meaning) =>
-  leaf<string>({ type: "string", format: "date" }, meaning, (input) => {
+  leaf<string>(dateForm, meaning, (input) => {
     const parts = typeof input === "string" ? /^(\d{4})-(\d\d)-(\d\d)$/.exec(input.trim()) : null;
     const [year, month, day] =
       parts === null ? [0, 0, 0] : [Number(parts[1]), Number(parts[2]), Number(parts[3])];
-    if (parts === null)
-      return failed(error("date", [], "this is no date", "write year, month and day, such as 2027-04-16"));
+    if (parts === null) return failed(error("date", [], "this is no date", dateForm.errorMessage));
     if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month))
-      return failed(
-        error("date", [], "there is no such day", "write year, month and day, such as 2027-04-16"),
-      );
+      return failed(error("date", [], "there is no such day", dateForm.errorMessage));
     return done(parts[0]);
   });
 
+const timeForm = {
+  type: "string",
+  pattern: "^\\s*(?:[01]?\\d|2[0-3]):[0-5]\\d\\s*$",
+  errorMessage: "write hours and minutes, such as 08:00 or 13:30",
+};
+
 /** A time of day, handed on as minutes after midnight. */
 export const timeOfDay = (meaning: Meaning) =>
-  leaf<number>({ type: "string", pattern: "^([01]?\\d|2[0-3]):[0-5]\\d$" }, meaning, (input) => {
+  leaf<number>(timeForm, meaning, (input) => {
     const parts = typeof input === "string" ? /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(input.trim()) : null;
     return parts === null
-      ? failed(
-          error(
-            "time-of-day",
-            [],
-            "this is no time of day",
-            "write hours and minutes, such as 08:00 or 13:30",
-          ),
-        )
+      ? failed(error("time-of-day", [], "this is no time of day", timeForm.errorMessage))
       : done(Number(parts[1]) * 60 + Number(parts[2]));
   });

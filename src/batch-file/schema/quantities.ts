@@ -70,9 +70,20 @@ export const withRange = (
   unit?: string,
 ): string => `${written(kind, value, unit === undefined ? {} : { to: unit })} ± ${percent(relative)}`;
 
+/** What to write for a quantity, where an editor marks another text. */
+export function quantityForm(
+  kind: KindName,
+  { positive, limits, suggest }: Pick<Limits, "positive" | "limits" | "suggest">,
+): string {
+  const range = limits ?? (positive === true ? "above 0" : undefined);
+  return `write ${[kindOf(kind).what, range].filter(Boolean).join(" ")}, such as ${exampleOf(kind, suggest)}`;
+}
+
 /** A quantity with its unit in the file. */
 export const quantity = (kind: KindName, meaning: Meaning, limits: Limits = {}) =>
-  leaf<Amount>({ type: "string" }, meaning, (input) => readQuantity(kind, limits, input));
+  leaf<Amount>({ type: "string", reads: [{ kind, limits }] }, meaning, (input) =>
+    readQuantity(kind, limits, input),
+  );
 
 /** A share of 0 to 100 %. */
 export const share = (meaning: Meaning, limits: Limits = {}) =>
@@ -80,8 +91,10 @@ export const share = (meaning: Meaning, limits: Limits = {}) =>
 
 /** Money, without its currency. */
 export const money = (meaning: Meaning) =>
-  leaf<Amount>({ type: ["number", "string"] }, { examples: [1.84], ...meaning }, (input) =>
-    readQuantity("amount", {}, input),
+  leaf<Amount>(
+    { type: ["number", "string"], minimum: 0, reads: [{ kind: "amount", limits: {} }] },
+    { examples: [1.84], ...meaning },
+    (input) => readQuantity("amount", {}, input),
   );
 
 /** A quantity that a liquid dye has in one kind and a powder in another. */
@@ -96,7 +109,7 @@ export const liquidOrPowder = (
   forms: string,
   meaning: Meaning,
 ) =>
-  leaf<LiquidOrPowder>({ type: "string" }, meaning, (input) => {
+  leaf<LiquidOrPowder>({ type: "string", reads: [liquid, powder], errorMessage: forms }, meaning, (input) => {
     const first = readQuantity(liquid.kind, liquid.limits, input);
     if (first.ok) return done({ ...first.value, of: "liquid" });
     const second = readQuantity(powder.kind, powder.limits, input);

@@ -2,6 +2,7 @@ import * as z from "zod";
 import { defaults } from "../../core/model/defaults.js";
 import { check } from "./check.js";
 import { hex, lab } from "./colours.js";
+import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
 import { quantity } from "./quantities.js";
 
@@ -33,8 +34,7 @@ export const shade = () =>
           examples: [1.5],
           default: defaults.shade.tolerance,
         },
-        (value) => value > 0 && value <= 50,
-        "above 0 and up to 50",
+        { above: 0, to: 50 },
       ).optional(),
     })
     .check(
@@ -56,4 +56,5 @@ export const shade = () =>
             "key",
           );
       }),
-    );
+    )
+    .meta(oneOfKeys(targets));

@@ -21,6 +21,8 @@ const equipment = () =>
     })
     .meta({ description: "what the thing costs, spread over the hours that it lasts" });
 
+const surfaceForms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
+
 /** A heated tank. */
 export const tank = () =>
   z
@@ -40,7 +42,7 @@ export const tank = () =>
         { positive: true },
       ).optional(),
       surface: leaf<ParsedSurface>(
-        { type: "string" },
+        { type: "string", reads: "surface", errorMessage: surfaceForms },
         {
           description: "liquor surface: an area, the sides of a box or the diameter of a cylinder",
           examples: ["450 cm2", "30 cm x 15 cm", "diameter 32 cm"],
@@ -49,14 +51,7 @@ export const tank = () =>
         (input) =>
           typeof input === "string" || typeof input === "number"
             ? parseSurface(String(input))
-            : failed(
-                error(
-                  "wrong-type",
-                  [],
-                  `a surface is wanted, ${thing(input)} is given`,
-                  "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm",
-                ),
-              ),
+            : failed(error("wrong-type", [], `a surface is wanted, ${thing(input)} is given`, surfaceForms)),
       ).optional(),
       wallArea: quantity(
         "area",

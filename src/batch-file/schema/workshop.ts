@@ -4,6 +4,7 @@ import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { lab, surfaceHex } from "./colours.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
+import type { Forms } from "./one-of-forms.js";
 import { number } from "./plain-values.js";
 import { money, percent, quantity, share, withRange, written } from "./quantities.js";
 
@@ -65,7 +66,13 @@ export const base = () =>
         if ("lab" in base && "hex" in base)
           report("base-colour", ["hex"], "the base has two colours", "keep one of lab and hex", "key");
       }),
-    );
+    )
+    .meta({
+      forms: [
+        { needs: [], keys: ["lab"] },
+        { needs: [], keys: ["hex"] },
+      ] satisfies Forms,
+    });
 
 const seconds = (description: string, of: number, to = "s") => {
   const fallback = written("time", of, { to });
@@ -191,8 +198,7 @@ export const pricing = () =>
       }).optional(),
       ending: number(
         { description: "prices are rounded up to the next amount that ends so", examples: [0.9] },
-        (value) => value >= 0,
-        "from 0",
+        { from: 0 },
       ).optional(),
     })
     .check(

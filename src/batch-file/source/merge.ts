@@ -11,10 +11,11 @@ export interface Merged {
   readonly origin: Origin;
 }
 
-/** One file as merged data; its list of includes is done with. */
+/** One file as merged data, without its list of includes, which are read by now, and its schema, which is for editors. */
 export function asMerged(source: Source): Merged {
   const data = { ...(source.plain as Data) };
   delete data.include;
+  delete data.$schema;
   return { data, origin: { source, path: [] } };
 }
 

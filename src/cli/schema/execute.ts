@@ -1,4 +1,4 @@
-import { batchJsonSchema } from "../../batch-file/json-schema.js";
+import { batchJsonSchema } from "../../batch-file/json-schema/batch-json-schema.js";
 import { error } from "../../core/fault.js";
 import { type Execute, refused } from "../command.js";
 

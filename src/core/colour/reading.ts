@@ -1,5 +1,6 @@
 import { done, error, failed, type Outcome } from "../fault.js";
 import type { IlluminantName, ObserverName, Reading } from "../model/colour.js";
+import { anyCase } from "../quantity/pattern/any-case.js";
 
 /** Every illuminant that colours can be read under. */
 export const illuminantNames: readonly IlluminantName[] = ["A", "D50", "D65", "F2", "F11", "LED-B3"];
@@ -24,6 +25,9 @@ export function findObserver(text: string): ObserverName | undefined {
 
 /** How a reading is written. */
 export const readingForm = `write one of ${illuminantNames.join(", ")}, a stroke, and 2 or 10, such as D65/10`;
+
+/** The same as a pattern of JSON Schema. */
+export const readingPattern = `^\\s*(?:${illuminantNames.map(anyCase).join("|")})\\s*/\\s*(?:2|10)\\s*°?\\s*$`;
 
 /**
  * Illuminant and observer written with a stroke between them.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type KindName, kindOf, kinds } from "../../../src/core/quantity/kinds.js";
+import { type KindName, kinds } from "../../../src/core/quantity/kinds.js";
 import { parseDilution } from "../../../src/core/quantity/parse/parse-dilution.js";
 import { parseQuantity } from "../../../src/core/quantity/parse/parse-quantity.js";
 import { parseSurface } from "../../../src/core/quantity/parse/parse-surface.js";
@@ -8,74 +8,10 @@ import { dilutionPattern } from "../../../src/core/quantity/pattern/dilution-pat
 import { numberUpTo } from "../../../src/core/quantity/pattern/number-up-to.js";
 import { quantityPattern } from "../../../src/core/quantity/pattern/quantity-pattern.js";
 import { surfacePattern } from "../../../src/core/quantity/pattern/surface-pattern.js";
-import type { Unit } from "../../../src/core/quantity/units.js";
+import { number, quantityText, spaces, unitOf } from "./quantity-texts.js";
 
 const names = Object.keys(kinds) as KindName[];
 const whole = (pattern: string): RegExp => new RegExp(`^(?:${pattern})$`, "u");
-
-const spaces = fc.constantFrom("", " ", "  ");
-const number = fc.oneof(
-  fc.constantFrom(
-    "0",
-    "0.0",
-    "1",
-    "100",
-    "6.5",
-    ".5",
-    "7.",
-    "1e3",
-    "2.5E-1",
-    "1e+2",
-    "007",
-    "99.999",
-    "100.1",
-  ),
-  fc.double({ min: 0, max: 1e6, noNaN: true }).map(String),
-  fc.integer({ min: 0, max: 2000 }).map(String),
-);
-const signed = fc
-  .tuple(fc.constantFrom("", "", "", "", "", "+", "-", "−"), number)
-  .map((parts) => parts.join(""));
-
-/** A spelling of a unit, its exponents and spaces written in one of the ways that are read. */
-const spelt = (units: readonly Unit[]): fc.Arbitrary<string> =>
-  fc
-    .tuple(
-      fc.constantFrom(...units.flatMap(({ symbol, also }) => [symbol, ...also])),
-      fc.constantFrom("2", "²", "^2"),
-      fc.constantFrom("3", "³", "^3"),
-      fc.constantFrom(" ", "  "),
-    )
-    .map(([text, two, three, space]) => text.replace("2", two).replace("3", three).replace(/ /g, space));
-const unitOf = (name: KindName): fc.Arbitrary<string> => {
-  const { units, per } = kindOf(name);
-  return per === undefined
-    ? spelt(units)
-    : fc
-        .tuple(spelt(units), fc.constantFrom("/", " / ", " per "), spelt(per))
-        .map(([above, stroke, below]) => `${above}${stroke}${below}`);
-};
-const quantityText = (name: KindName): fc.Arbitrary<string> => {
-  const term = fc.tuple(signed, spaces, unitOf(name)).map((parts) => parts.join(""));
-  const sum = fc.array(term, { minLength: 1, maxLength: 3 }).map((terms) => terms.join(" "));
-  const half = fc.oneof(
-    sum,
-    fc
-      .tuple(number, spaces, fc.constantFrom("%", "percent", "per cent", "pct"))
-      .map((parts) => parts.join("")),
-    number,
-  );
-  return fc
-    .tuple(
-      spaces,
-      fc.oneof(term, sum, signed),
-      fc.option(fc.tuple(spaces, fc.constantFrom("±", "+-", "+/-"), spaces, half)),
-      spaces,
-    )
-    .map(
-      ([before, value, range, after]) => `${before}${value}${range === null ? "" : range.join("")}${after}`,
-    );
-};
 
 describe.each(names)("the pattern of %s", (name) => {
   const pattern = whole(quantityPattern(name));

@@ -1,9 +1,6 @@
 import { numberPattern } from "../parse/number-text.js";
+import { anyCase } from "./any-case.js";
 import { quantityPattern } from "./quantity-pattern.js";
-
-/** A word in capitals, small letters or both. */
-const anyCase = (word: string): string =>
-  word.replace(/[a-zø]/g, (letter) => `[${letter}${letter.toUpperCase()}]`);
 
 /**
  * The same for the texts that `parseSurface` reads.

@@ -1,4 +1,4 @@
-import { batchKeySchema, defaultOf, type JsonSchema } from "./json-schema.js";
+import { batchKeySchema, defaultOf, type KeySchema } from "./key-schema.js";
 
 /** One key of the batch file. */
 export interface KeyRow {
@@ -15,7 +15,7 @@ export interface KeyRow {
 const written = (value: unknown): string =>
   value === undefined ? "" : Array.isArray(value) ? `[${value.map(written).join(", ")}]` : String(value);
 
-function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[]): void {
+function walk(node: KeySchema, path: string, required: boolean, rows: KeyRow[]): void {
   if (path !== "")
     rows.push({
       path,
@@ -25,14 +25,14 @@ function walk(node: JsonSchema, path: string, required: boolean, rows: KeyRow[])
       required,
     });
   const under = (step: string): string => (path === "" ? step : `${path}.${step}`);
-  const visit = (of: JsonSchema): void => {
+  const visit = (of: KeySchema): void => {
     for (const [key, child] of Object.entries(of.properties ?? {}))
       walk(child, under(key), of.required?.includes(key) ?? false, rows);
     if (typeof of.additionalProperties === "object") inner(of.additionalProperties, under("NAME"));
     if (of.items !== undefined && of.items.properties !== undefined) inner(of.items, under("ITEM"));
     for (const option of of.anyOf ?? []) visit(option);
   };
-  const inner = (of: JsonSchema, at: string): void => {
+  const inner = (of: KeySchema, at: string): void => {
     if (of.properties === undefined) walk(of, at, false, rows);
     else
       for (const [key, child] of Object.entries(of.properties))

@@ -1,0 +1,56 @@
+import * as z from "zod";
+import { batchSchema } from "../schema/batch.js";
+import type { Snippet, TextForm } from "../schema/leaf.js";
+import type { Forms } from "../schema/one-of-forms.js";
+
+/** A node of a JSON Schema, as far as this tool looks into one. */
+export interface JsonSchema {
+  readonly type?: string | readonly string[];
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly examples?: readonly unknown[];
+  readonly enum?: readonly unknown[];
+  readonly properties?: { readonly [key: string]: JsonSchema };
+  readonly required?: readonly string[];
+  readonly additionalProperties?: JsonSchema | boolean;
+  readonly items?: JsonSchema;
+  readonly anyOf?: readonly JsonSchema[];
+  readonly oneOf?: readonly JsonSchema[];
+  readonly [rule: string]: unknown;
+}
+
+/** The same with what the zod schema says of a key and JSON Schema has no word for. */
+export interface KeySchema extends JsonSchema {
+  readonly properties?: { readonly [key: string]: KeySchema };
+  readonly additionalProperties?: KeySchema | boolean;
+  readonly items?: KeySchema;
+  readonly anyOf?: readonly KeySchema[];
+  /** What holds without the key, in words. */
+  readonly otherwise?: string;
+  readonly reads?: TextForm;
+  readonly snippet?: Snippet;
+  readonly forms?: Forms;
+}
+
+/** What holds without the key, as written or in words; of a value in several forms, what one of them says. */
+export const defaultOf = (node: KeySchema): unknown =>
+  node.default ?? node.otherwise ?? node.anyOf?.map(defaultOf).find((value) => value !== undefined);
+
+/** The keys of a batch file as the zod schema has them. */
+export function batchKeySchema(): KeySchema {
+  const schema = z.toJSONSchema(batchSchema(), { io: "input", unrepresentable: "any" }) as KeySchema;
+  const { $schema, properties, ...rest } = schema;
+  return {
+    $schema,
+    title: "dipwright batch file",
+    ...rest,
+    properties: {
+      $schema: {
+        type: "string",
+        description: "of a JSON file: the JSON Schema by which an editor checks it; not read",
+        examples: ["./batch.schema.json"],
+      },
+      ...properties,
+    },
+  };
+}

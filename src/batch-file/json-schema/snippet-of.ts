@@ -1,0 +1,34 @@
+import type { KeySchema } from "./key-schema.js";
+
+/** A template as editors take it: `${1:6 L}` is a place to fill in, and a text that begins with `^` is typed as it is. */
+export interface EditorSnippet {
+  readonly label: string;
+  readonly description: string;
+  /** Else some editors take the text for the first item of a list. */
+  readonly type?: "string";
+  readonly body: unknown;
+}
+
+const place = (value: unknown, number: number): string => `\${${number}:${value}}`;
+
+/** One value, as it stands in YAML and in JSON alike: a list in brackets, a text in quotes. */
+const valueText = (value: unknown): string =>
+  Array.isArray(value)
+    ? `^[${value.map((one, i) => place(one, i + 1)).join(", ")}]`
+    : `^"${place(value, 1)}"`;
+
+/** The template of a value, from its example, or of a map, from those of the keys that it needs. */
+export function snippetOf({
+  snippet,
+  examples,
+  properties,
+  required = [],
+}: KeySchema): EditorSnippet | undefined {
+  if (snippet === undefined) return undefined;
+  if (properties === undefined) return { ...snippet, type: "string", body: valueText(examples?.[0]) };
+  const keyText = (key: string, i: number): string => {
+    const example = properties[key]?.examples?.[0];
+    return `${typeof example === "number" ? "^" : ""}${place(example, i + 1)}`;
+  };
+  return { ...snippet, body: Object.fromEntries(required.map((key, i) => [key, keyText(key, i)])) };
+}
