@@ -49,13 +49,17 @@ test.each([...quantities(batchKeySchema())])("an editor marks no text that is re
   refer(node);
   const accepted = takes([...made.values()][0]!);
   const forms = node.reads as Exclude<TextForm, string>;
+  const examples = (node.examples ?? []).map(String);
   let read = 0;
   fc.assert(
-    fc.property(fc.oneof(...forms.map(({ kind }) => quantityText(kind))), (text) => {
-      if (!forms.some(({ kind, limits }) => readQuantity(kind, limits, text).ok)) return true;
-      read++;
-      return accepted(text);
-    }),
+    fc.property(
+      fc.oneof(fc.constantFrom(...examples), ...forms.map(({ kind }) => quantityText(kind))),
+      (text) => {
+        if (!forms.some(({ kind, limits }) => readQuantity(kind, limits, text).ok)) return true;
+        read++;
+        return accepted(text);
+      },
+    ),
   );
   expect(read).toBeGreaterThan(0);
 });
