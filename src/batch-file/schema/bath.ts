@@ -1,4 +1,6 @@
 import * as z from "zod";
+import { topUpRecords, topUpRules } from "../../core/bath/load/top-up-rules.js";
+import type { TopUpRule } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { Snippet } from "./leaf.js";
 import { count, text } from "./plain-values.js";
@@ -46,6 +48,11 @@ const kept = () =>
       snippet: { label: "kept", description: "a bath that was kept" } satisfies Snippet,
     });
 
+const described = (rule: TopUpRule): string => {
+  const { described: does } = topUpRecords[rule];
+  return does === "" ? rule : `${rule} (${does})`;
+};
+
 /** A tank filled with a dye. */
 export const bath = () =>
   z.strictObject({
@@ -56,10 +63,9 @@ export const bath = () =>
       .meta({ description: "what is in the tank before the first load" })
       .optional(),
     topUp: z
-      .enum(["none", "level", "strength"])
+      .enum(topUpRules)
       .meta({
-        description:
-          "after a load: none, level (liquor at the make-up ratio back to the mark), strength (also back to full strength)",
+        description: `after a load: ${topUpRules.map(described).join(", ")}`,
         default: defaults.bath.topUp,
       })
       .optional(),

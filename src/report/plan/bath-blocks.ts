@@ -1,3 +1,4 @@
+import { topUpRecords } from "../../core/bath/load/top-up-rules.js";
 import type { DyeAmount } from "../../core/bath/make-up/make-up.js";
 import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
@@ -14,12 +15,6 @@ const dyeText = (amount: DyeAmount): string =>
   "concentrateMl" in amount
     ? `${pour(amount.concentrateMl)} of concentrate`
     : `${weigh(amount.powderG)} of powder`;
-
-const rules = {
-  none: "nothing is topped up",
-  level: "topped up to the mark with liquor at the make-up ratio",
-  strength: "topped up to the mark and back to full strength",
-} as const;
 
 function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   const { makeUp, heating, start } = bath;
@@ -96,7 +91,7 @@ function topUps(bath: PlanBath): Block[] {
   const heading: Block = {
     kind: "heading",
     level: 2,
-    text: `Top-ups (${bath.topUpRule}: ${rules[bath.topUpRule]}; amounts cold)${mark(bath.dyeBalance.restsOnAssumed)}`,
+    text: `Top-ups (${bath.topUpRule}: ${topUpRecords[bath.topUpRule].said}; amounts cold)${mark(bath.dyeBalance.restsOnAssumed)}`,
   };
   return items.length > 0
     ? [heading, { kind: "list", items }]

@@ -1,6 +1,7 @@
 import type { Dye, Handling, TopUpRule } from "../../model/batch.js";
 import { type DipTimer, deepestDepth, type UptakeModel } from "../../uptake/law/depth.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./bath-state.js";
+import { topUpRecords } from "./top-up-rules.js";
 
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
 export interface BathSetting {
@@ -94,23 +95,20 @@ export const strengthOf = (state: BathState, fresh: BathState): number =>
 /** A bath is topped up when it has fallen below this share of its mark or, by its rule, of its strength. */
 export const topUpBelow = 0.98;
 
-/**
- * Adds what the bath's rule asks for now, if anything. Both rules refill to the working volume: level with liquor
- * at the make-up ratio, strength with the missing dye and water for the rest.
- */
+/** Adds what the bath's rule asks for now, if anything: its dye, and water for the rest up to the working volume. */
 function topUp({ dye, rule, fresh, coldPerHot }: BathSetting, bath: WorkedBath): void {
   bath.toppedUp = false;
   bath.topUpDye = 0;
   bath.topUpWaterMl = 0;
   bath.topUpShort = false;
-  const low = bath.volumeL < topUpBelow * fresh.volumeL;
-  const weak = strengthOf(bath, fresh) < topUpBelow;
-  if (rule === "none" || !(low || (rule === "strength" && weak))) return;
+  const { keepsLevel, keepsStrength, dye: dyeAsked } = topUpRecords[rule];
+  const low = keepsLevel && bath.volumeL < topUpBelow * fresh.volumeL;
+  const weak = keepsStrength && strengthOf(bath, fresh) < topUpBelow;
+  if (!low && !weak) return;
   const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
   const liquid = dye.dilution.kind === "liquid";
-  const wanted =
-    rule === "level" ? (deficitL / fresh.volumeL) * fresh.dye : Math.max(0, fresh.dye - bath.dye);
+  const wanted = dyeAsked(bath, fresh, deficitL);
   // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
   const added = liquid ? Math.min(wanted, coldMl) : wanted;
   bath.topUpShort = added < wanted;

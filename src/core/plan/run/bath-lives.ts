@@ -1,5 +1,6 @@
 import { type BathLife, bathLife, type LifeLoad } from "../../bath/life/bath-life.js";
 import { dyeFate } from "../../bath/life/dye-fate.js";
+import { topUpRules } from "../../bath/load/top-up-rules.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
@@ -12,8 +13,6 @@ export interface BathLives {
   readonly all: readonly PlanLife[];
   readonly cheapestRule: TopUpRule | null;
 }
-
-export const topUpRules: readonly TopUpRule[] = ["none", "level", "strength"];
 
 /** The loads of a bath as the work that its life repeats. */
 export const mixOf = (run: BathRun): readonly LifeLoad[] =>

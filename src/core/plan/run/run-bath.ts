@@ -1,6 +1,7 @@
 import type { HeatUp } from "../../bath/heat/heating.js";
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
 import type { BathState } from "../../bath/load/bath-state.js";
+import { toKeepLevel, toKeepStrength, topUpRecords } from "../../bath/load/top-up-rules.js";
 import {
   type BathSetting,
   type LoadResult,
@@ -173,9 +174,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       "bath-dry",
       path,
       `${where} is empty after load ${load} of ${plans.length}: what leaves with the parts and as vapour is not topped up`,
-      bath.topUp === "none"
-        ? "write topUp: level or topUp: strength"
-        : "split the order over several batches",
+      topUpRecords[bath.topUp].keepsLevel ? "split the order over several batches" : `write ${toKeepLevel}`,
     );
   let state = first;
   for (const plan of plans) {
@@ -192,7 +191,7 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
             ? bath.start.kind === "fresh"
               ? "the dye levels off short of this shade: choose a paler one, or make the bath up stronger"
               : "strengthen it first or start fresh: start: fresh"
-            : `${bath.topUp === "strength" ? "" : "write topUp: strength, or "}take a lighter shade or fewer parts for this bath`,
+            : `${topUpRecords[bath.topUp].keepsStrength ? "" : `write ${toKeepStrength}, or `}take a lighter shade or fewer parts for this bath`,
         ),
       );
       break;
@@ -215,9 +214,9 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
         "too-little-liquor",
         number,
         `${where}: ${state.volumeL.toFixed(2)} L are left, and ${handling.liquorRatioLPerKg} L/kg asks for ${least.toFixed(2)} L`,
-        bath.topUp === "none"
-          ? "write topUp: level or topUp: strength, or dip fewer parts a load"
-          : "dip fewer parts a load: perLoad under the part",
+        topUpRecords[bath.topUp].keepsLevel
+          ? "dip fewer parts a load: perLoad under the part"
+          : `write ${toKeepLevel}, or dip fewer parts a load`,
       );
     if (result.takenUp > largeLoadShare * state.dye)
       warnings.add(

@@ -1,4 +1,5 @@
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { topUpRules } from "../../bath/load/top-up-rules.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
 import { done, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
@@ -15,7 +16,7 @@ import { dipFaults } from "../warnings/dip-faults.js";
 import { implausible } from "../warnings/plausible.js";
 import { stockFaults } from "../warnings/stock-faults.js";
 import { unknownRepeats } from "../warnings/unknown-repeat.js";
-import { type BathLives, bathLives, topUpRules } from "./bath-lives.js";
+import { type BathLives, bathLives } from "./bath-lives.js";
 import { type BathRun, runBath } from "./run-bath.js";
 import { SharedWork } from "./shared-work.js";
 

@@ -1,3 +1,4 @@
+import { toKeepStrength, topUpRecords } from "../../bath/load/top-up-rules.js";
 import type { LoadResult } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Bath, Dilution, Handling } from "../../model/batch.js";
@@ -113,9 +114,9 @@ export function dipFaults(
         "bath-nearly-spent",
         path,
         `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
-        bath.topUp === "strength"
+        topUpRecords[bath.topUp].keepsStrength
           ? "make it up fresh next time"
-          : "write topUp: strength to bring it back, or make it up fresh next time",
+          : `write ${toKeepStrength} to bring it back, or make it up fresh next time`,
       ),
     );
   }

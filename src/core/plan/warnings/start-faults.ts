@@ -1,3 +1,4 @@
+import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
 import { topUpBelow } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Bath, Handling } from "../../model/batch.js";
@@ -34,9 +35,9 @@ export function startFaults(
         "bath-starts-low",
         path,
         `${where} starts ${(tank.volumeL - start.volumeL).toFixed(2)} L below its mark of ${shortNumber(tank.volumeL)} L`,
-        topUp === "none"
-          ? "write topUp: level or topUp: strength to have it filled"
-          : "it is topped up after load 1; dipwright mix --from-volume gives the amounts to fill it before",
+        topUpRecords[topUp].keepsLevel
+          ? "it is topped up after load 1; dipwright mix --from-volume gives the amounts to fill it before"
+          : `write ${toKeepLevel} to have it filled`,
       ),
     );
   if (dye.shelfLifeDays !== undefined && start.ageDays > dye.shelfLifeDays)
