@@ -1,5 +1,6 @@
 import stringWidth from "fast-string-width";
 import type { Span } from "./diagnostic.js";
+import { visible } from "./visible.js";
 
 /** Characters before and behind a fault that are looked at: a line of a megabyte is not measured whole. */
 const near = 1000;
@@ -10,8 +11,8 @@ export interface Excerpt {
   readonly marks: string;
 }
 
-/** One space for tabs and other control characters, which would move the marks or act on the terminal. */
-export const flat = (text: string): string => text.replace(/[\p{Cc}\u2028-\u202e\u2066-\u2069]/gu, " ");
+/** A piece of a line as it is shown: a tab, which would move the marks, is one space. */
+const shownLine = (text: string): string => visible(text.replaceAll("\t", " "));
 const isLowSurrogate = (code: number): boolean => code >= 0xdc00 && code <= 0xdfff;
 
 /** The longest beginning of a text that fits the columns, whole characters only. */
@@ -25,9 +26,13 @@ function fitting(text: string, columns: number): string {
 /** The line of a span with its fault marked, at most `columns` wide; a long line is cut around the fault. */
 export function excerpt(span: Span, columns: number): Excerpt {
   const skipped = Math.max(0, span.column - 1 - near);
-  const text = flat(span.text.slice(skipped, span.column - 1 + near));
-  const start = Math.min(span.column - 1 - skipped, text.length);
-  const end = Math.min(start + Math.max(1, span.length), Math.max(text.length, start + 1));
+  const piece = span.text.slice(skipped, span.column - 1 + near);
+  const at = Math.min(span.column - 1 - skipped, piece.length);
+  const ahead = shownLine(piece.slice(0, at));
+  const fault = shownLine(piece.slice(at, at + Math.max(1, span.length)));
+  const text = `${ahead}${fault}${shownLine(piece.slice(at + Math.max(1, span.length)))}`;
+  const start = ahead.length;
+  const end = start + Math.max(1, fault.length);
   let from = 0;
   if (skipped > 0 || stringWidth(text.slice(0, end)) > columns) {
     from = Math.max(0, start - Math.floor(columns / 4));

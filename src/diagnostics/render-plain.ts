@@ -1,5 +1,5 @@
 import type { Diagnostic } from "./diagnostic.js";
-import { flat } from "./excerpt.js";
+import { visible } from "./visible.js";
 
 /** Sentences only, for a screen reader: no marks, no columns to line up, one diagnostic a paragraph. */
 export function renderPlain(diagnostics: readonly Diagnostic[]): string {
@@ -16,7 +16,7 @@ export function renderPlain(diagnostics: readonly Diagnostic[]): string {
         ` See also ${span.file}, line ${span.line}${span.label === undefined ? "" : `: ${span.label}`}.`,
     );
     const help = d.help === undefined ? "" : ` Help: ${d.help}.`;
-    return flat(`${kind}${at}: ${d.message}.${found}${more.join("")}${help} Code: ${d.code}.`);
+    return visible(`${kind}${at}: ${d.message}.${found}${more.join("")}${help} Code: ${d.code}.`);
   });
   return sentences.length === 0 ? "" : `${sentences.join("\n")}\n`;
 }

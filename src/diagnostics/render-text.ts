@@ -2,7 +2,8 @@ import { wrapAnsi } from "fast-wrap-ansi";
 import { isError } from "../core/fault.js";
 import { counted } from "../core/quantity/text/counted.js";
 import type { Diagnostic, Span } from "./diagnostic.js";
-import { excerpt, flat } from "./excerpt.js";
+import { excerpt } from "./excerpt.js";
+import { visible } from "./visible.js";
 
 export interface TextOptions {
   /** Width of the terminal [columns]; 80 where absent. */
@@ -17,12 +18,12 @@ const paint = (on: boolean, code: number, text: string): string =>
 function paragraph(head: string, text: string, columns: number): string {
   const width = Math.max(20, columns - head.length);
   // A number stays with the unit behind it.
-  const joined = flat(text).replace(/(\d|\bUS) (?=[°%\p{L}/])/gu, "$1\u00a0");
+  const joined = visible(text).replace(/(\d|\bUS) (?=[°%\p{L}/])/gu, "$1\u00a0");
   const lines = wrapAnsi(joined, width, { trim: true, hard: true }).replaceAll("\u00a0", " ").split("\n");
   return lines.map((line, i) => `${i === 0 ? head : " ".repeat(head.length)}${line}`).join("\n");
 }
 
-const place = (span: Span): string => `${flat(span.file)}:${span.line}:${span.column}`;
+const place = (span: Span): string => `${visible(span.file)}:${span.line}:${span.column}`;
 
 function source(span: Span, columns: number, colour: boolean, mark: number): string {
   const number = String(span.line);
@@ -47,7 +48,7 @@ export function renderDiagnostic(diagnostic: Diagnostic, options: TextOptions = 
     paragraph(`${title}: `, diagnostic.message, columns).replace(title, paint(colour, mark, title)),
     ...(first === undefined ? [] : [source(first, columns, colour, mark)]),
     ...others.flatMap((span) => [
-      `  ${place(span)}${span.label === undefined ? "" : `: ${span.label}`}`,
+      `  ${place(span)}${span.label === undefined ? "" : `: ${visible(span.label)}`}`,
       source(span, columns, colour, 36),
     ]),
     ...(diagnostic.help === undefined ? [] : [paragraph("  help: ", diagnostic.help, columns)]),

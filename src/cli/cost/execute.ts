@@ -5,6 +5,7 @@ import { formatOf } from "../../report/format/formats.js";
 import { columnPositions } from "../../report/select-columns.js";
 import { type Execute, type Result, refused, unplaced } from "../command.js";
 import { readNamed } from "../files/read-text.js";
+import { sayLine } from "../output/say.js";
 import { batchFiles } from "./batch-files.js";
 import { type Costed, costed } from "./costed.js";
 import { type Counts, noCounts } from "./counts.js";
@@ -57,7 +58,7 @@ export const execute: Execute = async (request, io) => {
       const job = { task, set: output.set, alone, ordersOnly };
       for await (const one of costed(costFiles(files, job, io), alone, counts)) {
         if (one.diagnostics.length > 0 || one.exceeded.length > 0) progress.clear();
-        for (const line of one.exceeded) io.err(`${line}\n`);
+        for (const line of one.exceeded) sayLine(line, io);
         yield one;
         progress.at(counts.costed + counts.bad);
       }

@@ -1,6 +1,7 @@
 import { done, failed, type Outcome } from "../../core/fault.js";
 import { formatOf, type Layout } from "../../report/format/formats.js";
 import type { Report } from "../../report/report.js";
+import { visibleReport } from "../../report/visible-report.js";
 import { usage } from "../usage.js";
 import type { OutputOptions } from "./output-options.js";
 
@@ -17,8 +18,8 @@ export async function render(
   layout: Layout,
 ): Promise<Outcome<string>> {
   if (typeof report === "string") return done(report);
-  const { needs, whole } = formatOf(format);
+  const { needs, forPeople, whole } = formatOf(format);
   if (needs !== null && report[needs] === undefined)
     return failed(usage("--format", `${format} ${lacking[needs]}`, "write --format json"));
-  return done(await whole(report, layout));
+  return done(await whole(forPeople ? visibleReport(report) : report, layout));
 }

@@ -1,5 +1,6 @@
 import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { visible } from "../../diagnostics/visible.js";
 import { unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { terminalColumns } from "./terminal-columns.js";
@@ -23,3 +24,6 @@ export async function turnDown(faults: readonly Fault[], io: Io, refusedColour: 
   await say(faults.map(unplaced), io, refusedColour);
   return 2;
 }
+
+/** Says one line on stderr that may hold text of the user's. */
+export const sayLine = (line: string, io: Pick<Io, "err">): void => io.err(`${visible(line)}\n`);

@@ -20,6 +20,8 @@ export interface Format {
   readonly needs: "lines" | "picture" | null;
   /** Who chooses what separates cells; null where nothing does. */
   readonly delimiter: "user" | "format" | null;
+  /** People read it, so that control characters are shown as escapes; data keep them. */
+  readonly forPeople: boolean;
   /** Columns can be chosen; others have keys or a picture. */
   readonly hasColumns: boolean;
   readonly whole: (report: Report, layout: Layout) => Promise<string>;
@@ -33,6 +35,7 @@ const drawer = async (blocks: readonly Block[]): Promise<DrawPlot | undefined> =
 
 const separated = {
   needs: null,
+  forPeople: false,
   hasColumns: true,
   whole: async ({ rows }: Report, { csv }: Layout) => (await import("./csv.js")).csv(rows, csv),
   rows: async () => (await import("./csv.js")).csvRows,
@@ -44,6 +47,7 @@ export const formats = {
     endings: ["txt"],
     needs: null,
     delimiter: null,
+    forPeople: true,
     hasColumns: true,
     whole: async ({ blocks }, { columns, paint }) =>
       (await import("./text.js")).text(blocks, columns, paint, await drawer(blocks)),
@@ -53,6 +57,7 @@ export const formats = {
     endings: ["json"],
     needs: null,
     delimiter: null,
+    forPeople: false,
     hasColumns: false,
     whole: async ({ name, data }) => (await import("./json.js")).json(name, data),
     rows: async () => (await import("./json.js")).jsonRows,
@@ -63,6 +68,7 @@ export const formats = {
     endings: ["md", "markdown"],
     needs: null,
     delimiter: null,
+    forPeople: true,
     hasColumns: true,
     whole: async ({ blocks }) => (await import("./markdown.js")).markdown(blocks, await drawer(blocks)),
     rows: null,
@@ -71,6 +77,7 @@ export const formats = {
     endings: ["ndjson", "jsonl"],
     needs: "lines",
     delimiter: null,
+    forPeople: false,
     hasColumns: false,
     whole: async ({ name, lines }) => (await import("./ndjson.js")).ndjson(name, lines!),
     rows: async () => (await import("./ndjson.js")).ndjsonRows,
@@ -79,6 +86,7 @@ export const formats = {
     endings: ["html", "htm"],
     needs: "picture",
     delimiter: null,
+    forPeople: true,
     hasColumns: true,
     whole: async ({ blocks, picture }) => (await import("./html.js")).html(blocks, picture!),
     rows: null,
@@ -87,6 +95,7 @@ export const formats = {
     endings: ["svg"],
     needs: "picture",
     delimiter: null,
+    forPeople: true,
     hasColumns: false,
     whole: async ({ picture }) => (await import("../plot/svg-plot.js")).svgPlot(picture!),
     rows: null,
