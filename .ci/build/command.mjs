@@ -38,8 +38,7 @@ export async function buildCommand() {
     input: { dipwright: "src/cli/main.ts", "parts/cost-thread": "src/cli/cost/thread.ts" },
     platform: "node",
     resolve: { conditionNames: ["import", "default"] },
-    // write-file-atomic tells the writers of one process apart by the name of its own file.
-    transform: { target: "node20.19", define: { __filename: "import.meta.url" } },
+    transform: { target: "node20.19" },
     plugins: [withoutLocales, plugin],
   });
   const { output } = await bundle.write({

@@ -38,9 +38,7 @@ export interface Io {
   readonly find: (argument: string) => Promise<readonly string[] | undefined>;
   /** A file, or stdin for "-", piece by piece. */
   readonly read: (path: string) => AsyncIterable<Uint8Array>;
-  /** The whole text or nothing; what stood there stays until the new text is complete. */
-  readonly writeFileAtomic: (path: string, text: string) => Promise<void>;
-  /** The same for a text that comes in pieces. */
+  /** Begins a new text for a file; the old one stays until the new one is complete. */
   readonly replaceFile: (path: string) => Promise<Replacement>;
   /** Makes new files in a folder (made if need be): all of them, or none and why. */
   readonly createFiles: (folder: string, files: ReadonlyMap<string, string>) => Promise<readonly Fault[]>;

@@ -31,11 +31,9 @@ export function nodeIo(): Io {
       (await import("./files/read-whole.js")).readWhole(at(path), atMost) ??
       drain((await import("node:fs")).createReadStream(at(path)), atMost),
     find: async (argument) => (await import("./files/find-files.js")).findFiles(argument, process.cwd()),
-    writeFileAtomic: async (path, text) =>
-      (await import("./files/write-files.js")).writeWhole(at(path), text),
     replaceFile: async (path) => (await import("./files/replace-file.js")).replaceFile(at(path)),
     createFiles: async (folder, files) =>
-      (await import("./files/write-files.js")).createFiles(at(folder), files),
+      (await import("./files/create-files.js")).createFiles(at(folder), files),
     realPath: (path) => {
       try {
         return realpathSync.native(at(path));

@@ -55,6 +55,22 @@ test("--out leaves the old file as it is on bad input, and says why a folder tak
   expect([missing.status, missing.stderr]).toEqual([2, expect.stringContaining("there is no such folder")]);
 });
 
+test.skipIf(process.platform === "win32")("--out leaves the old file where the new one does not fit", () => {
+  writeFileSync(join(folder, "sheet.json"), "old");
+  const examples = new URL("../../examples", import.meta.url).pathname;
+  for (const command of ["plan", "cost"]) {
+    const line = `trap '' XFSZ; ulimit -f 4; exec "$0" "$@"`;
+    const args = [bundle, command, join(examples, "restock.yaml"), "--out", "sheet.json"];
+    const { status, stderr } = spawnSync("sh", ["-c", line, process.execPath, ...args], {
+      cwd: folder,
+      encoding: "utf8",
+    });
+    expect([status, stderr]).toEqual([2, expect.stringContaining("it is larger than files may be here")]);
+    expect(readFileSync(join(folder, "sheet.json"), "utf8")).toBe("old");
+    expect(readdirSync(folder).filter((name) => name.includes("sheet.json"))).toEqual(["sheet.json"]);
+  }
+});
+
 test.skipIf(!existsSync("/dev/null"))("--out to a device writes to it and does not replace it", () => {
   expect(call(...makeUpArgs, "--format", "text", "--out", "/dev/null").status).toBe(0);
   expect(statSync("/dev/null").isCharacterDevice()).toBe(true);

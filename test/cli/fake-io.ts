@@ -33,9 +33,6 @@ export async function runFake(
       throw Object.assign(new Error(`ENOENT: ${path}`), { code: "ENOENT" });
     },
     find: async () => undefined,
-    writeFileAtomic: async (path, text) => {
-      outside.files.set(path, text);
-    },
     read: async function* (path) {
       yield await (path === "-" ? fake.readStdin() : fake.readFile(path));
     },

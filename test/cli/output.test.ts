@@ -50,13 +50,13 @@ test("a file that cannot be written is status 2 with the reason", async () => {
     ["EACCES", "it may not be written"],
   ] as const) {
     const { status, err } = await runFake([...makeUpArgs, "--out", "a/b.txt"], {
-      writeFileAtomic: refuse(code),
+      replaceFile: refuse(code),
     });
     expect([status, err]).toEqual([2, `error[write]: a/b.txt was not written: ${reason}\n`]);
   }
-  expect(
-    (await runFake([...makeUpArgs, "--out", "a.txt"], { writeFileAtomic: refuse("EOTHER") })).status,
-  ).toBe(70);
+  expect((await runFake([...makeUpArgs, "--out", "a.txt"], { replaceFile: refuse("EOTHER") })).status).toBe(
+    70,
+  );
 });
 
 test("a warning leaves status 0, fails under --strict, and is silent but counted under --quiet", async () => {

@@ -1,6 +1,6 @@
 import { rmSync } from "node:fs";
-import { type FileHandle, open, readdir, realpath, rename, rm, stat } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { type FileHandle, open, readdir, readlink, realpath, rename, rm, stat } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
 import type { Replacement } from "../io.js";
 
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
@@ -48,9 +48,23 @@ async function clearAbandoned(target: string): Promise<void> {
 /** Writes every byte; `write` alone may stop short. */
 const append = (file: FileHandle, text: string): Promise<void> => file.appendFile(text);
 
+/** Links that one name may lead through. */
+const mostLinks = 40;
+
+/** The file that a name leads to through links, though it is not there. */
+async function endOfLinks(path: string): Promise<string> {
+  let end = path;
+  for (let count = 0; count < mostLinks; count++) {
+    const link = await readlink(end).catch(() => undefined);
+    if (link === undefined) return end;
+    end = resolve(await realpath(dirname(end)), link);
+  }
+  throw Object.assign(new Error(`${path} leads in a circle`), { code: "ELOOP" });
+}
+
 /**
  * Opens a new text for a file: written beside it, synced and renamed over it when whole. A link is followed, the
- * old file's mode is kept; a pipe or device is written to as it is.
+ * old file's mode and owner are kept; a pipe or device is written to as it is.
  */
 export async function replaceFile(path: string): Promise<Replacement> {
   const there = await stat(path).catch(() => undefined);
@@ -59,7 +73,7 @@ export async function replaceFile(path: string): Promise<Replacement> {
     const close = (): Promise<void> => device.close();
     return { write: (text) => append(device, text), commit: close, discard: close };
   }
-  const target = there === undefined ? path : await realpath(path);
+  const target = there === undefined ? await endOfLinks(path) : await realpath(path);
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
   await clearAbandoned(target);
   // One of our number that was killed may have left its own behind.
@@ -74,7 +88,11 @@ export async function replaceFile(path: string): Promise<Replacement> {
   return {
     write: (text) => append(file, text),
     commit: async () => {
-      if (there !== undefined) await file.chmod(there.mode);
+      if (there !== undefined) {
+        // Only root may give a file away, and only root finds another's here that it may replace.
+        await file.chown(there.uid, there.gid).catch(() => undefined);
+        await file.chmod(there.mode);
+      }
       await file.sync();
       await file.close();
       await rename(beside, target);

@@ -2,13 +2,15 @@ import { error, type Fault } from "../../core/fault.js";
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: "there is no such folder",
-  ENOTDIR: "a file stands where a folder should be",
+  ENOTDIR: "a part of its path is a file, not a folder",
   EISDIR: "it is a folder",
   EACCES: "it may not be written",
   EPERM: "it may not be written",
   EROFS: "the disk may not be written",
   ENOSPC: "the disk is full",
   EDQUOT: "the disk is full",
+  EFBIG: "it is larger than files may be here",
+  ELOOP: "its links lead in a circle",
   EEXIST: "it is already there",
   ENAMETOOLONG: "the name is too long",
   EIO: "the disk fails",

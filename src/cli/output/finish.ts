@@ -1,7 +1,7 @@
 import { type Fault, isError } from "../../core/fault.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import type { Result } from "../command.js";
-import { writeFault } from "../files/write-fault.js";
+import { writeWhole } from "../files/write-whole.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";
@@ -32,11 +32,8 @@ export async function finish(
     if (!text.ok) return turnDown(text.faults, io, !output.colour);
     if (output.out === undefined) io.out(text.value);
     else {
-      try {
-        await io.writeFileAtomic(output.out, text.value);
-      } catch (thrown) {
-        return turnDown([writeFault(output.out, thrown)], io, !output.colour);
-      }
+      const fault = await writeWhole(output.out, text.value, io);
+      if (fault !== undefined) return turnDown([fault], io, !output.colour);
     }
   }
   if (result.status !== undefined) return result.status;

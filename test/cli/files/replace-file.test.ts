@@ -1,10 +1,13 @@
 import { spawnSync } from "node:child_process";
 import {
   chmodSync,
+  chownSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
+  readlinkSync,
   rmSync,
   statSync,
   symlinkSync,
@@ -55,6 +58,35 @@ test("replaceFile follows a link", async () => {
   await file.commit();
   expect(readFileSync(at("real.csv"), "utf8")).toBe("new");
   expect(readdirSync(folder)).toEqual(["link.csv", "real.csv"]);
+});
+
+test("replaceFile makes the file that a link names and that is not there, and keeps the link", async () => {
+  mkdirSync(at("real"));
+  symlinkSync(join("real", "a.csv"), at("link.csv"));
+  symlinkSync("link.csv", at("other.csv"));
+  const file = await replaceFile(at("other.csv"));
+  await file.write("new");
+  await file.commit();
+  expect(readFileSync(at("real/a.csv"), "utf8")).toBe("new");
+  expect(readlinkSync(at("other.csv"))).toBe("link.csv");
+  expect(readlinkSync(at("link.csv"))).toBe(join("real", "a.csv"));
+  expect(readdirSync(at("real"))).toEqual(["a.csv"]);
+});
+
+test("replaceFile refuses links that lead in a circle", async () => {
+  symlinkSync("b.csv", at("a.csv"));
+  symlinkSync("a.csv", at("b.csv"));
+  await expect(replaceFile(at("a.csv"))).rejects.toMatchObject({ code: "ELOOP" });
+  expect(readdirSync(folder)).toEqual(["a.csv", "b.csv"]);
+});
+
+test.runIf(process.getuid?.() === 0)("replaceFile keeps the owner of the old file", async () => {
+  writeFileSync(at("a.csv"), "old");
+  chownSync(at("a.csv"), 1234, 4321);
+  const file = await replaceFile(at("a.csv"));
+  await file.write("new");
+  await file.commit();
+  expect(statSync(at("a.csv"))).toMatchObject({ uid: 1234, gid: 4321 });
 });
 
 test("replaceFile refuses a folder that is not there, and a folder in the file's place", async () => {

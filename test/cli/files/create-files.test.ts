@@ -1,6 +1,5 @@
 import {
   existsSync,
-  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -11,7 +10,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { createFiles, writeWhole } from "../../../src/cli/files/write-files.js";
+import { createFiles } from "../../../src/cli/files/create-files.js";
 
 let folder = "";
 beforeEach(() => {
@@ -70,7 +69,7 @@ test("createFiles says so where a file stands in place of a folder further up, a
   writeFileSync(at("file"), "mine");
   const [fault] = await createFiles(at("file", "x", "y"), two);
   expect(fault?.message).toBe(
-    `${at("file", "x", "y")} was not written: a file stands where a folder should be`,
+    `${at("file", "x", "y")} was not written: a part of its path is a file, not a folder`,
   );
   expect(readdirSync(folder)).toEqual(["file"]);
 });
@@ -94,13 +93,3 @@ test.runIf(existsSync("/proc/self"))(
   },
   1000,
 );
-
-test("writeWhole replaces a file, follows a link to it, and leaves no other file", async () => {
-  mkdirSync(at("real"));
-  writeFileSync(at("real", "sheet.txt"), "old");
-  symlinkSync(at("real", "sheet.txt"), at("link.txt"));
-  await writeWhole(at("link.txt"), "new");
-  expect(readFileSync(at("real", "sheet.txt"), "utf8")).toBe("new");
-  expect(readdirSync(at("real"))).toEqual(["sheet.txt"]);
-  expect(readdirSync(folder)).toEqual(["link.txt", "real"]);
-});

@@ -1,15 +1,7 @@
 import { mkdir, rm, rmdir, stat, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
-import writeFileAtomic from "write-file-atomic";
 import { error, type Fault } from "../../core/fault.js";
 import { writeFault } from "./write-fault.js";
-
-/** Puts a new text in place of an old one in one step; a pipe or device is written to, never replaced. */
-export async function writeWhole(path: string, text: string): Promise<void> {
-  const there = await stat(path).catch(() => undefined);
-  if (there === undefined || there.isFile()) await writeFileAtomic(path, text);
-  else await writeFile(path, text);
-}
 
 /** Removes folders that were made and are empty, from the innermost out. */
 async function removeFolders(made: readonly string[]): Promise<void> {
