@@ -20,13 +20,13 @@ describe("sweep", () => {
       "csv",
     );
     expect(status).toBe(0);
-    expect(rowsOf(out).map((row) => [row["tanks.six.cover"], row["handling.drain"]])).toEqual([
-      ["lid", "10 s"],
-      ["lid", "20 s"],
-      ["lid", "30 s"],
-      ["none", "10 s"],
-      ["none", "20 s"],
-      ["none", "30 s"],
+    expect(rowsOf(out).map((row) => [row["tanks.six.cover"], row["handling.drain_s"]])).toEqual([
+      ["lid", "10"],
+      ["lid", "20"],
+      ["lid", "30"],
+      ["none", "10"],
+      ["none", "20"],
+      ["none", "30"],
     ]);
   });
 
@@ -146,13 +146,25 @@ describe("sweep", () => {
       "csv",
     );
     expect(Object.keys(rowsOf(out)[0]!)).toEqual([
-      "handling.drain",
+      "handling.drain_s",
       "longest_dip_s",
       "cost_EUR",
       "order_2_cost_per_part_EUR",
     ]);
     const { status, err } = await sweep(...vary("handling.drain=10 s,20 s"), "--result", "profit");
     expect([status, err]).toEqual([2, expect.stringContaining('there is no result "profit"')]);
+  });
+
+  test("has the values as they were written in text and JSON, and as numbers in the decimal sign asked for in CSV", async () => {
+    const args = vary("dyes.brick.dilution=1:9,1:8.5", "handling.drain=10.5 s,1 min");
+    expect((await sweep(...args)).out).toMatch(/^1:9 +10\.5 s /m);
+    const { combinations } = await json(...args);
+    expect(combinations[3].values).toEqual({ "dyes.brick.dilution": "1:8.5", "handling.drain": "1 min" });
+    const { out } = await sweep(...args, "--result", "loads", "--format", "csv", "--decimal", "comma");
+    expect(out.split("\r\n").slice(0, 2)).toEqual([
+      "dyes.brick.dilution_percent;handling.drain_s;loads",
+      expect.stringMatching(/^10;10,5;\d+$/),
+    ]);
   });
 
   for (const columns of [60, 80])

@@ -4,20 +4,13 @@ import type { Report } from "../report.js";
 import type { Column, Table } from "../table.js";
 import { restsInWords } from "../words/assumed.js";
 import { type ResultColumn, resultColumns } from "./columns.js";
+import { type KeyColumn, keyColumn, type VariedKey } from "./key-columns.js";
 
 /** One combination: the text of each value, and what came of it. */
 export interface SweepRow {
   readonly values: readonly string[];
   readonly results: PlanResults | null;
   readonly error: { readonly code: string; readonly message: string } | null;
-}
-
-/** A key that varies. */
-export interface VariedKey {
-  readonly key: string;
-  /** What the key is made of, as written. */
-  readonly names: readonly string[];
-  readonly values: readonly string[];
 }
 
 /** The shortest end of each key that no other key has: "volume" of "tanks.six.volume". */
@@ -54,12 +47,20 @@ function pick(columns: readonly ResultColumn[], names: readonly string[]): Outco
       );
 }
 
-function table(keys: readonly Column[], columns: readonly ResultColumn[], rows: readonly SweepRow[]): Table {
+function table(
+  keys: readonly (Pick<KeyColumn, "column"> & Partial<KeyColumn>)[],
+  columns: readonly ResultColumn[],
+  rows: readonly SweepRow[],
+): Table {
   const error = rows.some((row) => row.error !== null);
   return {
-    columns: [...keys, ...columns, ...(error ? [{ key: "error", title: "error" }] : [])],
+    columns: [
+      ...keys.map(({ column }) => column),
+      ...columns,
+      ...(error ? [{ key: "error", title: "error" }] : []),
+    ],
     rows: rows.map(({ values, results, error: why }) => [
-      ...values,
+      ...values.map((text, i) => keys[i]!.cells?.get(text) ?? text),
       ...columns.map(({ of }) => (results === null ? null : of(results))),
       ...(error ? [why?.code ?? ""] : []),
     ]),
@@ -77,7 +78,9 @@ export function sweepReport(
   const picked = wanted === undefined ? done(columns) : pick(columns, wanted);
   if (!picked.ok) return picked;
   const short = shortNames(varied);
-  const keys = varied.map(({ key }, i): Column => ({ key, title: short[i]!, align: "left", tone: "strong" }));
+  const asWritten = varied.map(({ key }, i) => ({
+    column: { key, title: short[i]!, align: "left", tone: "strong" } satisfies Column,
+  }));
   const rests = new Set(worked.flatMap(({ restsOnAssumed }) => restsOnAssumed));
   const read =
     wanted === undefined
@@ -101,9 +104,9 @@ export function sweepReport(
         error: why,
       })),
     },
-    rows: table(keys, picked.value, rows),
+    rows: table(varied.map(keyColumn), picked.value, rows),
     blocks: [
-      { kind: "table", table: table(keys, read, rows) },
+      { kind: "table", table: table(asWritten, read, rows) },
       ...(alike === "" ? [] : [{ kind: "paragraph" as const, text: `Alike in all: ${alike}.` }]),
       ...(rests.size === 0
         ? []
