@@ -18,6 +18,7 @@ import { ndjsonRows } from "../../src/report/format/ndjson.js";
 import { plain } from "../../src/report/format/paint.js";
 import type { RowFormat } from "../../src/report/format/row-format.js";
 import { text } from "../../src/report/format/text.js";
+import type { Report } from "../../src/report/report.js";
 import { selectColumns } from "../../src/report/select-columns.js";
 import { batch } from "../core/plan/sample.js";
 
@@ -140,6 +141,37 @@ describe("costReport", () => {
     expect(report).toMatch(
       /sample 1, tray: on grey a good part costs \d+\.\d\d EUR; for equal profit the price on white before tax must lie 0\.26 EUR above that on grey\./,
     );
+  });
+
+  const headOf = (input: Batch, print: (report: Report) => string): string => {
+    const lines = print(costReport([planned(input)])).split("\n");
+    return lines[lines.findIndex((line) => line.includes("batch"))]!;
+  };
+  const asMarkdown = ({ blocks }: Report): string => markdown(blocks);
+
+  test("says for people that tax is in the price where it is, and keeps the name of the column in CSV", () => {
+    const untaxed = { ...sold, pricing: { ...sold.pricing!, tax: 0 } };
+    expect(headOf(sold, asMarkdown)).toContain("| price with tax |");
+    expect(headOf(untaxed, asMarkdown)).toMatch(/\| price \|$/);
+    for (const input of [sold, untaxed])
+      expect(headOf(input, ({ rows }) => csv(rows, style))).toContain(",price_EUR,");
+  });
+
+  test("has in JSON the tax that is in a price, as a share of the net price", () => {
+    const [order] = costReport([planned(sold)]).data.orders as { tax: number }[];
+    expect(order!.tax).toBe(0.2);
+    expect(planned(batch).orders[0]).not.toHaveProperty("tax");
+  });
+
+  test("lists bases for people where a part in one shade is ordered on several", () => {
+    const [first, ...rest] = sold.orders;
+    const on = (name: string) => ({ ...first!, base: { name } });
+    expect(headOf(sold, asMarkdown)).not.toContain("base");
+    expect(headOf({ ...sold, orders: [on("white"), ...rest] }, asMarkdown)).not.toContain("base");
+    const two = [on("white"), on("grey")].map((order, index) => ({ ...order, index }));
+    const report = costReport([planned({ ...sold, orders: two })]);
+    expect(headOf({ ...sold, orders: two }, asMarkdown)).toContain("| shade | base | quantity |");
+    expect(markdown(report.blocks)).toMatch(/\| deep \| white \|[^\n]*\n[^\n]*\| deep \| grey \|/);
   });
 
   test("gives the same bytes for the same batch, in every format", () => {
@@ -293,6 +325,8 @@ describe("costChangeReport", () => {
   test("counts changed, new and gone orders and says why costs moved", () => {
     const said = text(report.blocks, 200, plain);
     expect(said).toContain("1 changed, 0 the same, 1 new, 1 gone");
+    // One order is gone and another new, alike but for their bases.
+    expect(said).toMatch(/shade +base +status/);
     expect(said).toMatch(/labour per hour \+\d\.\d\d \(34\.00 -> 36\.00\)/);
   });
 

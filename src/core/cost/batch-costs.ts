@@ -23,6 +23,8 @@ export interface CostedOrder {
   readonly otherBases: readonly OtherBase[];
   readonly netPrice?: number;
   readonly price?: number;
+  /** In the price, as a share of the net price. */
+  readonly tax?: number;
   readonly restsOnAssumed: RestsOn;
 }
 

@@ -9,6 +9,7 @@ import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { trimmed } from "../words/digits.js";
 import { money } from "../words/money.js";
+import { basesShown } from "./bases-shown.js";
 import { causeInWords, signedMoney } from "./cause-words.js";
 import { countColumn, lineColumns, moneyColumn, textColumn } from "./columns.js";
 
@@ -121,7 +122,8 @@ export function costChangeReport(comparison: CostComparison, bad = 0, badBefore 
   const { currency, counts, totalBefore, totalNow, orders } = comparison;
   const table = rows(comparison);
   const titled = table.columns.map((column) => ({ ...column, title: short[column.title] ?? column.title }));
-  const kept = titled.flatMap(({ title }, i) => (narrow.includes(title) ? [i] : []));
+  const titles = basesShown(orders) ? [...narrow, "base"] : narrow;
+  const kept = titled.flatMap(({ title }, i) => (titles.includes(title) ? [i] : []));
   const differing: Table = {
     columns: kept.map((i) => titled[i]!),
     rows: table.rows.filter((_, i) => orders[i]!.status !== "same").map((row) => kept.map((i) => row[i]!)),

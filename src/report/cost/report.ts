@@ -1,6 +1,8 @@
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
+import { priceTitle } from "../words/price.js";
+import { basesShown } from "./bases-shown.js";
 import { costColumns, costRow } from "./columns.js";
 import { batchRecord, type CostEntry, orderRecords } from "./entry.js";
 import { offerBlocks } from "./offer-blocks.js";
@@ -11,10 +13,14 @@ export const currencyOf = (entries: readonly Pick<CostEntry, "currency">[]): str
   entries.find(({ currency }) => currency !== null)?.currency ?? null;
 
 /** One row an order over all batches; money columns name the currency, which all batches share. */
-function costRows(entries: readonly CostEntry[]): Table {
+function costTable(entries: readonly CostEntry[]): Table {
   const spread = entries.some((entry) => entry.spread !== undefined);
   return {
-    columns: costColumns(currencyOf(entries), spread),
+    columns: costColumns(currencyOf(entries), spread).map((column) =>
+      column.title === "price"
+        ? { ...column, title: priceTitle(entries.flatMap(({ orders }) => orders)) }
+        : column,
+    ),
     rows: entries.flatMap((entry) =>
       entry.orders.map((order, i) =>
         costRow(order, spread ? (entry.spread?.outputs.costPerPart?.[i] ?? null) : undefined),
@@ -25,8 +31,10 @@ function costRows(entries: readonly CostEntry[]): Table {
 
 /** What each order costs, over one or many batches, and how sure that is where it was drawn. */
 export function costReportOf(entries: readonly CostEntry[]): Report {
-  const rows = costRows(entries);
-  const narrow = ["batch", "order", "part", "shade", "quantity", "cost per part", "total", "price"];
+  const rows = costTable(entries);
+  const orders = entries.flatMap((entry) => entry.orders);
+  const naming = ["batch", "order", "part", "shade", ...(basesShown(orders) ? ["base"] : [])];
+  const narrow = [...naming, "quantity", "cost per part", "total", priceTitle(orders)];
   const money = narrow.slice(-3);
   // A mark on the column says it of all rows: some order in it rests on what was assumed.
   const rests = [...new Set(entries.flatMap(({ totals }) => totals.restsOnAssumed))];

@@ -6,6 +6,7 @@ import type { Block } from "../report.js";
 import { degrees } from "../words/amounts.js";
 import { footnote, mark } from "../words/assumed.js";
 import { money, moneyDigits } from "../words/money.js";
+import { priceTitle } from "../words/price.js";
 import { clock } from "../words/times.js";
 import { bathBlocks } from "./bath-blocks.js";
 
@@ -80,7 +81,7 @@ function costBlocks(plan: Plan): Block[] {
           { key: "good", title: "good" },
           { key: "started", title: "started" },
           { key: "per_part", title: "per good part", digits, tone: "strong" },
-          ...(priced ? [{ key: "price", title: "price", digits }] : []),
+          ...(priced ? [{ key: "price", title: priceTitle(plan.orders), digits }] : []),
           { key: "total", title: "total", digits },
         ],
         rows: plan.orders.map((order) => [

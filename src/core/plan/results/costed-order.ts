@@ -36,9 +36,9 @@ export function costedOrder(
   // What does not come out as ordered has no price.
   if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
-  return price.ok
-    ? { value: { ...value, netPrice: price.value.netPrice, price: price.value.price }, faults: [] }
-    : { value, faults: price.faults };
+  if (!price.ok) return { value, faults: price.faults };
+  const { netPrice, price: taxed } = price.value;
+  return { value: { ...value, netPrice, price: taxed, tax: batch.pricing.tax }, faults: [] };
 }
 
 /** What is said of an order that costs more than the batch allows. */
