@@ -108,21 +108,27 @@ export type { Lch, Reading, Xyz } from "./core/model/colour.js";
 export type { UptakePoint } from "./core/uptake/fit/fit-law.js";
 export { fitUptake, type UptakeFit, type UptakeFits } from "./core/uptake/fit/fit-uptake.js";
 export { celsiusForFactor, rateFactor } from "./core/uptake/law/arrhenius.js";
-export { type DipTimer, depthAt, secondsForDepth, type UptakeModel } from "./core/uptake/law/depth.js";
+export { type DipTimer, depthAt, dipSeconds, equivalentSeconds } from "./core/uptake/law/dip-time.js";
 export { strengthForUptake, uptakeAtStrength } from "./core/uptake/law/isotherm.js";
 export { lawInverse, lawUptake } from "./core/uptake/law/laws.js";
+export { freshDepth, freshSeconds, type UptakeModel } from "./core/uptake/law/uptake-model.js";
 export {
   describeShade,
-  type ShadeBath,
+  type Known,
   type ShadeDescription,
-  type ShadeMakeUp,
   type ShadePoint,
-  type ShadeSensitivity,
-  type ShadeTime,
-  type ShadeWish,
 } from "./core/uptake/shade/describe-shade.js";
+export type { MovedBase } from "./core/uptake/shade/moved-base.js";
 export type { Hold, Influence, Sensitivity } from "./core/uptake/shade/sensitivity.js";
+export type {
+  ShadeBath,
+  ShadeMakeUp,
+  ShadeSensitivity,
+  ShadeTime,
+  ShadeWish,
+} from "./core/uptake/shade/shade-time.js";
 export type { WayOut } from "./core/uptake/shade/slower-dip.js";
+export type { DoubtFrom } from "./core/uptake/shade/time-doubt.js";
 export type { LeaveOneOut } from "./core/uptake/swatches/choose-law.js";
 
 // Baths: making up, mixing, heat, rinsing, life.

@@ -161,9 +161,9 @@ test("plan gives status 1 for a limit that is exceeded and a shade out of reach,
 const impossible: Readonly<Record<string, readonly string[]>> = {
   "heater-too-weak": ["--set", "tanks.six.heater=150 W"],
   "part-too-large": ["--set", "parts.hook.mass=400 g"],
-  "bath-too-weak": [
+  "too-little-dye": [
     "--set",
-    "baths.0.start={ volume: 5.9 L, strength: 20 % }",
+    "baths.0.start={ volume: 5.9 L, strength: 0.01 % }",
     "--set",
     "baths.0.topUp=none",
   ],

@@ -86,11 +86,11 @@ test("shade asks for more time in a weaker or cooler bath, and for a swatch's ow
   expect(await seconds("--temperature", "75C")).toBeGreaterThan(70);
 });
 
-test("shade gives status 1 for a colour out of reach and for a bath too weak at any time", async () => {
+test("shade gives status 1 for a colour out of reach, and a weak bath its time", async () => {
   const far = await shade("restock.yaml", "--dye", "teal", "--target", "#00ff88");
   expect([far.status, far.out]).toEqual([1, expect.stringContaining("does not reach")]);
   const weak = await shade("restock.yaml", "--target", "brick-deep", "--strength", "40%");
-  expect([weak.status, weak.out]).toEqual([1, expect.stringContaining("too weak")]);
+  expect([weak.status, weak.out]).toEqual([0, expect.stringContaining("over the longest dip")]);
 });
 
 test("shade gives the dilution and the temperature that bring a quick dip to a minute", async () => {
@@ -122,13 +122,24 @@ test("shade marks another base as an estimate", async () => {
   expect(out).toContain("An estimate");
 });
 
-test("shade names a next swatch near the time that is in doubt", async () => {
-  const { suggestion } = json(
-    (await shade("restock.yaml", "--target", "brick-deep", "--suggest", "--format", "json")).out,
+test("shade --trial multiplies all times by that of the trial, from CIELAB or hex, and says so", async () => {
+  const at = async (...args: string[]) =>
+    json((await shade("restock.yaml", "--target", "brick-deep", ...args, "--format", "json")).out);
+  const plain = await at("--strength", "70%");
+  const tried = await at("--strength", "70%", "--trial", "90 s, 49.2,36.9,12.2");
+  expect(tried.target.seconds / plain.target.seconds).toBeCloseTo(tried.trial.factor, 9);
+  const same = await at(
+    "--strength",
+    "70%",
+    "--trial",
+    `${plain.target.seconds} s, ${plain.target.lab.join(",")}`,
   );
-  expect(suggestion.seconds).toBeGreaterThan(60);
-  expect(suggestion.seconds).toBeLessThan(180);
-  expect(suggestion.widthThen).toBeLessThan(suggestion.widthNow);
+  expect(same.trial.factor).toBeCloseTo(1, 4);
+  expect(tried.target.intervalFrom).not.toBe("temperature");
+  const hex = await at("--trial", `60 s, ${plain.target.hex}`);
+  expect(hex.trial.factor).toBeGreaterThan(0);
+  for (const bad of ["49,36,12", "60 s", "soon, 49,36,12"])
+    expect((await shade("restock.yaml", "--target", "brick-deep", "--trial", bad)).status).toBe(2);
 });
 
 test("two swatches give first-order and say that nothing checks it", async () => {
@@ -213,17 +224,19 @@ test("shade refuses an unknown dye, target, base, strength and temperature, all 
     "gray",
   );
   expect(many.err.match(/error/g)?.length).toBeGreaterThanOrEqual(3);
-  expect((await shade("restock.yaml", "--dye", "teal", "--suggest")).status).toBe(2);
 });
 
 for (const columns of [60, 80])
   test(`shade keeps its lines within ${columns} columns`, async () => {
-    const { out } = await runFake(["shade", "restock.yaml", "--target", "brick-deep", "--suggest"], {
-      ...folderIo(examples),
-      columns,
-      outIsTerminal: true,
-      env: { NO_COLOR: "1" },
-    });
+    const { out } = await runFake(
+      ["shade", "restock.yaml", "--target", "brick-deep", "--trial", "60 s, 49,37,12"],
+      {
+        ...folderIo(examples),
+        columns,
+        outIsTerminal: true,
+        env: { NO_COLOR: "1" },
+      },
+    );
     for (const line of out.split("\n")) expect(widthOf(line)).toBeLessThanOrEqual(columns);
   });
 

@@ -37,10 +37,14 @@ export function checkValues(batch: PartlyRead, report: Report): void {
     const dye = own(batch.dyes, shade.dye);
     if (seconds === undefined || dye === undefined || dye === null) continue;
     const swatches = items(dye.swatches);
-    const times = swatches.flatMap(([, swatch]) =>
+    const fresh = swatches.filter(
+      ([, swatch]) =>
+        swatch.strength === undefined && swatch.temperature === undefined && swatch.time?.value !== 0,
+    );
+    const times = fresh.flatMap(([, swatch]) =>
       swatch.time?.value === undefined ? [] : [swatch.time.value],
     );
-    if (times.includes(seconds) || times.length < swatches.length) continue;
+    if (times.includes(seconds) || times.length < fresh.length) continue;
     report(
       "swatch-missing",
       ["shades", name, "swatch"],

@@ -2,7 +2,10 @@ import * as z from "zod";
 import { topUpRecords, topUpRules } from "../../core/bath/load/top-up-rules.js";
 import type { TopUpRule } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
+import { check } from "./check.js";
+import { hex, lab } from "./colours.js";
 import type { Snippet } from "./leaf.js";
+import { oneOfKeys } from "./one-of-forms.js";
 import { count, text } from "./plain-values.js";
 import { percent, quantity, written } from "./quantities.js";
 
@@ -61,6 +64,39 @@ export const bath = () =>
     start: z
       .union([z.enum(["fresh"]).meta({ description: "made up for this batch", default: "fresh" }), kept()])
       .meta({ description: "what is in the tank before the first load" })
+      .optional(),
+    trial: z
+      .strictObject({
+        time: quantity(
+          "time",
+          { description: "dip time of the trial", examples: ["45 s"] },
+          { positive: true },
+        ),
+        lab: lab({
+          description: "CIELAB of the dried part as read",
+          examples: [[69.0, 39.8, 20.1]],
+        }).optional(),
+        hex: hex({
+          description: "its colour as a screen shows it, sRGB, D65/2",
+          examples: ["#d9603b"],
+        }).optional(),
+      })
+      .check(
+        check((trial, report) => {
+          const given = (["lab", "hex"] as const).filter((key) => key in trial);
+          if (given.length !== 1)
+            report(
+              "trial-colour",
+              [],
+              given.length === 0 ? "the trial has no colour" : "the trial has two colours",
+              "write one: lab: [69.0, 39.8, 20.1], or hex",
+            );
+        }),
+      )
+      .meta({
+        description: "one dip in this bath as it is now: corrects all times in it",
+        ...oneOfKeys(["lab", "hex"]),
+      })
       .optional(),
     topUp: z
       .enum(topUpRules)

@@ -8,6 +8,7 @@ import {
   parseDilution,
 } from "../../core/quantity/parse/parse-dilution.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
+import { lawNames } from "../../core/uptake/law/laws.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
@@ -18,15 +19,29 @@ import { liquidOrPowder, quantity, withRange } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
-/** What a dip time in a fresh bath has given. */
+/** What a dip has given, in a fresh bath or another. */
 const swatch = () =>
   z
     .strictObject({
       time: quantity(
         "time",
-        { description: "dip time in a fresh bath", examples: ["30 s"] },
-        { positive: true },
+        { description: "dip time; 0 s for the bare base as it was dyed on", examples: ["30 s"] },
+        { least: 0, limits: "0 s or more" },
       ),
+      strength: quantity(
+        "percent",
+        {
+          description: "strength of the bath, if it was weakened: tells how strength changes dip times",
+          examples: ["50 %"],
+          default: "100 %",
+        },
+        { least: 0.05, most: 3, limits: "between 5 % and 300 %" },
+      ).optional(),
+      temperature: quantity("temperature", {
+        description: "temperature of the bath, if it was another: tells how temperature changes dip times",
+        examples: ["76 °C"],
+        otherwise: "that of the dye",
+      }).optional(),
       lab: lab({ description: "CIELAB as read", examples: [[73.5, 33.0, 15.9]] }).optional(),
       hex: hex({ description: "colour as a screen shows it, sRGB, D65/2", examples: ["#d9603b"] }).optional(),
       reflectance: text({
@@ -36,6 +51,13 @@ const swatch = () =>
     })
     .check(
       check((swatch, report) => {
+        if (swatch.time?.value === 0 && ("strength" in swatch || "temperature" in swatch))
+          report(
+            "bare-swatch",
+            ["strength" in swatch ? "strength" : "temperature"],
+            "a swatch of 0 s is the bare base and was in no bath",
+            "leave out its strength and temperature",
+          );
         const given = swatchColours.filter((key) => key in swatch);
         if (given.length === 0)
           report(
@@ -118,7 +140,7 @@ export const dye = () =>
         .meta({ description: "colours by dip time, in a fresh bath at the dilution and temperature above" })
         .optional(),
       law: z
-        .enum(["auto", "first-order", "second-order", "parabolic", "cegarra-puente"])
+        .enum(["auto", ...lawNames])
         .meta({ description: "uptake law", default: defaults.dye.law })
         .optional(),
       rate: quantity(
@@ -129,6 +151,15 @@ export const dye = () =>
           otherwise: "fitted to the swatches",
         },
         { positive: true },
+      ).optional(),
+      strengthExponent: number(
+        {
+          description:
+            "p, where a bath of strength s takes s^-p times as long; only to fix it by hand, swatches with a strength tell it",
+          examples: [1.4],
+          otherwise: "between 1 and 2, by the law",
+        },
+        { from: 0.5, to: 4 },
       ).optional(),
       saturation: number(
         { description: "strength at which the uptake levels off, see the uptake laws", examples: [0.8] },
@@ -223,12 +254,12 @@ export const dye = () =>
               : "swatches of a liquid are given for a dye that is weighed in",
             of === "liquid" ? "write a dilution by volume, such as 1:9" : "write a dilution such as 20 g/L",
           );
-        const seen = new Map<number, number>();
+        const seen = new Map<string, number>();
         (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
           const seconds = swatch?.time?.value;
           if (seconds === undefined) return;
-          const first = seen.get(seconds);
-          if (first === undefined) seen.set(seconds, i);
+          const dip = `${seconds} ${swatch?.strength?.value} ${swatch?.temperature?.value}`;
+          if (!seen.has(dip)) seen.set(dip, i);
           else
             report(
               "swatch-twice",

@@ -58,9 +58,10 @@ const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefi
 const completeDye = rememberBy((dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
-  swatches: mapped(dye.swatches ?? [], (swatch) => ({ time: swatch.time, colour: colourOf(swatch) })),
+  swatches: mapped(dye.swatches ?? [], (swatch) => ({ ...swatch, colour: colourOf(swatch) })),
   law: dye.law ?? law,
   activationEnergy: dye.activationEnergy ?? assumedActivation,
+  strengthExponent: dye.strengthExponent === undefined ? undefined : given(dye.strengthExponent),
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
 }));

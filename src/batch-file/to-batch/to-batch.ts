@@ -88,6 +88,10 @@ const dye = rememberBy(
       reading: of.reading,
       swatches: mapped(of.swatches, (swatch) => ({
         seconds: swatch.time.value,
+        ...(swatch.strength === undefined || swatch.strength.value === 1
+          ? {}
+          : { strength: swatch.strength.value }),
+        ...(swatch.temperature === undefined ? {} : { celsius: swatch.temperature.value }),
         colour: colour(swatch.colour),
       })),
       law: of.law,
@@ -95,6 +99,8 @@ const dye = rememberBy(
       saturation: of.saturation,
       stock: of.stock?.value,
       activationEnergyJPerMol: of.activationEnergy.value,
+      activationEnergyAssumed: of.activationEnergy.assumed === true,
+      strengthExponent: of.strengthExponent?.value,
       uptakePerDm2: of.uptake.value,
       uptakeAssumed: of.uptake.assumed === true,
       uptakeFound: found(of.uptake),
@@ -192,6 +198,13 @@ function start(of: Spec["baths"][number]["start"]): model.BathStart {
   return { kind: "fresh" };
 }
 
+/** One dip in a bath as it is. */
+const trial = (of: Spec["baths"][number]["trial"]): model.Bath["trial"] =>
+  of && {
+    seconds: of.time.value,
+    colour: of.lab === undefined ? { kind: "hex", hex: of.hex ?? "" } : { kind: "lab", lab: of.lab },
+  };
+
 const named = <T, U>(
   entries: { readonly [name: string]: T },
   make: (of: T, name: string) => U,
@@ -246,6 +259,7 @@ export function toBatch(spec: Spec): model.Batch {
           tank: tanks.get(bath.tank)!,
           dye: dyes.get(bath.dye)!,
           start: start(bath.start),
+          trial: trial(bath.trial),
           topUp: bath.topUp,
           after: bath.after,
           everyDays: bath.every?.value,

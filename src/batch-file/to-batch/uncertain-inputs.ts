@@ -48,7 +48,21 @@ function isUsed(path: Path, spec: Spec): boolean {
 }
 
 /** Every figure of a batch that carries ± or was assumed, where an order can rest on it. */
-export const uncertainInputs = (spec: Spec): UncertainInput[] =>
+export const uncertainInputs = (spec: Spec): UncertainInput[] => [
+  ...givenInputs(spec),
+  ...exponentInputs(spec),
+];
+
+/** The strength exponent of every dye whose swatches do not tell it: between 1 and 2. */
+const exponentInputs = (spec: Spec): UncertainInput[] =>
+  Object.entries(spec.dyes).flatMap(([name, { strengthExponent, swatches }]) => {
+    const path = ["dyes", name, "strengthExponent"];
+    const known = strengthExponent !== undefined || swatches.some(({ strength }) => strength !== undefined);
+    if (known || !isUsed(path, spec)) return [];
+    return [{ path, value: 1.5, halfWidth: 0.5, least: 0.5, most: 4, assumed: true }];
+  });
+
+const givenInputs = (spec: Spec): UncertainInput[] =>
   amountsOf(spec).flatMap(({ path, amount }) => {
     if (!(amount.plusMinus !== undefined && amount.plusMinus > 0) || !isUsed(path, spec)) return [];
     const most = mostOf(path, spec);

@@ -1,7 +1,7 @@
 import { error, type Fault } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
-import { dyeModel } from "../../core/uptake/shade/aim.js";
+import { dyeModel } from "../../core/uptake/shade/dye-model.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { checkReport } from "../../report/check/report.js";
 import { placed } from "../batch/on-batch.js";

@@ -1,7 +1,8 @@
 import { srgbReading } from "../../core/colour/screen/srgb.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Shade } from "../../core/model/batch.js";
-import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
+import { aimAt } from "../../core/uptake/shade/aim.js";
+import { dyeModel } from "../../core/uptake/shade/dye-model.js";
 import type { Given } from "./given.js";
 
 /** The colour of a shade: as it was given, or what its dip time gives in a fresh bath on the dye's own base. */

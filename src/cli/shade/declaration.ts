@@ -23,12 +23,16 @@ export const shade: CommandDeclaration = {
     { flags: "--strength <share>", description: "of the bath, a fresh one has 100%: default 100%" },
     { flags: "--temperature <temp>", description: "of the bath: default the dye's own" },
     { flags: "--base <name>", description: "base of the spec that is dipped: default the swatches'" },
-    { flags: "--suggest", description: "name the next swatch that makes the time surest" },
+    {
+      flags: "--trial <dip>",
+      description: "one dip in this bath, time and colour read: '45 s, 69.0,39.8,20.1'; corrects all times",
+    },
   ],
   examples: [
     "dipwright shade batch.yaml --dye brick",
+    "dipwright shade batch.yaml --target brick-deep --strength 80% --trial '45 s, 52,30,11'",
     "dipwright shade batch.yaml --dye brick --target 49,37,12 --strength 80%",
-    "dipwright shade batch.yaml --target brick-deep --temperature 75C --suggest",
+    "dipwright shade batch.yaml --target brick-deep --temperature 75C",
   ],
   formats: formatsOf("picture"),
   load: async () => (await import("./execute.js")).execute,

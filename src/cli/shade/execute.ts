@@ -4,9 +4,9 @@ import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
-import { aimAt, dyeModel } from "../../core/uptake/shade/aim.js";
-import { describeShade, type ShadeBath, type ShadeWish } from "../../core/uptake/shade/describe-shade.js";
-import { suggestSwatch } from "../../core/uptake/swatches/suggest-swatch.js";
+import { parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
+import { describeShade } from "../../core/uptake/shade/describe-shade.js";
+import type { ShadeBath, ShadeWish } from "../../core/uptake/shade/shade-time.js";
 import { shadeReport } from "../../report/shade/report.js";
 import { onBatch, type Worked } from "../batch/on-batch.js";
 import type { Execute, Request } from "../command.js";
@@ -89,7 +89,28 @@ function readWish(
   return failed(...colour.faults.map((fault) => ({ ...fault, message: `--target: ${fault.message}` })));
 }
 
-function readBath(batch: Batch, dye: Dye, read: OptionReader, base: string | undefined): Outcome<ShadeBath> {
+/** What a trial is typed as: "45 s, 69.0,39.8,20.1" or "45 s, #d9603b". */
+function readTrial(typed: string | undefined): Outcome<ShadeBath["trial"]> {
+  if (typed === undefined) return done(undefined);
+  const comma = typed.indexOf(",");
+  const time = parseQuantity("time", comma < 0 ? typed : typed.slice(0, comma));
+  const colour = parseColour(comma < 0 ? "" : typed.slice(comma + 1).trim());
+  const form = "write the time of the dip and the colour read: --trial '45 s, 69.0,39.8,20.1'";
+  if (!time.ok || !(time.value.value > 0))
+    return failed(error("trial-form", [], `--trial: "${typed}" does not begin with a dip time`, form));
+  if (!colour.ok)
+    return failed(error("trial-form", [], `--trial: "${typed}" has no colour behind its time`, form));
+  return done({ seconds: time.value.value, colour: colour.value });
+}
+
+function readBath(
+  batch: Batch,
+  dye: Dye,
+  read: OptionReader,
+  typed: { readonly base: string | undefined; readonly trial: string | undefined },
+): Outcome<ShadeBath> {
+  const { base } = typed;
+  const trial = readTrial(typed.trial);
   const strength =
     read.quantity("strength", "percent", { above: 0, must: "the strength of a bath is above 0 %" }) ?? 1;
   const celsius =
@@ -101,15 +122,21 @@ function readBath(batch: Batch, dye: Dye, read: OptionReader, base: string | und
   const found = base === undefined ? undefined : batch.bases.find(({ name }) => name === base);
   const faults = [
     ...read.faults,
+    ...trial.faults,
     ...(base !== undefined && !found ? [unknown("base", "base", base, batch.bases)] : []),
   ];
-  return faults.length > 0
-    ? failed(...faults)
-    : done({ strength, celsius, ...(found ? { base: found } : {}), ...makeUpOf(batch, dye) });
+  if (faults.length > 0 || !trial.ok) return failed(...faults);
+  return done({
+    strength,
+    celsius,
+    ...(found ? { base: found } : {}),
+    ...(trial.value ? { trial: trial.value } : {}),
+    ...makeUpOf(batch, dye),
+  });
 }
 
 /** The make-up of the first bath of the spec that holds the dye. */
-function makeUpOf(batch: Batch, dye: Dye): Pick<ShadeBath, "makeUp"> {
+function makeUpOf(batch: Batch, dye: Dye): Partial<Pick<ShadeBath, "makeUp">> {
   const tank = batch.baths.find((bath) => bath.dye === dye)?.tank;
   if (tank === undefined) return {};
   const made = makeUp({
@@ -133,12 +160,8 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     );
   const wish = readWish(batch, typed("target"), tolerance);
   if (!dye.ok) return failed(...wish.faults, ...dye.faults);
-  const bath = readBath(batch, dye.value, read, typed("base"));
+  const bath = readBath(batch, dye.value, read, { base: typed("base"), trial: typed("trial") });
   if (!wish.ok || !bath.ok) return failed(...wish.faults, ...bath.faults);
-  if (options.suggest === true && wish.value === undefined)
-    return failed(
-      error("usage", [], "--suggest wants to know for which colour", "add --target with a colour or a shade"),
-    );
   const described = describeShade(dye.value, batch.handling, bath.value, wish.value);
   if (!described.ok) return described;
   if (described.value === null)
@@ -151,25 +174,10 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
       ),
     );
   const { target } = described.value;
-  const missed = target !== null && (!target.reachable || target.tooWeak);
-  const suggestion =
-    options.suggest === true ? suggest(batch, dye.value, wish.value!, bath.value.base) : undefined;
-  return done({ report: shadeReport(described.value, suggestion), missed }, described.faults);
+  const missed = target !== null && !target.reachable;
+  return done({ report: shadeReport(described.value), missed }, described.faults);
 }
 
-function suggest(batch: Batch, dye: Dye, wish: ShadeWish, base: ShadeBath["base"]) {
-  const model = dyeModel(dye, batch.handling);
-  if (!model.ok || !model.value.chosen) return null;
-  const aim = aimAt(
-    model.value,
-    { name: wish.name, dye, target: wish.target, tolerance: wish.tolerance },
-    base,
-  );
-  return aim.ok && aim.value.lab
-    ? (suggestSwatch(model.value.chosen, aim.value.lab, dye.ratePerSecond) ?? null)
-    : null;
-}
-
-/** A shade curve, and the time for a colour. Out of reach or too weak is said and gives status 1. */
+/** A shade curve, and the time for a colour. A colour out of reach gives status 1. */
 export const execute: Execute = (request, io) =>
   onBatch(request, io, ["dyes"], (batch) => work(batch, request.options));

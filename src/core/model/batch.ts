@@ -78,8 +78,13 @@ export interface Found {
 }
 
 export interface Swatch {
+  /** 0: the bare base as it was then. */
   readonly seconds: number;
   readonly colour: Colour;
+  /** Of a weakened bath; absent: 1, a fresh one. */
+  readonly strength?: number;
+  /** Where not the temperature of the others. */
+  readonly celsius?: number;
 }
 
 export interface Dye {
@@ -93,7 +98,7 @@ export interface Dye {
   /** What the swatches were dyed on. */
   readonly base?: Base;
   readonly reading: { readonly illuminant: IlluminantName; readonly observer: ObserverName };
-  /** Fresh bath at the dilution and temperature above; in the order of the file. */
+  /** In a fresh bath at the dilution and temperature above where they do not say otherwise; in the order of the file. */
   readonly swatches: readonly Swatch[];
   readonly law: LawName | "auto";
   readonly ratePerSecond?: number;
@@ -101,6 +106,10 @@ export interface Dye {
   /** On the shelf: mL of concentrate or g of powder. */
   readonly stock?: number;
   readonly activationEnergyJPerMol: number;
+  /** Nobody gave it. */
+  readonly activationEnergyAssumed: boolean;
+  /** p of t(s) = t(1) s^-p, where it is given. */
+  readonly strengthExponent?: number;
   /** κ: mL concentrate or g powder taken up per dm² at depth 1. */
   readonly uptakePerDm2: number;
   /** Nobody gave it, or evidence leaves more than a tenth of the assumed figure's variance. */
@@ -156,6 +165,8 @@ export interface Bath {
   readonly tank: Tank;
   readonly dye: Dye;
   readonly start: BathStart;
+  /** One dip in the bath as it is, which corrects all times in it. */
+  readonly trial?: { readonly seconds: number; readonly colour: Colour };
   readonly topUp: TopUpRule;
   readonly after: "keep" | "dump";
   /** How often this batch is repeated on the bath. */

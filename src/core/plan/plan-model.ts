@@ -9,6 +9,7 @@ import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js"
 import type { RestsOn } from "../model/rests-on.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
+import type { TrialAdvice } from "./advice/trial-advice.js";
 import type { LoadLimit } from "./assign/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
@@ -164,6 +165,8 @@ export interface PlanBath {
   readonly steadyTopUp: PlanSteadyTopUp | null;
   /** Also null where parts drain as long as it helps. */
   readonly longerDrain: PlanLongerDrain | null;
+  /** Which load to read, where a trial dip would correct times that may leave their windows. */
+  readonly trialAdvice: TrialAdvice | null;
   readonly notes: string | null;
 }
 

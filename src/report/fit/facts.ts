@@ -1,6 +1,7 @@
 import type { LawName } from "../../core/model/batch.js";
 import type { UptakeFits } from "../../core/uptake/fit/fit-uptake.js";
 import type { UptakeTable } from "../../core/uptake/fit/uptake-table.js";
+import { uptakeLaws } from "../../core/uptake/law/laws.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 
 /** What a fit of readings is told from. */
@@ -18,6 +19,6 @@ export const readingsSaid = ({ table }: FitFacts): string =>
 
 /** What the constants of a law without a plateau mean; nothing for the others. */
 export const noteOn = (law: LawName): string | undefined =>
-  law === "parabolic"
-    ? "no plateau: in its place the uptake at the longest time, rate = 1/longest"
-    : undefined;
+  uptakeLaws[law].plateau
+    ? undefined
+    : "no plateau: in its place the uptake at the longest time, rate = 1/longest";

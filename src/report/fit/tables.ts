@@ -1,4 +1,5 @@
 import type { UptakeFit } from "../../core/uptake/fit/fit-uptake.js";
+import { uptakeLaws } from "../../core/uptake/law/laws.js";
 import type { Cell, Column, Table } from "../table.js";
 import { significant, timeSaid, withError } from "./digits.js";
 import { type FitFacts, noteOn, readingsSaid } from "./facts.js";
@@ -16,8 +17,8 @@ export function constantsTable(facts: FitFacts): Table {
     const said = withError(value, error);
     return [what, said.value, said.error, unit];
   };
-  const ofPlateau = law === "parabolic" ? `${readingsSaid(facts)} after ${timeSaid(longest)}` : "plateau";
-  const unit = law === "parabolic" ? "" : readingsSaid(facts);
+  const ofPlateau = uptakeLaws[law].plateau ? "plateau" : `${readingsSaid(facts)} after ${timeSaid(longest)}`;
+  const unit = uptakeLaws[law].plateau ? readingsSaid(facts) : "";
   const rows =
     halfTime === undefined
       ? []
@@ -57,7 +58,7 @@ export function lawsTable({ fits, table }: FitFacts): Table {
     rows: fits.perLaw.map((fit) => [
       fit.law === fits.law ? `${fit.law} *` : fit.law,
       fit.limit === undefined ? plateauOf(fit) : limits[fit.limit],
-      fit.parameters === undefined || fit.law === "parabolic" ? null : fit.parameters.rate * seconds,
+      fit.parameters === undefined || !uptakeLaws[fit.law].plateau ? null : fit.parameters.rate * seconds,
       fit.halfTime === undefined ? null : fit.halfTime / seconds,
       fit.residualSum,
       fit.aicc ?? null,
@@ -65,9 +66,9 @@ export function lawsTable({ fits, table }: FitFacts): Table {
   };
 }
 
-/** The parabolic law has none. */
+/** "none" for a law without one. */
 const plateauOf = ({ law, parameters }: UptakeFit): Cell =>
-  law === "parabolic" || parameters === undefined ? "none" : parameters.plateau;
+  uptakeLaws[law].plateau && parameters !== undefined ? parameters.plateau : "none";
 
 /** One row a law, for a spreadsheet. */
 export function fitRows({ fits, table }: FitFacts): Table {

@@ -112,6 +112,18 @@ function whereTheDyeGoes({ dyeBalance: b, dyeFate }: PlanBath): string {
 const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>
   `After each dip: drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${litres(rinseWaterL)} of clear water.`;
 
+/** Which part to read, and what to type then, where that would make the times surer. */
+function trialBlocks({ trialAdvice, bath }: PlanBath): Block[] {
+  if (trialAdvice === null) return [];
+  const { load, seconds } = trialAdvice;
+  return [
+    {
+      kind: "paragraph",
+      text: `Worth a trial: what is not known of this dye in a weaker bath is more than the windows allow. Dry and read one part of load ${load}, write its colour under bath ${bath + 1} as trial: { time: ${Math.round(seconds)} s, lab: [L, a, b] }, and plan the loads behind it again.`,
+    },
+  ];
+}
+
 /** One bath, in the order in which it is worked. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   const after =
@@ -130,6 +142,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     ...(handling.length === 0 ? [] : [{ kind: "list" as const, items: handling }]),
     loadTable(bath),
     { kind: "paragraph", text: afterDip(plan) },
+    ...trialBlocks(bath),
     ...topUps(bath),
     { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
     ...lifeBlocks(plan, bath),

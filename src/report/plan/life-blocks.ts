@@ -7,7 +7,7 @@ import { money, moneyDigits } from "../words/money.js";
 
 const ends: Record<LifeEnd, string> = {
   "longest-dip": "a dip passes the longest",
-  "too-weak": "too weak at any time",
+  "too-little-dye": "less dye left than a load takes up",
   "shelf-life": "shelf life",
   "too-little-liquor": "too little liquor",
   "load-limit": "nothing",

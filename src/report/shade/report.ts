@@ -1,10 +1,10 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { ShadeDescription, ShadePoint } from "../../core/uptake/shade/describe-shade.js";
-import type { SwatchSuggestion } from "../../core/uptake/swatches/suggest-swatch.js";
 import type { Block, Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { decimals } from "../words/digits.js";
+import { lawText, responseText } from "./law.js";
 import { shadePicture } from "./picture.js";
 import { sensitivityBlocks } from "./sensitivity.js";
 import { targetSentences } from "./target.js";
@@ -51,6 +51,7 @@ function targetRow(shade: ShadeDescription): Table {
     number("window_to_s", 1, target.windowSeconds?.[1] ?? null),
     number("interval95_from_s", 1, target.interval95?.[0] ?? null),
     number("interval95_to_s", 1, target.interval95?.[1] ?? null),
+    text("interval_from", target.intervalFrom),
     number("slope_E00_per_s", 4, target.slopePerSecond),
     text("reachable", yes(target.reachable)),
     text("extrapolated", yes(target.extrapolated)),
@@ -61,72 +62,114 @@ function targetRow(shade: ShadeDescription): Table {
   return { columns: fields.map(([column]) => column), rows: [fields.map(([, cell]) => cell)] };
 }
 
-function lawText(shade: ShadeDescription): string {
-  const rate = `${shade.ratePerSecond.toPrecision(3)} /s`;
-  const from = {
-    given: "as given",
-    fitted: "fitted to the swatches",
-    assumed: "assumed, since one swatch does not tell it",
-  };
-  const how =
-    shade.law === "parabolic" && shade.rateFrom === "fitted"
-      ? "(which has no rate of its own)"
-      : `at ${rate}, ${from[shade.rateFrom]}`;
-  const check = shade.leaveOneOut
-    ? ` Left out in turn, each swatch is foretold from the others to ${shade.leaveOneOut.median.toFixed(1)} CIEDE2000 (median; ${shade.leaveOneOut.max.toFixed(1)} at worst).`
-    : " With fewer than three swatches nothing checks it.";
-  return `Uptake: ${shade.law} law ${how}.${check}`;
+const wanted = (shade: ShadeDescription): Block[] => {
+  const { target } = shade;
+  if (target === null) return [];
+  const assumed = !(
+    target.intervalFrom === "temperature" ? shade.activationEnergyKJPerMol : shade.strengthExponent
+  ).measured;
+  const row = (which: string, hex: string | null, lab: readonly number[] | null): Cell[] => [
+    which,
+    hex,
+    ...(lab ?? [null, null, null]),
+  ];
+  return [
+    ...(target.wanted === null
+      ? []
+      : [
+          {
+            kind: "table" as const,
+            table: {
+              columns: [
+                { key: "which", title: "" },
+                { key: "hex", title: "colour", swatch: true },
+                ...labColumns,
+              ],
+              rows: [
+                row("target", target.wantedHex, target.wanted),
+                row("to expect", target.hex, target.lab),
+              ],
+            },
+          },
+        ]),
+    { kind: "list", items: targetSentences(target, assumed) },
+    ...sensitivityBlocks(target),
+  ];
+};
+
+const paragraph = (text: string): Block => ({ kind: "paragraph", text });
+
+function trialBlocks({ trial, dye }: ShadeDescription): Block[] {
+  if (trial === null) return [];
+  const slower = trial.factor >= 1 ? "slower" : "faster";
+  return [
+    paragraph(
+      `The trial of ${duration(trial.seconds)} says that this bath dyes ${slower} than foreseen: all times for ${dye} in it are multiplied by ${trial.factor.toFixed(2)}.`,
+    ),
+  ];
 }
 
-const wanted = (shade: ShadeDescription): Block[] =>
-  shade.target === null
-    ? []
-    : [
-        {
-          kind: "table",
-          table: {
-            columns: [
-              { key: "which", title: "" },
-              { key: "hex", title: "colour", swatch: true },
-              ...labColumns,
-            ],
-            rows: [
-              ["wanted", shade.target.wantedHex, ...shade.target.wanted],
-              ["to expect", shade.target.hex, ...shade.target.lab],
-            ],
-          },
-        },
-        { kind: "list", items: targetSentences(shade.target) },
-        ...sensitivityBlocks(shade.target),
-      ];
+function movedBaseBlocks({ movedBase, base }: ShadeDescription): Block[] {
+  if (movedBase === null) return [];
+  return [
+    paragraph(
+      `The swatches were dyed on a base that is ${movedBase.deltaE00.toFixed(1)} CIEDE2000 from ${base} as it is now. What that does to their colours (estimates), and the dip that comes nearest to the old colour:`,
+    ),
+    {
+      kind: "table",
+      table: {
+        columns: [
+          { key: "dip_s", title: "dip", show: duration },
+          { key: "off_E00", title: "off by", digits: places(1) },
+          { key: "corrected_s", title: "dip instead", show: duration },
+          { key: "corrected_off_E00", title: "then off by", digits: places(1) },
+        ],
+        rows: movedBase.colours.map(({ seconds, deltaE00, correctedSeconds, correctedDeltaE00 }) => [
+          seconds,
+          deltaE00,
+          correctedSeconds,
+          correctedDeltaE00,
+        ]),
+      },
+    },
+  ];
+}
 
-/** Text of a suggestion for the next swatch. */
-function suggestionText(found: SwatchSuggestion | undefined): string {
-  return found === undefined
-    ? "No further swatch would make this time surer than rereading those there are."
-    : `Next swatch: dip one for ${duration(found.seconds)}. The 95 % interval of the time would shrink from ${found.widthNow.toFixed(1)} s to about ${found.widthThen.toFixed(1)} s (in a fresh bath).`;
+function curveBlocks(shade: ShadeDescription): Block[] {
+  if (shade.swatches.length === 1)
+    return [
+      ...(shade.curve.length === 0 ? [] : [{ kind: "table" as const, table: curveTable(shade.curve) }]),
+      paragraph(
+        `One swatch tells only its own colour. Dip at least one more, a quarter and three times as long: dipwright swatches --dye ${shade.dye} says which.`,
+      ),
+    ];
+  return [
+    { kind: "table", table: curveTable(shade.curve) },
+    paragraph(lawText(shade)),
+    paragraph(responseText(shade)),
+    paragraph(`dipwright swatches --dye ${shade.dye} says which swatch would help most.`),
+  ];
 }
 
 /** A shade curve, and the time for a target in it, in every format. */
-export function shadeReport(shade: ShadeDescription, suggestion?: SwatchSuggestion | null): Report {
+export function shadeReport(shade: ShadeDescription): Report {
   const bath = `${degrees(shade.celsius)}, ${percent(shade.strength)} strength${shade.base === null ? "" : `, on ${shade.base}`}`;
-  const asked = suggestion !== undefined;
   const { drawn: _, ...data } = shade;
   return {
     name: "shade",
-    data: { ...data, ...(asked ? { suggestion } : {}) },
-    picture: shadePicture(shade),
+    data,
+    ...(shade.drawn.length === 0 ? {} : { picture: shadePicture(shade) }),
     rows: shade.target === null ? curveTable(shade.curve) : targetRow(shade),
     blocks: [
       { kind: "heading", level: 1, text: `${shade.dye}: ${bath}` },
       ...wanted(shade),
-      ...(asked ? [{ kind: "paragraph" as const, text: suggestionText(suggestion ?? undefined) }] : []),
-      ...(shade.estimated
-        ? [{ kind: "paragraph" as const, text: "An estimate: the swatches were dyed on another base." }]
+      ...trialBlocks(shade),
+      ...movedBaseBlocks(shade),
+      ...(shade.estimated && shade.movedBase === null
+        ? [paragraph("An estimate: the swatches were dyed on another base.")]
         : []),
       { kind: "heading", level: 2, text: "Shade curve" },
-      { kind: "table", table: curveTable(shade.curve) },
-      { kind: "paragraph", text: lawText(shade) },
+      ...curveBlocks(shade),
     ],
   };
 }

@@ -1,5 +1,5 @@
-import type { ShadeTime } from "../../core/uptake/shade/describe-shade.js";
 import type { Influence } from "../../core/uptake/shade/sensitivity.js";
+import type { ShadeTime } from "../../core/uptake/shade/shade-time.js";
 import type { Block } from "../report.js";
 import type { Cell } from "../table.js";
 import { volumeSaid } from "../words/amounts.js";

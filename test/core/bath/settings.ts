@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import type { LifeLoad } from "../../../src/core/bath/life/bath-life.js";
 import type { BathSetting } from "../../../src/core/bath/load/work-load.js";
-import { dipTimer, type UptakeModel } from "../../../src/core/uptake/law/depth.js";
+import { dipTimer } from "../../../src/core/uptake/law/dip-time.js";
 import { lawNames } from "../../../src/core/uptake/law/laws.js";
+import { freshSeconds, type UptakeModel } from "../../../src/core/uptake/law/uptake-model.js";
 import { handling } from "../plan/sample.js";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
@@ -20,12 +21,17 @@ export const setting: BathSetting = {
   dye: { uptakePerDm2: 0.03, dilution: { kind: "liquid", fraction: 0.1 } },
   handling,
   rule: "strength",
-  model,
   timer: dipTimer(model, 80),
   fresh: { volumeL: 6, dye: 600 },
   evaporationLPerSecond: 1e-4,
   coldPerHot: 1,
 };
+
+/** What a depth asks of the bath of `setting`. */
+export const toDepth = (depth: number): { readonly depth: number; readonly freshSeconds: number } => ({
+  depth,
+  freshSeconds: freshSeconds(model, depth)!,
+});
 
 /** Baths of all laws, sizes and losses, with a mix of loads that takes up to a fifth of the dye. */
 export const baths: fc.Arbitrary<{ setting: BathSetting; mix: readonly LifeLoad[] }> = fc
@@ -65,7 +71,6 @@ export const baths: fc.Arbitrary<{ setting: BathSetting; mix: readonly LifeLoad[
         },
         handling: { ...handling, dragOutMlPerDm2: drawn.dragOutMlPerDm2, liquorRatioLPerKg: 0 },
         rule: drawn.rule,
-        model: uptake,
         timer: dipTimer(uptake, uptake.referenceCelsius),
         fresh: { volumeL, dye },
         evaporationLPerSecond: drawn.evaporationLPerHour / 3600,
@@ -74,6 +79,7 @@ export const baths: fc.Arbitrary<{ setting: BathSetting; mix: readonly LifeLoad[
       mix: drawn.loads.map(({ areaDm2PerL, depth }) => ({
         areaDm2: areaDm2PerL * volumeL,
         depth,
+        freshSeconds: freshSeconds(uptake, depth)!,
         parts: 10,
         massG: 50,
       })),

@@ -31,6 +31,7 @@ const dye: Dye = {
   swatches: [],
   law: "parabolic",
   ratePerSecond: 0.01,
+  activationEnergyAssumed: true,
   activationEnergyJPerMol: 75_000,
   uptakePerDm2: 0.5,
   uptakeAssumed: false,

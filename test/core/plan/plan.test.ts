@@ -28,7 +28,7 @@ function forAllPlans(check: (plan: Plan, input: Batch) => void): void {
       if (!plan.ok) {
         for (const fault of plan.faults)
           if (fault.severity === "error")
-            expect(["bath-too-weak", "part-too-large", "margin-and-fees"]).toContain(fault.code);
+            expect(["too-little-dye", "part-too-large", "margin-and-fees"]).toContain(fault.code);
         return;
       }
       done++;
@@ -249,7 +249,7 @@ describe("planBatch", () => {
     expect(faults(batch)).not.toContain("heater-struggles");
   });
 
-  test("refuses a shade whose dye no bath holds, a part no tank takes, a bath too weak at any time", () => {
+  test("refuses a shade whose dye no bath holds, a part no tank takes, a bath with less dye than a load takes up", () => {
     expect(errors({ ...batch, baths: [{ ...bath, dye: { ...dye, name: "other" } }] })).toEqual([
       "no-bath",
       "no-bath",
@@ -257,8 +257,8 @@ describe("planBatch", () => {
     expect(faults({ ...batch, orders: [order(0, { ...tray, massG: 400 }, deep, 1)] })).toEqual([
       "part-too-large",
     ]);
-    const weak = { kind: "kept" as const, volumeL: 6, strength: 0.5, ageDays: 0, areaDm2: 0 };
-    expect(errors({ ...batch, baths: [{ ...bath, start: weak }] })).toEqual(["bath-too-weak"]);
+    const weak = { kind: "kept" as const, volumeL: 6, strength: 1e-4, ageDays: 0, areaDm2: 0 };
+    expect(errors({ ...batch, baths: [{ ...bath, start: weak }] })).toEqual(["too-little-dye"]);
   });
 
   test("warns of a stock that runs short, a large load, a dip too short or too long, a spent bath, an idle bath", () => {
@@ -356,7 +356,7 @@ describe("planBatch", () => {
     expect(plan.baths.map((row) => row.tank)).toEqual(["other"]);
   });
 
-  test("gives a window without a far end where the bath is too weak to leave it", () => {
+  test("gives a weak bath its time and window, and calls it slow, not too weak", () => {
     const white = { name: "white", lab: [93, -0.3, 0.6] as const };
     const { ratePerSecond: _, ...rest } = dye;
     const brick = {
@@ -367,20 +367,28 @@ describe("planBatch", () => {
         { seconds: 60, colour: { kind: "lab" as const, lab: [49.2, 36.9, 12.2] as const } },
         { seconds: 180, colour: { kind: "lab" as const, lab: [41.8, 38.7, 13.9] as const } },
       ],
+      shelfLifeDays: 40,
     };
-    const shade = { name: "mid", dye: brick, target: { kind: "swatch" as const, seconds: 60 }, tolerance: 4 };
+    const shade = {
+      name: "mid",
+      dye: brick,
+      target: { kind: "swatch" as const, seconds: 180 },
+      tolerance: 2,
+    };
     const weak = { kind: "kept" as const, volumeL: 6, strength: 0.58, ageDays: 50, areaDm2: 0 };
-    const input = {
+    const plan = planned({
       ...batch,
-      baths: [{ ...bath, dye: { ...brick, shelfLifeDays: 40 }, start: weak, topUp: "none" as const }],
-      orders: [order(0, hook, { ...shade, dye: { ...brick, shelfLifeDays: 40 } }, 4)],
-    };
-    const one = input.baths[0]!.dye;
-    const plan = planned({ ...input, orders: [order(0, hook, { ...shade, dye: one }, 4)] });
+      baths: [{ ...bath, dye: brick, start: weak, topUp: "none" as const }],
+      orders: [order(0, hook, shade, 4)],
+    });
     const load = plan.baths[0]!.loads[0]!;
+    expect(load.dipSeconds).toBeGreaterThan(180 / 0.58);
+    expect(load.dipSeconds).toBeLessThan(1.01 * (180 / 0.58 ** 2));
     expect(load.windowSeconds![0]).toBeLessThan(load.dipSeconds);
-    expect(load.windowSeconds![1]).toBeNull();
-    expect(plan.warnings.map((fault) => fault.code)).toContain("bath-too-old");
+    expect(load.windowSeconds![1]).toBeGreaterThan(load.dipSeconds);
+    const codes = plan.warnings.map((fault) => fault.code);
+    expect(codes).toContain("bath-too-old");
+    expect(codes).toContain("dip-too-long");
   });
 
   test("says how much to take out of a bath that is too full for its loads, and that a full one cannot be strengthened", () => {
@@ -432,36 +440,6 @@ describe("planBatch", () => {
       yield: 1,
     };
     expect(errors(dry)).toEqual(["bath-dry"]);
-  });
-
-  test("dips within tolerance where a dye levels off just short of a shade, and says so", () => {
-    const { ratePerSecond: _, ...rest } = dye;
-    const quick = {
-      ...rest,
-      ratePerSecond: 0.08,
-      base: { name: "white", lab: [93, -0.3, 0.6] as const },
-      swatches: [
-        { seconds: 15, colour: { kind: "lab" as const, lab: [55, 34, 10] as const } },
-        { seconds: 180, colour: { kind: "lab" as const, lab: [48, 37, 12] as const } },
-      ],
-    };
-    const full = {
-      name: "full",
-      dye: quick,
-      target: { kind: "swatch" as const, seconds: 180 },
-      tolerance: 1.5,
-    };
-    const input = {
-      ...batch,
-      dyes: [quick],
-      baths: [{ ...bath, dye: quick }],
-      orders: [order(0, hook, full, 10)],
-    };
-    const plan = planned(input);
-    expect(plan.warnings.map((fault) => fault.code)).toContain("dye-levels-off");
-    const load = plan.baths[0]!.loads[0]!;
-    expect(load.dipSeconds).toBeGreaterThan(load.windowSeconds![0]);
-    expect(load.windowSeconds![1]).toBeNull();
   });
 
   test("tells of a quick dip once for each shade", () => {

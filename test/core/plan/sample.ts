@@ -25,6 +25,7 @@ export const dye: Dye = {
   swatches: [],
   law: "first-order",
   ratePerSecond: 0.012,
+  activationEnergyAssumed: true,
   activationEnergyJPerMol: 75_000,
   uptakePerDm2: 0.03,
   uptakeAssumed: false,

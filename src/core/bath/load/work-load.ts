@@ -1,5 +1,5 @@
 import type { Dye, Handling, TopUpRule } from "../../model/batch.js";
-import { type DipTimer, deepestDepth, type UptakeModel } from "../../uptake/law/depth.js";
+import type { DipTimer } from "../../uptake/law/dip-time.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./bath-state.js";
 import { topUpRecords } from "./top-up-rules.js";
 
@@ -8,8 +8,7 @@ export interface BathSetting {
   readonly dye: Pick<Dye, "uptakePerDm2" | "dilution">;
   readonly handling: Handling;
   readonly rule: TopUpRule;
-  readonly model: UptakeModel;
-  /** Of the model, at the bath's temperature. */
+  /** Of the dye, at the bath's temperature. */
   readonly timer: DipTimer;
   /** The bath as made up: working volume and its dye. */
   readonly fresh: BathState;
@@ -23,8 +22,8 @@ export interface BathSetting {
 export interface LoadWork {
   readonly areaDm2: number;
   readonly depth: number;
-  /** The least depth within the shade's tolerance: what a dye that levels off short of `depth` may stop at. */
-  readonly leastDepth?: number | undefined;
+  /** The time that gives the depth in a fresh bath at the temperature that the dye was measured at. */
+  readonly freshSeconds: number;
 }
 
 /** Amounts measured cold; dye in mL or g. */
@@ -35,8 +34,6 @@ export interface TopUp {
 
 export interface LoadResult {
   readonly seconds: number;
-  /** The depth itself is out of reach; the dip ends between it and the least depth. */
-  readonly levelledOff: boolean;
   readonly cycleSeconds: number;
   readonly takenUp: number;
   readonly draggedOut: number;
@@ -73,7 +70,6 @@ export const bathToWork = ({ volumeL, dye }: BathState): WorkedBath => ({
   volumeL,
   dye,
   seconds: 0,
-  levelledOff: false,
   cycleSeconds: 0,
   takenUp: 0,
   draggedOut: 0,
@@ -125,22 +121,8 @@ function topUp({ dye, rule, fresh, coldPerHot }: BathSetting, bath: WorkedBath):
 export const tooLittleLiquor = (handling: Handling, state: BathState, massG: number): boolean =>
   1000 * state.volumeL < handling.liquorRatioLPerKg * massG * topUpBelow * (1 - 1e-9);
 
-/** Time to halfway between the least depth and the deepest that the bath gives; undefined where it gives less than the least. */
-function shortOf(
-  { model, timer }: BathSetting,
-  { leastDepth }: LoadWork,
-  strength: number,
-): number | undefined {
-  if (leastDepth === undefined) return undefined;
-  const deepest = deepestDepth(model, strength);
-  return leastDepth < deepest ? timer((leastDepth + deepest) / 2, strength) : undefined;
-}
-
-/**
- * Why a load cannot be worked: the bath is dry, or too weak at any time for the depth and for the least depth that
- * will do; or the dip would take longer than the longest.
- */
-export type Hindrance = "too-weak" | "longest-dip";
+/** Why a load is not worked: the bath holds less dye than its parts take up, or the dip would take longer than the longest. */
+export type Hindrance = "too-little-dye" | "longest-dip";
 
 /**
  * One load: dip, drag-out, evaporation, top-up, in this order. The time follows from the mean of the
@@ -153,15 +135,13 @@ export function workOn(
   longestSeconds = Number.POSITIVE_INFINITY,
 ): Hindrance | undefined {
   const { dye, handling, timer, fresh } = setting;
-  if (!(bath.volumeL > 0)) return "too-weak";
+  if (!(bath.volumeL > 0)) return "too-little-dye";
   const takenUp = dye.uptakePerDm2 * load.areaDm2 * load.depth;
   const dipped = takeUp(bath, takenUp);
-  if (dipped.dye < 0) return "too-weak";
+  if (dipped.dye < 0 || bath.dye === 0) return "too-little-dye";
   const strengthBefore = strengthOf(bath, fresh);
   const strengthDuring = (strengthBefore + strengthOf(dipped, fresh)) / 2;
-  const exact = timer(load.depth, strengthDuring);
-  const seconds = exact ?? shortOf(setting, load, strengthDuring);
-  if (seconds === undefined) return "too-weak";
+  const seconds = timer(load.freshSeconds, strengthDuring);
   if (seconds > longestSeconds) return "longest-dip";
   const draggedOutL = Math.min(dipped.volumeL, (handling.dragOutMlPerDm2 * load.areaDm2) / 1000);
   const rinsed = dragOut(dipped, draggedOutL);
@@ -170,7 +150,6 @@ export function workOn(
   const evaporatedL = Math.min(rinsed.volumeL, setting.evaporationLPerSecond * cycleSeconds);
   const worked = evaporate(rinsed, evaporatedL);
   bath.seconds = seconds;
-  bath.levelledOff = exact === undefined;
   bath.cycleSeconds = cycleSeconds;
   bath.takenUp = takenUp;
   bath.draggedOut = dipped.dye - rinsed.dye;
@@ -192,7 +171,6 @@ export function workLoad(setting: BathSetting, state: BathState, load: LoadWork)
   const after = { volumeL: bath.volumeL, dye: bath.dye };
   return {
     seconds: bath.seconds,
-    levelledOff: bath.levelledOff,
     cycleSeconds: bath.cycleSeconds,
     takenUp: bath.takenUp,
     draggedOut: bath.draggedOut,

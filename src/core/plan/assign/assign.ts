@@ -11,8 +11,8 @@ export interface LoadPlan {
   readonly parts: number;
   readonly areaDm2: number;
   readonly depth: number;
-  /** The least depth within the shade's tolerance, where its colour is known. */
-  readonly leastDepth: number | undefined;
+  /** The time that gives the depth in a fresh bath at the temperature that the dye was measured at. */
+  readonly freshSeconds: number;
   readonly boundBy: LoadLimit;
   /** Of parts that missed their shade, and are dipped a second time. */
   readonly again: boolean;
@@ -35,7 +35,7 @@ const mostLoads = 20_000;
  */
 export function assignLoads(
   batch: Batch,
-  aimOf: (order: Order) => { readonly depth: number; readonly leastDepth?: number | undefined },
+  aimOf: (order: Order) => { readonly depth: number; readonly freshSeconds: number },
 ): Assignment {
   const depthOf = (order: Order): number => aimOf(order).depth;
   const loads = new Map<Bath, LoadPlan[]>(mapped(batch.baths, (bath) => [bath, []]));
@@ -52,7 +52,7 @@ export function assignLoads(
     again: boolean,
     fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[],
   ): void => {
-    const { depth, leastDepth } = aimOf(order);
+    const { depth, freshSeconds } = aimOf(order);
     const use = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
     for (let left = all; left > 0; ) {
       const { bath, size } = fitting.reduce((least, next) =>
@@ -60,7 +60,7 @@ export function assignLoads(
       );
       const parts = nextLoad(left, size.parts);
       const areaDm2 = parts * order.part.areaDm2;
-      loads.get(bath)!.push({ order, parts, areaDm2, depth, leastDepth, boundBy: size.boundBy, again });
+      loads.get(bath)!.push({ order, parts, areaDm2, depth, freshSeconds, boundBy: size.boundBy, again });
       dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
       left -= parts;
     }

@@ -1,6 +1,7 @@
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import type { Batch, Dye } from "../../model/batch.js";
-import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
+import type { ShadeAim } from "../../uptake/shade/aim.js";
+import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { aimOf, type FittedDye, type FittedDyes } from "../../uptake/shade/fitted-dyes.js";
 
 /** Models of all dyes that orders ask for, and what each order aims at. */

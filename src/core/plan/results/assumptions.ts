@@ -4,7 +4,10 @@ import type { Assumption } from "../../model/assumption.js";
 import type { Batch, Dye, Found } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
-import { assumedRateText, type DyeModel, type ShadeAim } from "../../uptake/shade/aim.js";
+import { madeUpStrength } from "../../uptake/law/measured-at.js";
+import type { ShadeAim } from "../../uptake/shade/aim.js";
+import { assumedRateText, type DyeModel } from "../../uptake/shade/dye-model.js";
+import type { BathRun } from "../run/run-bath.js";
 
 /** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
 function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {
@@ -16,11 +19,20 @@ function foundInWords({ assumedShare, interval95: [low, high] }: Found): string 
   return `estimated from evidence, ${range}${partly}`;
 }
 
+/** How far a bath must leave full strength before the assumed exponent matters [-]. */
+const strengthMatters = 0.05;
+
+const leavesFull = ({ loads, bath }: BathRun): boolean =>
+  loads.some(
+    ({ result }) => Math.abs(result.strengthDuring * madeUpStrength(bath.dye) - 1) > strengthMatters,
+  );
+
 /** The figures that the results rest on and that nobody measured here. */
 export function assumptionsOf(
   batch: Batch,
   models: ReadonlyMap<Dye, DyeModel>,
   aims: readonly ShadeAim[],
+  runs: readonly BathRun[],
 ): Assumption[] {
   const found: Assumption[] = [];
   const add = (code: string, path: (string | number)[], message: string): void => {
@@ -68,6 +80,31 @@ export function assumptionsOf(
         "unchecked-law",
         ["dyes", dye.name, "law"],
         `dye "${dye.name}" has ${dye.swatches.length === 1 ? "one swatch" : "two swatches"}: nothing checks its ${model.uptake.law} law; dip and read two more`,
+      );
+  }
+  for (const dye of used) {
+    const model = models.get(dye);
+    if (model === undefined) continue;
+    const { response, uptake } = model;
+    if (
+      response.strengthExponent === undefined &&
+      dye.strengthExponent === undefined &&
+      runs.some((run) => run.bath.dye === dye && leavesFull(run))
+    )
+      add(
+        "assumed-strength-exponent",
+        ["dyes", dye.name, "strengthExponent"],
+        `dye "${dye.name}": how a weaker bath slows it is assumed, between 1/s and 1/s² times as long at strength s; a swatch from a half-strength bath or a trial dip tells it`,
+      );
+    if (
+      response.activationEnergyJPerMol === undefined &&
+      dye.activationEnergyAssumed &&
+      dye.celsius !== uptake.referenceCelsius
+    )
+      add(
+        "assumed-activation-energy",
+        ["dyes", dye.name, "activationEnergy"],
+        `dye "${dye.name}": ${shortNumber(uptake.activationEnergyJPerMol / 1000)} kJ/mol, published range 45 to 117, is assumed: its times at ${shortNumber(dye.celsius)} °C rest on it; a swatch dipped at that temperature tells it`,
       );
   }
   for (const order of batch.orders)

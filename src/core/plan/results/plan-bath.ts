@@ -6,6 +6,7 @@ import { bathRestsOn } from "../../model/rests-on.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipSlope, dipWindow } from "../../uptake/shade/dip-window.js";
 import { type BathAdvice, noAdvice } from "../advice/bath-advice.js";
+import { trialAdvice } from "../advice/trial-advice.js";
 import type { PlanBath, PlanDyeBalance, PlanLoad } from "../plan-model.js";
 import type { BathLives } from "../run/bath-lives.js";
 import type { BathRun } from "../run/run-bath.js";
@@ -61,7 +62,7 @@ export function planBath(
     start,
     topUpRule: bath.topUp,
     after: bath.after,
-    depthReferenceSeconds: setting.model.referenceSeconds,
+    depthReferenceSeconds: run.untried.referenceSeconds,
     makeUp: {
       ...amountOf(dye, poured ? run.start.dye : 0),
       ...(dye.dilution.kind === "liquid"
@@ -89,10 +90,9 @@ export function planBath(
         dipSeconds: result.seconds,
         cycleSeconds: result.cycleSeconds,
         windowSeconds: dipWindow(setting.timer, aim, result.strengthDuring),
-        // What a dip short of the shade looks like is within tolerance, and not worked out.
-        deltaE00: result.levelledOff ? null : aim.deltaE00,
-        slopePerSecond: dipSlope(setting.model, setting.timer, aim, result.strengthDuring),
-        lab: result.levelledOff ? null : aim.lab,
+        deltaE00: aim.deltaE00,
+        slopePerSecond: dipSlope(setting.timer, aim, result.strengthDuring),
+        lab: aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,
         volumeBeforeL: result.volumeBeforeL,
@@ -107,6 +107,7 @@ export function planBath(
     lives: lives.all,
     cheapestRule: lives.cheapestRule,
     ...advice,
+    trialAdvice: trialAdvice(run, aims),
     notes: dye.notes ?? null,
   };
 }

@@ -4,6 +4,8 @@ import { topUpRules } from "../../bath/load/top-up-rules.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import { dipTimer } from "../../uptake/law/dip-time.js";
+import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { PlanLife } from "../plan-model.js";
 import type { BathRun } from "./run-bath.js";
 
@@ -19,7 +21,7 @@ export const mixOf = (run: BathRun): readonly LifeLoad[] =>
   mapped(run.loads, ({ plan }) => ({
     areaDm2: plan.areaDm2,
     depth: plan.depth,
-    leastDepth: plan.leastDepth,
+    freshSeconds: plan.freshSeconds,
     parts: plan.parts,
     massG: plan.parts * plan.order.part.massG,
   }));
@@ -34,7 +36,9 @@ export function bathLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };
-  const lives = mapped(rules, (rule) => bathLife({ ...setting, rule }, mix, age));
+  // A trial corrects the bath as it is today; a life is that of a fresh one.
+  const timer = dipTimer(run.untried, dye.celsius, madeUpStrength(dye));
+  const lives = mapped(rules, (rule) => bathLife({ ...setting, timer, rule }, mix, age));
   const all = mapped(lives, (life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
   const priced = all.filter((life) => life.costPerPart !== null);
   const cheapest =

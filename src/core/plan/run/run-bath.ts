@@ -15,18 +15,22 @@ import { error, type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Bath, Dye } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
-import { dipTimer } from "../../uptake/law/depth.js";
+import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
-import type { DyeModel } from "../../uptake/shade/aim.js";
+import type { UptakeModel } from "../../uptake/law/uptake-model.js";
+import type { DyeModel } from "../../uptake/shade/dye-model.js";
+import { triedUptake } from "../../uptake/shade/shade-time.js";
 import type { LoadPlan } from "../assign/assign.js";
 import type { PlanHeating } from "../plan-model.js";
-import { exactDip } from "../warnings/exact-dip.js";
 import { startFaults } from "../warnings/start-faults.js";
+import { trialFaults } from "../warnings/trial-faults.js";
 
 /** One bath worked through its loads. */
 export interface BathRun {
   readonly bath: Bath;
   readonly setting: BathSetting;
+  /** The dye's uptake without what a trial dip in this bath corrects. */
+  readonly untried: UptakeModel;
   readonly makeUp: MakeUp;
   /** Of a fresh bath of the working volume, whatever this one starts as. */
   readonly freshWaterMl: number;
@@ -104,17 +108,22 @@ export function runBath(
   });
   const { heating, faults: heatingFaults } = heatingOf(bath, batch, heats);
   const density = waterDensityKgM3(dye.celsius);
+  const { start } = bath;
+  const tried = triedUptake(model, {
+    strength: start.kind === "kept" ? start.strength : 1,
+    celsius: dye.celsius,
+    ...(bath.trial === undefined ? {} : { trial: bath.trial }),
+  });
+  const uptake = (tried.ok ? tried.value?.uptake : undefined) ?? model.uptake;
   const setting: BathSetting = {
     dye,
     handling,
     rule,
-    model: model.uptake,
-    timer: dipTimer(model.uptake, dye.celsius, madeUpStrength(dye)),
+    timer: dipTimer(uptake, dye.celsius, madeUpStrength(dye)),
     fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
     evaporationLPerSecond: (1000 * heating.evaporationKgPerH) / density / 3600,
     coldPerHot: coldPerHot(dye.celsius, room.celsius),
   };
-  const { start } = bath;
   const first: BathState =
     start.kind === "fresh"
       ? setting.fresh
@@ -123,6 +132,7 @@ export function runBath(
   return {
     bath,
     setting,
+    untried: model.uptake,
     makeUp:
       start.kind === "fresh"
         ? fresh
@@ -137,7 +147,12 @@ export function runBath(
     loads: worked.loads,
     start: first,
     end: worked.end,
-    faults: [...heatingFaults, ...startFaults(bath, handling, plans), ...worked.faults],
+    faults: [
+      ...heatingFaults,
+      ...startFaults(bath, handling, plans),
+      ...trialFaults(bath, tried),
+      ...worked.faults,
+    ],
   };
 }
 
@@ -184,14 +199,12 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
     if (result === undefined) {
       faults.push(
         error(
-          "bath-too-weak",
+          "too-little-dye",
           bath.start.kind === "kept" && number === 1 ? [...path, "start"] : path,
-          `${where} is too weak for load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") at any time: its strength is ${percent(strengthOf(state, fresh))} then`,
-          number === 1
-            ? bath.start.kind === "fresh"
-              ? "the dye levels off short of this shade: choose a paler one, or make the bath up stronger"
-              : "strengthen it first or start fresh: start: fresh"
-            : `${topUpRecords[bath.topUp].keepsStrength ? "" : `write ${toKeepStrength}, or `}take a lighter shade or fewer parts for this bath`,
+          `${where} holds less dye than load ${number} (${plan.parts} ${part.name}, shade "${shade.name}") takes up: its strength is ${percent(strengthOf(state, fresh))} then`,
+          number === 1 && bath.start.kind === "kept"
+            ? "strengthen it first or make it up fresh: start: fresh"
+            : `${topUpRecords[bath.topUp].keepsStrength ? "" : `write ${toKeepStrength}, or `}dip fewer parts in this bath, or use a larger tank`,
         ),
       );
       break;
@@ -201,13 +214,6 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
       break;
     }
     loads.push({ plan, result });
-    if (result.levelledOff)
-      warnings.add(
-        "dye-levels-off",
-        number,
-        `${where}: at this strength the dye levels off just short of shade "${shade.name}"; the dip ends within its tolerance, paler than it`,
-        "strengthen the bath, or choose a shade short of where the dye levels off",
-      );
     const least = (handling.liquorRatioLPerKg * plan.parts * part.massG) / 1000;
     if (tooLittleLiquor(handling, state, plan.parts * part.massG))
       warnings.add(
@@ -223,16 +229,6 @@ function workLoads(bath: Bath, setting: BathSetting, first: BathState, plans: re
         "large-load",
         number,
         `${where}: it takes ${percent(result.takenUp / state.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
-        "dip fewer parts a load, or use a larger tank",
-      );
-    const exact = exactDip(setting, plan.depth, result, madeUpStrength(bath.dye));
-    if (exact)
-      warnings.add(
-        "finite-bath",
-        number,
-        exact.seconds === null
-          ? `${where}: its parts weaken it so far that no time gives the shade; the plan's ${result.seconds.toFixed(1)} s are for the mean strength of the dip`
-          : `${where}: its parts weaken it while they are dipped, so that it takes ${exact.seconds.toFixed(1)} s, not the plan's ${result.seconds.toFixed(1)} s for the mean strength of the dip`,
         "dip fewer parts a load, or use a larger tank",
       );
     if (result.topUpShort)

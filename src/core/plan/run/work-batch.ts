@@ -4,8 +4,9 @@ import type { BatchCosts } from "../../cost/batch-costs.js";
 import { done, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
-import type { DyeModel, ShadeAim } from "../../uptake/shade/aim.js";
+import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipWindow } from "../../uptake/shade/dip-window.js";
+import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
 import { findAims } from "../assign/find-aims.js";
 import { type Timeline, timeline } from "../day/timeline.js";
@@ -82,17 +83,14 @@ export function workBatch(
   const costs: BatchCosts = {
     ...costed.value,
     exceeded: [...shades.flatMap(({ missed }) => missed), ...costed.value.exceeded],
-    assumptions: assumptionsOf(batch, assigned.models, assigned.aims),
+    assumptions: assumptionsOf(batch, assigned.models, assigned.aims, runs),
     warnings: faults,
   };
   return done({ runs, lives, aims: assigned.aims, day, costs }, faults);
 }
 
 const loadsOf = (batch: Batch, aims: readonly ShadeAim[]): Assignment =>
-  assignLoads(batch, (order) => {
-    const { depth, window } = aims[order.index]!;
-    return { depth, leastDepth: window?.from };
-  });
+  assignLoads(batch, (order) => aims[order.index]!);
 
 const isIdle = ({ loads }: Assignment, bath: Batch["baths"][number]): boolean =>
   loads.get(bath)!.length === 0;
@@ -127,7 +125,7 @@ const timeFaults = (batch: Batch, run: BathRun, { models, aims }: Assigned): Fau
       plan,
       result,
       window: dipWindow(run.setting.timer, aims[plan.order.index]!, result.strengthDuring),
-      freshSeconds: run.setting.timer(plan.depth, 1),
+      freshSeconds: run.setting.timer(plan.freshSeconds, 1),
     })),
   );
 

@@ -4,8 +4,8 @@ import { type Fault, warning } from "../../fault.js";
 import type { Bath, Dilution, Handling } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
-import type { UptakeModel } from "../../uptake/law/depth.js";
 import { madeUpStrength, measuredDilution } from "../../uptake/law/measured-at.js";
+import type { UptakeModel } from "../../uptake/law/uptake-model.js";
 import { bringTo } from "../../uptake/shade/slower-dip.js";
 import type { LoadPlan } from "../assign/assign.js";
 
@@ -26,9 +26,10 @@ const quickSeconds = 60;
 function slowerDip(
   model: UptakeModel,
   dilution: Dilution,
-  dip: { depth: number; strength: number; celsius: number },
+  freshSeconds: number,
+  dip: { strength: number; celsius: number },
 ): string {
-  const out = bringTo(model, dip);
+  const out = bringTo(model, freshSeconds, dip);
   const ways: string[] = [];
   if (out.strength !== undefined && out.strength < dip.strength && out.strength > weakest)
     ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
@@ -51,16 +52,15 @@ export function dipFaults(
     readonly plan: LoadPlan;
     readonly result: LoadResult;
     readonly window: readonly [number, number | null] | null;
-    /** In this bath when fresh; undefined where it is too weak even then. */
-    readonly freshSeconds: number | undefined;
+    /** In this bath when fresh. */
+    readonly freshSeconds: number;
   }[],
 ): Fault[] {
   const path = ["baths", bath.index];
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const faults: Fault[] = [];
   const slower = ({ plan, result }: (typeof loads)[number]): string =>
-    slowerDip(model, measuredDilution(bath.dye), {
-      depth: plan.depth,
+    slowerDip(model, measuredDilution(bath.dye), plan.freshSeconds, {
       strength: result.strengthDuring * madeUpStrength(bath.dye),
       celsius: bath.dye.celsius,
     });
@@ -104,16 +104,14 @@ export function dipFaults(
         "strengthen the bath or make it up fresh",
       ),
     );
-  const worn = loads.findIndex(
-    ({ result, freshSeconds }) => freshSeconds !== undefined && result.seconds > wornFactor * freshSeconds,
-  );
+  const worn = loads.findIndex(({ result, freshSeconds }) => result.seconds > wornFactor * freshSeconds);
   if (worn >= 0 && long < 0) {
     const { result, freshSeconds } = loads[worn]!;
     faults.push(
       warning(
         "bath-nearly-spent",
         path,
-        `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds!)} in a fresh bath: the bath is nearly spent`,
+        `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds)} in a fresh bath: the bath is nearly spent`,
         topUpRecords[bath.topUp].keepsStrength
           ? "make it up fresh next time"
           : `write ${toKeepStrength} to bring it back, or make it up fresh next time`,

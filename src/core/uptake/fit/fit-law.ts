@@ -1,7 +1,7 @@
 import { solveLeastSquares, unitStandardErrors } from "../../maths/least-squares/linear-least-squares.js";
 import { findRoot } from "../../maths/root.js";
 import type { LawName } from "../../model/batch.js";
-import { lawLogSlope, lawUptake } from "../law/laws.js";
+import { lawLogSlope, lawUptake, uptakeLaws } from "../law/laws.js";
 
 /** One reading: how much dye a part had taken up after a time. Any unit of uptake, the same for all. */
 export interface UptakePoint {
@@ -32,13 +32,6 @@ export type LawConstants =
 const gridStep = 0.2;
 /** k t at the longest time below which a law is its short-time limit. */
 const slowest = 1e-4;
-/** k t at the shortest time above which a law is its plateau. */
-const fastest: Readonly<Record<LawName, number>> = {
-  "first-order": 36,
-  "second-order": 1e4,
-  parabolic: 1,
-  "cegarra-puente": 36,
-};
 
 /**
  * The plateau P and the rate k with the smallest sum of squares of uptake - P g(k t), for one law.
@@ -54,10 +47,10 @@ const fastest: Readonly<Record<LawName, number>> = {
  */
 export function fitLaw(law: LawName, points: readonly UptakePoint[]): LawConstants {
   const longest = points.reduce((most, { seconds }) => Math.max(most, seconds), 0);
-  if (law === "parabolic") return constantsAt(law, points, 1 / longest);
+  if (!uptakeLaws[law].plateau) return constantsAt(law, points, 1 / longest);
   const shortest = points.reduce((least, { seconds: t }) => (t > 0 ? Math.min(least, t) : least), longest);
   const low = Math.log(slowest / longest);
-  const count = Math.ceil((Math.log(fastest[law] / shortest) - low) / gridStep);
+  const count = Math.ceil((Math.log(uptakeLaws[law].settledAt / shortest) - low) / gridStep);
   const grid = Array.from({ length: count + 1 }, (_, i) => low + i * gridStep);
   const sums = grid.map((logRate) => reduced(law, points, Math.exp(logRate)).sum);
   let best: { logRate: number; sum: number } | undefined;
@@ -99,7 +92,7 @@ function reduced(law: LawName, points: readonly UptakePoint[], rate: number) {
 
 function constantsAt(law: LawName, points: readonly UptakePoint[], ratePerSecond: number): LawConstants {
   const { plateau, sum } = reduced(law, points, ratePerSecond);
-  const held = law === "parabolic";
+  const held = !uptakeLaws[law].plateau;
   const slopes = points.map(({ seconds }) => {
     const x = ratePerSecond * seconds;
     return held ? [lawUptake(law, x)] : [lawUptake(law, x), plateau * lawLogSlope(law, x)];

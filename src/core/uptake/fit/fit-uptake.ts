@@ -1,6 +1,6 @@
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import type { LawName } from "../../model/batch.js";
-import { lawInverse, lawNames } from "../law/laws.js";
+import { lawInverse, lawNames, uptakeLaws } from "../law/laws.js";
 import { aicc } from "./aicc.js";
 import { checkPoints, negativeUptake } from "./check-points.js";
 import { fitLaw, type UptakePoint } from "./fit-law.js";
@@ -71,7 +71,7 @@ const openLaw = (law: LawName, limit: "still-rising" | "already-level", best: La
     `add ${limit === "still-rising" ? "longer" : "shorter"} times, or take the ${best} law, which fits`,
   );
 
-const constantsOf = (law: LawName): number => (law === "parabolic" ? 1 : 2);
+const constantsOf = (law: LawName): number => (uptakeLaws[law].plateau ? 2 : 1);
 
 function describe(law: LawName, points: readonly UptakePoint[], rounding: number): UptakeFit {
   const fit = fitLaw(law, points);
@@ -80,7 +80,7 @@ function describe(law: LawName, points: readonly UptakePoint[], rounding: number
     law,
     parameters: fit.determined ? { plateau: fit.plateau, rate: fit.ratePerSecond } : undefined,
     standardErrors: fit.determined ? { plateau: fit.plateauError, rate: fit.rateError } : undefined,
-    halfTime: fit.determined && law !== "parabolic" ? half! / fit.ratePerSecond : undefined,
+    halfTime: fit.determined && uptakeLaws[law].plateau ? half! / fit.ratePerSecond : undefined,
     residualSum: fit.residualSum,
     aicc: aicc({
       residualSum: Math.max(fit.residualSum, rounding),

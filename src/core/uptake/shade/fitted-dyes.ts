@@ -1,9 +1,9 @@
 import { done, type Outcome } from "../../fault.js";
 import { madeOnce } from "../../made-once.js";
 import type { Base, Dye, Handling, Shade } from "../../model/batch.js";
-import { type ChosenCurve, chooseCurve } from "../swatches/choose-law.js";
 import { type SwatchSet, swatchSet } from "../swatches/swatch-curves.js";
-import { aimAt, type DyeModel, dyeModel, type ShadeAim } from "./aim.js";
+import { aimAt, type ShadeAim } from "./aim.js";
+import { type ChosenDye, chooseForDye, type DyeModel, dyeModel } from "./dye-model.js";
 
 /** A dye's model, and what shades have asked of its curve so far. */
 export interface FittedDye {
@@ -25,7 +25,7 @@ export class FittedDyes {
   private readonly sets = new Map<string, Outcome<SwatchSet>>();
   private readonly curves = new Map<
     string,
-    { readonly chosen: ChosenCurve; readonly aims: FittedDye["aims"] }
+    { readonly chosen: ChosenDye; readonly aims: FittedDye["aims"] }
   >();
 
   fit(dye: Dye, handling: Handling): Outcome<FittedDye> {
@@ -34,8 +34,9 @@ export class FittedDyes {
     const model = dyeModel(dye, handling, {
       setOf: () => madeOnce(this.sets, key, mostDyes, () => swatchSet(dye)),
       choose: (_, set) => {
-        const curve = madeOnce(this.curves, `${dye.law} ${dye.ratePerSecond} ${key}`, mostDyes, () => ({
-          chosen: chooseCurve(set, dye.law, dye.ratePerSecond),
+        const rate = `${dye.law} ${dye.ratePerSecond} ${handling.timingSeconds}`;
+        const curve = madeOnce(this.curves, `${rate} ${key}`, mostDyes, () => ({
+          chosen: chooseForDye(dye, set, handling),
           aims: new Map<string, ShadeAim>(),
         }));
         aims = curve.aims;
@@ -48,8 +49,16 @@ export class FittedDyes {
 
 /** What a shade asks for, as `aimAt`; found once for each curve, target, tolerance and base. Faults are not kept. */
 export function aimOf({ model, aims }: FittedDye, shade: Shade, base: Base | undefined): Outcome<ShadeAim> {
-  const { activationEnergyJPerMol: _, referenceCelsius: __, ...fresh } = model.uptake;
-  const key = JSON.stringify([shade.target, shade.tolerance, base, model.longestSeconds, fresh]);
+  const { law, ratePerSecond, referenceSeconds } = model.uptake;
+  const key = JSON.stringify([
+    shade.target,
+    shade.tolerance,
+    base,
+    model.longestSeconds,
+    law,
+    ratePerSecond,
+    referenceSeconds,
+  ]);
   const known = aims.get(key);
   if (known !== undefined) return done(known);
   const aim = aimAt(model, shade, base);

@@ -1,7 +1,8 @@
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findRoot } from "../../maths/root.js";
 import type { Lab } from "../../model/batch.js";
-import { depthAt, equivalentSeconds, type UptakeModel } from "../law/depth.js";
+import { equivalentSeconds } from "../law/dip-time.js";
+import type { UptakeModel } from "../law/uptake-model.js";
 import { labAfter, type ShadeCurve } from "../swatches/shade-curve.js";
 
 /** A dip as it is meant to be. */
@@ -45,8 +46,7 @@ const doublings = 14;
  * The colour follows from the depth that the altered dip gives, at its own time: nobody corrects for an error he
  * does not see. An error of x at make-up changes the strength by the share x/N, N the dye of the make-up. The
  * distance is that to `target`, or where absent to the colour of the dip as meant; searched to a dip of no time and
- * of four times the time, 30 °C and 100 % of the strength away. Where a stronger bath would give a depth that
- * no time gives in the fresh one, its colour is not known and the search ends.
+ * of four times the time, 30 °C and 100 % of the strength away.
  */
 export function sensitivity(shade: {
   readonly curve: ShadeCurve;
@@ -59,17 +59,13 @@ export function sensitivity(shade: {
   readonly makeUpDye: number;
   /** Of another base than the swatches'. */
   readonly baseKs?: Float64Array;
-}): Sensitivity | undefined {
+}): Sensitivity {
   const { dip, tolerance } = shade;
   const meant = colourOf(shade, dip);
-  if (meant === undefined) return undefined;
   const target = shade.target ?? meant;
   const influence = (vary: (by: number) => MeantDip, step: number, less: number, more: number): Influence => {
-    const at = (by: number): Lab | undefined => colourOf(shade, vary(by));
-    const off = (by: number): number => {
-      const lab = at(by);
-      return lab === undefined ? Number.NaN : ciede2000(lab, target) - tolerance;
-    };
+    const at = (by: number): Lab => colourOf(shade, vary(by));
+    const off = (by: number): number => ciede2000(at(by), target) - tolerance;
     const [low, high] = [edge(off, -less), edge(off, more)];
     return {
       perUnit: slope(at, Math.min(step, less), step),
@@ -96,20 +92,14 @@ export function sensitivity(shade: {
   };
 }
 
-function colourOf(
+const colourOf = (
   shade: { readonly curve: ShadeCurve; readonly model: UptakeModel; readonly baseKs?: Float64Array },
   dip: MeantDip,
-): Lab | undefined {
-  const fresh = equivalentSeconds(shade.model, depthAt(shade.model, dip));
-  return fresh === undefined ? undefined : labAfter(shade.curve, fresh, shade.baseKs);
-}
+): Lab => labAfter(shade.curve, equivalentSeconds(shade.model, dip), shade.baseKs);
 
-/** By a central difference, or a one-sided one where more would be beyond the known colours; less never is. */
-function slope(at: (by: number) => Lab | undefined, less: number, more: number): number {
-  const low = at(-less)!;
-  const high = at(more);
-  return high === undefined ? ciede2000(low, at(0)!) / less : ciede2000(low, high) / (less + more);
-}
+/** By a central difference. */
+const slope = (at: (by: number) => Lab, less: number, more: number): number =>
+  ciede2000(at(-less), at(more)) / (less + more);
 
 /** The first distance, of that sign and up to that size, at which a difference passes zero; null where none does. */
 function edge(off: (by: number) => number, furthestBy: number): number | null {
@@ -118,7 +108,6 @@ function edge(off: (by: number) => number, furthestBy: number): number | null {
   for (let halvings = doublings; halvings >= 0; halvings--) {
     const by = furthestBy / 2 ** halvings;
     const value = off(by);
-    if (Number.isNaN(value)) return null;
     if (value > 0) {
       const [low, high] = by < 0 ? [by, inside] : [inside, by];
       return Math.abs(findRoot(off, { low, high })!);

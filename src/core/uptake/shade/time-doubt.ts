@@ -1,114 +1,154 @@
-import { ciede2000 } from "../../colour/difference/ciede2000.js";
-import { findMinimum } from "../../maths/minimum.js";
 import type { Lab } from "../../model/batch.js";
+import { kelvinAtZeroCelsius } from "../../quantity/kelvin.js";
+import { gasConstantJPerMolK } from "../law/arrhenius.js";
+import type { DippedIn } from "../law/dip-time.js";
+import { uptakeAtStrength } from "../law/isotherm.js";
+import { slowing } from "../law/slowing.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
-import { labAfter, refitted, type ShadeCurve, shadeCurve } from "../swatches/shade-curve.js";
-import { dyedColour, type SwatchSet } from "../swatches/swatch-curves.js";
-import { nearestTime } from "./find-time.js";
+import type { DyeModel } from "./dye-model.js";
+import {
+  type DoubtOptions,
+  type FreshShifts,
+  freshShifts,
+  ownShifts,
+  perDeviation95,
+} from "./fresh-doubt.js";
 
-/** How far off a time may be for the noise of the readings it rests on. */
+/** What makes a time uncertain. */
+export type DoubtFrom = "readings" | "timing" | "law" | "strength" | "temperature" | "trial";
+
+/** How far off the time of a dip may be for all that is not known. */
 export interface TimeDoubt {
-  /** Taken per CIELAB axis: that of the readings, or more where the swatches foretell each other worse. */
+  /** Taken per CIELAB axis [one standard deviation]. */
   readonly noise: number;
-  /** One standard deviation of ln(1 + t). */
-  readonly sdLog: number;
-  /** The interval [s] that holds the time in a fresh bath in 95 of 100 cases. */
-  readonly interval95: readonly [number, number];
+  /** Factors on the time: the interval that holds it in 95 of 100 cases runs from the one to the other. */
+  readonly factors95: readonly [low: number, high: number];
+  /** What is largest in it. */
+  readonly from: DoubtFrom;
 }
 
-/** Reading noise per CIELAB axis where none is given, one standard deviation. */
-const readingNoise = 0.3;
-
-const nudged = (lab: Lab, axis: number, by: number): Lab =>
-  lab.map((value, i) => (i === axis ? value + by : value)) as unknown as Lab;
-
-/** The set with the reading of one swatch, or of the base (-1), nudged along one axis. */
-function nudgedSet(set: SwatchSet, at: number, axis: number, by: number): SwatchSet | undefined {
-  const old = at < 0 ? set.base : set.swatches[at]!;
-  const lab = nudged(old.lab, axis, by);
-  const dyed = dyedColour({ kind: "lab", lab }, set.reading, []);
-  if (!dyed.ok) return undefined;
-  if (at < 0) return { ...set, base: dyed.value };
-  return {
-    ...set,
-    swatches: set.swatches.map((swatch, i) =>
-      i === at ? { ...dyed.value, seconds: swatch.seconds } : swatch,
-    ),
-  };
+/** One dip in the bath as it is, whose colour was read. */
+export interface TrialRead {
+  readonly lab: Lab;
+  readonly seconds: number;
+  /** That gives the colour in a fresh bath. */
+  readonly freshSeconds: number;
 }
 
-/** Half the width, in ln(1 + t), of the stretch in which a nudged time is sought. */
-const reach = 0.6;
-
-/** ln(1 + t) at which a curve comes nearest to a target, near a place. */
-function nearestLog(curve: ShadeCurve, target: Lab, near: number, baseKs: Float64Array | undefined): number {
-  // A noisy target near the longest swatch may lie beyond it.
-  const last = Math.log1p(2 * curve.referenceSeconds);
-  const difference = (u: number): number => ciede2000(labAfter(curve, Math.expm1(u), baseKs), target);
-  return findMinimum(difference, {
-    low: Math.max(0, near - reach),
-    high: Math.min(last, near + reach),
-    tolerance: 1e-6,
-  }).x;
+/** A part of the doubt: half-widths of a 95 % interval of ln t. */
+interface Part {
+  readonly from: DoubtFrom;
+  readonly low: number;
+  readonly high: number;
 }
 
-// Median leave-one-out error [CIEDE2000] that readings without noise leave, and what one unit of noise per CIELAB
-// axis adds. Found on the invented dyes of the simulation test, whose medians run from 0.2 without noise over 0.5
-// at 0.3 and 1.3 at 1 to 2.6 at 2.
-const errorWithoutNoise = 0.4;
-const errorPerNoise = 1.3;
+/** Range of the activation energy where none is given or measured [J/mol]: a film's, to the highest published. */
+const energyRange = [15e3, 110e3] as const;
+
+/** Between the depth of a trial and one so many times as deep or pale, the trial says nothing of the exponent. */
+const forgottenAt = 8;
 
 /**
- * Noise per CIELAB axis that explains the leave-one-out errors of the swatches; readings by phone or under
- * different lamps have much.
+ * How far the exponent of one depth lies from that of another, and real ones outside 1 to 2: one standard deviation, from
+ * the invented layer dyes of the simulation test.
  */
-const noiseAmongSwatches = ({ curve, tried }: ChosenCurve): number =>
-  ((tried.find(({ law }) => law === curve.law)?.median ?? 0) - errorWithoutNoise) / errorPerNoise;
+const exponentSpread = 0.1;
 
-/** A law whose mean error is at most this far above the smallest may be the true one [CIEDE2000]. */
-const plausible = 0.3;
+const root = (values: readonly number[]): number => Math.sqrt(values.reduce((sum, v) => sum + v * v, 0));
 
 /**
- * The doubt of the fresh-bath time for a target. From noise in the readings of swatches and base: the time's
- * derivative by each reading (rate found anew each time), added in squares. From the
- * law: half the largest change that another plausible law would make, likewise.
+ * The doubt of a dip's time in a bath: reading noise and timing of the swatches, the choice of law, the strength
+ * exponent where the strength is not 1 (between 1 and 2 where it is not measured), the activation energy where the
+ * temperature is not the swatches' own (15 to 110 kJ/mol where it is neither given nor measured).
  *
- * noise [CIELAB units per axis, one standard deviation]; the target itself is taken as exact. The interval is
- * symmetric in ln(1 + t), 1.96 standard deviations to each side.
+ * A trial dip in the bath itself leaves what differs between its colour and the wanted one, its own reading and timing,
+ * and, the farther apart the two are, what is not known of the exponent.
+ * @param bath strength relative to the bath that the dye was measured in, temperature [°C]
+ * @param near fresh time for the target [s]
  */
 export function timeDoubt(
-  chosen: ChosenCurve,
+  model: DyeModel & { readonly chosen: ChosenCurve },
   target: Lab,
-  options: {
-    readonly noise?: number;
-    readonly givenRate?: number | undefined;
-    /** K/S of a base that is not the swatches' own. */
-    readonly baseKs?: Float64Array | undefined;
-  } = {},
+  near: number,
+  bath: DippedIn,
+  options: DoubtOptions & { readonly trial?: TrialRead | undefined },
 ): TimeDoubt {
-  const noise = Math.max(options.noise ?? readingNoise, noiseAmongSwatches(chosen));
-  const { curve, tried } = chosen;
-  const { givenRate, baseKs } = options;
-  const { set } = curve;
-  const here = nearestLog(curve, target, Math.log1p(nearestTime(curve, target, 0, baseKs).seconds), baseKs);
-  let variance = 0;
-  for (let at = -1; at < set.swatches.length; at++)
-    for (let axis = 0; axis < 3; axis++) {
-      // One side is enough, and each costs a smooth reflectance: the other only where this one has none.
-      const moved = nudgedSet(set, at, axis, noise) ?? nudgedSet(set, at, axis, -noise);
-      if (moved)
-        variance += (nearestLog(refitted(curve, moved, givenRate), target, here, baseKs) - here) ** 2;
-    }
-  const best = Math.min(...tried.map(({ mean }) => mean));
-  const others = tried.filter(({ law, mean }) => law !== curve.law && mean <= best + plausible);
-  const shifts = others.map(({ law }) =>
-    Math.abs(nearestLog(shadeCurve(set, law, givenRate), target, here, baseKs) - here),
-  );
-  variance += (Math.max(0, ...shifts) / 2) ** 2;
-  const sdLog = Math.sqrt(variance);
-  return {
-    sdLog,
-    noise,
-    interval95: [Math.max(0, Math.expm1(here - 1.96 * sdLog)), Math.expm1(here + 1.96 * sdLog)],
+  const { chosen } = model;
+  const { trial } = options;
+  const shifts = freshShifts(chosen, target, near, options);
+  const fresh = Math.max(0.5, Math.expm1(shifts.here));
+  // Shifts are of ln(1 + t), the doubt is of ln t.
+  const logPer = (1 + fresh) / fresh;
+  const other = trial && freshShifts(chosen, trial.lab, trial.freshSeconds, options);
+  const otherPer = trial ? (1 + trial.freshSeconds) / trial.freshSeconds : 0;
+  const left = (of: (shifts: FreshShifts) => readonly number[]): number[] => {
+    const apart = other && of(other);
+    return of(shifts).map((shift, i) => shift * logPer - (apart?.[i] ?? 0) * otherPer);
   };
+  const even = (from: DoubtFrom, deviation: number): Part => ({
+    from,
+    low: perDeviation95 * deviation,
+    high: perDeviation95 * deviation,
+  });
+  const lawShift = Math.max(0, ...left(({ laws }) => laws).map(Math.abs)) / 2;
+  const strength = strengthPart(model, fresh, bath.strength);
+  const parts: Part[] = [
+    even("readings", root(left(({ readings }) => readings))),
+    even("timing", root(left(({ timing }) => timing))),
+    even("law", lawShift),
+    ...(trial === undefined || other === undefined
+      ? [strength, temperaturePart(model, bath.celsius)]
+      : [
+          scaled(
+            strength,
+            Math.min(1, Math.abs(Math.log(fresh / trial.freshSeconds)) / Math.log(forgottenAt)),
+          ),
+          even(
+            "trial",
+            root([
+              ...ownShifts(chosen, trial.lab, other, options.baseKs).map((shift) => shift * otherPer),
+              options.timingSeconds / perDeviation95 / trial.seconds,
+            ]),
+          ),
+        ]),
+  ];
+  const largest = parts.reduce((most, part) => (part.low + part.high > most.low + most.high ? part : most));
+  return {
+    noise: shifts.noise,
+    factors95: [Math.exp(-root(parts.map(({ low }) => low))), Math.exp(root(parts.map(({ high }) => high)))],
+    from: largest.from,
+  };
+}
+
+const scaled = ({ from, low, high }: Part, by: number): Part => ({ from, low: low * by, high: high * by });
+
+function strengthPart({ uptake, response }: DyeModel, freshSeconds: number, strength: number): Part {
+  const { strengthExponent: measured } = response;
+  const a = Math.log(uptakeAtStrength(strength, uptake.saturation));
+  if (measured !== undefined) {
+    const half = perDeviation95 * Math.hypot(measured.standardError, exponentSpread) * Math.abs(a);
+    return { from: "strength", low: half, high: half };
+  }
+  const here = Math.log(slowing(uptake, freshSeconds, strength));
+  const [low, high] = [Math.min(-a, -2 * a), Math.max(-a, -2 * a)];
+  const beyond = perDeviation95 * exponentSpread * Math.abs(a);
+  return {
+    from: "strength",
+    low: Math.hypot(Math.max(0, here - low), beyond),
+    high: Math.hypot(Math.max(0, high - here), beyond),
+  };
+}
+
+function temperaturePart({ uptake, response, dye }: DyeModel, celsius: number): Part {
+  const perJoule =
+    (1 / (celsius + kelvinAtZeroCelsius) - 1 / (uptake.referenceCelsius + kelvinAtZeroCelsius)) /
+    gasConstantJPerMolK;
+  const { activationEnergyJPerMol: measured } = response;
+  if (measured !== undefined) {
+    const half = perDeviation95 * measured.standardError * Math.abs(perJoule);
+    return { from: "temperature", low: half, high: half };
+  }
+  if (!dye.activationEnergyAssumed) return { from: "temperature", low: 0, high: 0 };
+  const ends = energyRange.map((energy) => (energy - uptake.activationEnergyJPerMol) * perJoule);
+  return { from: "temperature", low: Math.max(0, -Math.min(...ends)), high: Math.max(0, ...ends) };
 }

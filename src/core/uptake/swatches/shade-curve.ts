@@ -5,7 +5,8 @@ import { curveWeights, type Weights } from "../../colour/spectrum/weights.js";
 import { findMinimum } from "../../maths/minimum.js";
 import { monotoneCubic } from "../../maths/monotone-cubic.js";
 import type { Lab, LawName } from "../../model/batch.js";
-import { freshDepth } from "../law/depth.js";
+import { uptakeLaws } from "../law/laws.js";
+import { freshDepth } from "../law/uptake-model.js";
 import type { SwatchSet } from "./swatch-curves.js";
 
 /** How the colour of a dye grows with depth. */
@@ -72,13 +73,9 @@ const slowest = Math.log(0.02);
 const fastest = Math.log(60);
 const probes = 12;
 
-/** With one swatch nothing tells how fast the dye goes in: k t_ref is then taken as this, and said to be assumed. */
-export const assumedProgress = 2;
-
 /** The rate that fits the swatches best under a law [1/s], or best near one; the parabolic law has no rate to find. */
 function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weights, near?: number): number {
-  if (law === "parabolic") return 1 / reference;
-  if (set.swatches.length < 2) return assumedProgress / reference;
+  if (!uptakeLaws[law].plateau) return 1 / reference;
   const misfit = (logProgress: number): number =>
     trial(set, law, Math.exp(logProgress) / reference, reference, weights).misfit;
   const step = (fastest - slowest) / probes;

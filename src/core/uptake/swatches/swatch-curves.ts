@@ -1,3 +1,4 @@
+import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { spectrumOf } from "../../colour/resolve-colour.js";
 import { hexToSrgb } from "../../colour/screen/css-colour.js";
 import { srgbReading, srgbToLab } from "../../colour/screen/srgb.js";
@@ -9,6 +10,7 @@ import { toTableGrid } from "../../colour/spectrum/spline.js";
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
 import type { Colour, Dye, Lab, Swatch } from "../../model/batch.js";
 import type { Reading } from "../../model/colour.js";
+import { measuredCelsius } from "../law/measured-at.js";
 
 /** A colour as the shade model needs it: what it reads, and K/S at the 36 wavelengths of a smooth curve. */
 export interface DyedColour {
@@ -21,11 +23,20 @@ export interface DyedSwatch extends DyedColour {
   readonly seconds: number;
 }
 
+/** A swatch from another bath than the fresh one: strength [-], temperature [°C]. */
+export interface ApartSwatch extends DyedSwatch {
+  readonly strength: number;
+  readonly celsius: number;
+}
+
 /** A dye's swatches by time, and what they were dyed on. */
 export interface SwatchSet {
   readonly reading: Reading;
   readonly base: DyedColour;
+  /** From a fresh bath, by time. */
   readonly swatches: readonly DyedSwatch[];
+  /** From other baths: they tell how the dye answers to those, and do not shape the curve. */
+  readonly apart: readonly ApartSwatch[];
 }
 
 // Below this no instrument tells black from black, and K/S runs away.
@@ -68,6 +79,23 @@ export function dyedColour(colour: Colour, reading: Reading, path: Fault["path"]
 
 const same = (a: Lab, b: Lab): boolean => a.every((value, i) => Math.abs(value - b[i]!) < 1e-9);
 
+/** Difference between the base that swatches carry and the one that is used now, from which on it is told [CIEDE2000]. */
+const baseMovedFrom = 0.5;
+
+/** Warns where the base is no longer the one that the swatches were dyed on. */
+function baseWarnings(dye: Dye, now: Lab, then: Lab): Fault[] {
+  const moved = ciede2000(now, then);
+  if (moved < baseMovedFrom) return [];
+  return [
+    warning(
+      "base-moved",
+      ["dyes", dye.name, "swatches"],
+      `the swatches of dye "${dye.name}" were dyed on a base that is ${moved.toFixed(1)} CIEDE2000 from base "${dye.base!.name}" as it is now: colours on it are estimates`,
+      "dipwright shade says how far each colour moves and what time brings it back",
+    ),
+  ];
+}
+
 /** Warns where a swatch that was dipped for longer is the paler one: it is closer to the base in K/S. */
 function orderWarnings(dye: Dye, base: DyedColour, swatches: readonly DyedSwatch[]): Fault[] {
   const strength = ({ ks }: DyedColour): number => ks.reduce((sum, value, i) => sum + value - base.ks[i]!, 0);
@@ -89,25 +117,56 @@ function orderWarnings(dye: Dye, base: DyedColour, swatches: readonly DyedSwatch
 export function swatchSet(dye: Dye): Outcome<SwatchSet> {
   const path = ["dyes", dye.name];
   const { base, reading } = dye;
-  if (!base?.lab)
+  const bare = dye.swatches.find(({ seconds }) => seconds === 0);
+  const baseColour: Colour | undefined = bare?.colour ?? (base?.lab && { kind: "lab", lab: base.lab });
+  if (baseColour === undefined)
     return failed(
       error(
         "no-swatch-base",
         [...path, "base"],
         `dye "${dye.name}" has swatches, and what they were dyed on is not known`,
-        "write base: white, and under bases: white: { lab: [92.1, -0.6, -2.3] } as read",
+        "add the bare part as a swatch: - { time: 0 s, lab: [92.1, -0.6, -2.3] }; or write base: white, and under bases: white: { lab: ... }",
       ),
     );
   const faults: Fault[] = [];
-  const started = dyedColour({ kind: "lab", lab: base.lab }, reading, ["bases", base.name, "lab"]);
+  const started = dyedColour(
+    baseColour,
+    reading,
+    bare || !base ? [...path, "swatches"] : ["bases", base.name, "lab"],
+  );
   faults.push(...started.faults);
-  const swatches = dye.swatches.flatMap((swatch: Swatch, i) => {
-    const dyed = dyedColour(swatch.colour, reading, [...path, "swatches", i]);
-    faults.push(...dyed.faults);
-    return dyed.ok ? [{ ...dyed.value, seconds: swatch.seconds }] : [];
+  const dyed = dye.swatches.flatMap((swatch, i) => {
+    if (swatch.seconds === 0) return [];
+    const read = dyedColour(swatch.colour, reading, [...path, "swatches", i]);
+    faults.push(...read.faults);
+    return read.ok ? [{ ...read.value, swatch }] : [];
   });
   if (!started.ok || faults.some(isError)) return failed(...faults);
-  swatches.sort((a, b) => a.seconds - b.seconds);
+  if (bare && base?.lab) faults.push(...baseWarnings(dye, base.lab, started.value.lab));
+  const own = measuredCelsius(dye);
+  const isApart = ({ strength = 1, celsius = own }: Swatch): boolean => strength !== 1 || celsius !== own;
+  const swatches = dyed
+    .filter(({ swatch }) => !isApart(swatch))
+    .map(({ lab, ks, swatch }) => ({ lab, ks, seconds: swatch.seconds }))
+    .sort((a, b) => a.seconds - b.seconds);
+  const apart = dyed
+    .filter(({ swatch }) => isApart(swatch))
+    .map(({ lab, ks, swatch: { seconds, strength, celsius } }) => ({
+      lab,
+      ks,
+      seconds,
+      strength: strength ?? 1,
+      celsius: celsius ?? own,
+    }));
+  if (swatches.length === 0)
+    return failed(
+      error(
+        "no-fresh-swatch",
+        [...path, "swatches"],
+        `dye "${dye.name}" has no swatch from a fresh bath at its own temperature: only such swatches shape its colours`,
+        "add one without strength and temperature: - { time: 60 s, lab: [65.9, 44.6, 23.0] }",
+      ),
+    );
   if (swatches.every((swatch) => same(swatch.lab, started.value.lab)))
     return failed(
       error(
@@ -127,5 +186,5 @@ export function swatchSet(dye: Dye): Outcome<SwatchSet> {
       ),
     );
   faults.push(...orderWarnings(dye, started.value, swatches));
-  return done({ reading, base: started.value, swatches }, faults);
+  return done({ reading, base: started.value, swatches, apart }, faults);
 }

@@ -3,8 +3,9 @@ import { expect, test } from "vitest";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
 import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/strength-of-slower-dip.js";
 import { dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/load/bath-state.js";
-import { secondsForDepth } from "../../../../src/core/uptake/law/depth.js";
 import { lawNames } from "../../../../src/core/uptake/law/laws.js";
+import { slowing } from "../../../../src/core/uptake/law/slowing.js";
+import { freshSeconds } from "../../../../src/core/uptake/law/uptake-model.js";
 import { model } from "../settings.js";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
@@ -59,9 +60,7 @@ test("the strength that a longer dip tells gives that longer dip", () => {
       (law, saturation, depth, ratio) => {
         const one = { ...model, law, ...(saturation === undefined ? {} : { saturation }) };
         const { strength } = strengthOfSlowerDip(one, depth, ratio)!;
-        const first = secondsForDepth(one, { depth, strength: 1, celsius: 80 })!;
-        const later = secondsForDepth(one, { depth, strength, celsius: 80 })!;
-        expect(later / first).toBeCloseTo(ratio, 8);
+        expect(slowing(one, freshSeconds(one, depth)!, strength)).toBeCloseTo(ratio, 8);
       },
     ),
   );

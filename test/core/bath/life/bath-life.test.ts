@@ -8,7 +8,7 @@ import {
   lifeLoadLimit,
 } from "../../../../src/core/bath/life/bath-life.js";
 import { type BathSetting, workLoad } from "../../../../src/core/bath/load/work-load.js";
-import { baths, setting } from "../settings.js";
+import { baths, setting, toDepth } from "../settings.js";
 
 /** The life load by load, without any short cut. */
 function plainLife(
@@ -34,7 +34,7 @@ function plainLife(
       if (1000 * state.volumeL < 0.98 * handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
         return end("too-little-liquor", repeat);
       const result = workLoad({ handling, fresh, ...rest }, state, load);
-      if (result === undefined) return end("too-weak", repeat);
+      if (result === undefined) return end("too-little-dye", repeat);
       if (result.seconds > handling.longestSeconds) return end("longest-dip", repeat);
       seen.push({ strength: result.strengthBefore, volumeL: state.volumeL, dipSeconds: result.seconds });
       state = result.after;
@@ -83,7 +83,7 @@ test("a life with its short cut for baths that go in a circle is the plain loop'
   );
   // Long, short and aged lives were all among them.
   expect(rounds).toBeGreaterThan(20);
-  for (const end of ["too-weak", "shelf-life", "load-limit"] as const)
+  for (const end of ["too-little-dye", "shelf-life", "load-limit"] as const)
     expect(ended.get(end)).toBeGreaterThan(20);
 });
 
@@ -97,7 +97,7 @@ test("dye balances over a life: fresh and added is taken up, dragged out and lef
   );
 });
 
-const load: LifeLoad = { areaDm2: 10, depth: 0.5, parts: 8, massG: 60 };
+const load: LifeLoad = { areaDm2: 10, ...toDepth(0.5), parts: 8, massG: 60 };
 
 test("a life lasts in days as long as its finished repetitions take, or as the dye keeps", () => {
   const spent = bathLife({ ...setting, rule: "none" }, [load], { everyDays: 3 });
@@ -110,7 +110,7 @@ test("a life lasts in days as long as its finished repetitions take, or as the d
 });
 
 test("a bath kept at strength for ever has a trace of at most 60 points from the first load to the last", () => {
-  const life = bathLife(setting, [load, { ...load, depth: 0.2 }, { ...load, areaDm2: 4 }], {});
+  const life = bathLife(setting, [load, { ...load, ...toDepth(0.2) }, { ...load, areaDm2: 4 }], {});
   expect(life.endedBy).toBe("load-limit");
   expect(life.trace).toHaveLength(60 - 2);
   expect(life.trace.slice(0, 3).map((point) => point.load)).toEqual([1, 2, 3]);
@@ -134,7 +134,7 @@ test("the trace of a short life is every load, and of a mix longer than the trac
 });
 
 test("a bath that is never topped up and hardly evaporates weakens as the closed form of small loads", () => {
-  const small: LifeLoad = { areaDm2: 2, depth: 0.5, parts: 1, massG: 6 };
+  const small: LifeLoad = { areaDm2: 2, ...toDepth(0.5), parts: 1, massG: 6 };
   const dye = { ...setting.dye, uptakePerDm2: 0.06 };
   const life = bathLife({ ...setting, dye, rule: "none", evaporationLPerSecond: 0 }, [small], {});
   expect(life.loads).toBeGreaterThan(1000);

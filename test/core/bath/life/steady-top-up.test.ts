@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { steadyTopUp } from "../../../../src/core/bath/life/steady-top-up.js";
 import { refill } from "../../../../src/core/bath/load/bath-state.js";
 import { workLoad } from "../../../../src/core/bath/load/work-load.js";
-import { baths, setting } from "../settings.js";
+import { baths, setting, toDepth } from "../settings.js";
 
 test("a bath filled up with its steady liquor after each load is at strength 1 after each repetition", () => {
   let found = 0;
@@ -32,7 +32,7 @@ test("a bath filled up with its steady liquor after each load is at strength 1 a
 const losing = { ...setting, evaporationLPerSecond: 0.2 / 3600 };
 
 test("for loads alike it is (uptake + c V_drag)/(V_evap + V_drag), c the liquor that drains off", () => {
-  const load = { areaDm2: 10, depth: 0.5 };
+  const load = { areaDm2: 10, ...toDepth(0.5) };
   const steady = steadyTopUp(losing, [load, load])!;
   const uptake = 0.03 * 10 * 0.5;
   const drag = 0.008;
@@ -48,28 +48,28 @@ test("for loads alike it is (uptake + c V_drag)/(V_evap + V_drag), c the liquor 
 test("where parts take nothing and nothing drains off it is plain water", () => {
   const dry = { ...losing.handling, dragOutMlPerDm2: 0 };
   const idle = { ...losing, handling: dry, dye: { ...losing.dye, uptakePerDm2: 0 } };
-  expect(steadyTopUp(idle, [{ areaDm2: 10, depth: 0.5 }])!.strength).toBe(0);
+  expect(steadyTopUp(idle, [{ areaDm2: 10, ...toDepth(0.5) }])!.strength).toBe(0);
 });
 
 test("where parts take nothing and nothing evaporates it is the bath's own liquor", () => {
   const still = { ...setting, evaporationLPerSecond: 0, dye: { ...setting.dye, uptakePerDm2: 0 } };
-  expect(steadyTopUp(still, [{ areaDm2: 10, depth: 0.5 }])!.strength).toBeCloseTo(1, 12);
+  expect(steadyTopUp(still, [{ areaDm2: 10, ...toDepth(0.5) }])!.strength).toBeCloseTo(1, 12);
 });
 
 test("where it would be stronger than the concentrate it has no dilution", () => {
   const hungry = { ...losing, dye: { ...losing.dye, uptakePerDm2: 4 } };
-  const steady = steadyTopUp(hungry, [{ areaDm2: 10, depth: 0.5 }])!;
+  const steady = steadyTopUp(hungry, [{ areaDm2: 10, ...toDepth(0.5) }])!;
   expect(steady.strength).toBeGreaterThan(10);
   expect(steady).not.toHaveProperty("dilution");
 });
 
-test("a bath that loses no liquor, or is too weak for a load, has no steady liquor", () => {
+test("a bath that loses no liquor, or holds less dye than a load takes up, has no steady liquor", () => {
   const shut = {
     ...setting,
     evaporationLPerSecond: 0,
     handling: { ...setting.handling, dragOutMlPerDm2: 0 },
   };
-  expect(steadyTopUp(shut, [{ areaDm2: 10, depth: 0.5 }])).toBeUndefined();
-  expect(steadyTopUp(losing, [{ areaDm2: 10, depth: 2 }])).toBeUndefined();
+  expect(steadyTopUp(shut, [{ areaDm2: 10, ...toDepth(0.5) }])).toBeUndefined();
+  expect(steadyTopUp(losing, [{ areaDm2: 1e5, ...toDepth(0.5) }])).toBeUndefined();
   expect(steadyTopUp(losing, [])).toBeUndefined();
 });

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import { gasConstantJPerMolK } from "../../../../src/core/uptake/law/arrhenius.js";
-import { depthAt, equivalentSeconds } from "../../../../src/core/uptake/law/depth.js";
-import { dyeModel } from "../../../../src/core/uptake/shade/aim.js";
+import { equivalentSeconds } from "../../../../src/core/uptake/law/dip-time.js";
+import { dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
 import { colourPerSecond } from "../../../../src/core/uptake/shade/find-time.js";
 import { type MeantDip, sensitivity } from "../../../../src/core/uptake/shade/sensitivity.js";
 import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";
@@ -17,9 +17,9 @@ const dyes = Array.from({ length: 12 }, () => {
 });
 const fresh: MeantDip = { seconds: 45, strength: 1, celsius: 80 };
 const of = (dye: (typeof dyes)[number], dip: MeantDip, tolerance = 1.5) =>
-  sensitivity({ ...dye, dip, tolerance, makeUpDye: 600 })!;
+  sensitivity({ ...dye, dip, tolerance, makeUpDye: 600 });
 const colour = ({ curve, model }: (typeof dyes)[number], dip: MeantDip) =>
-  labAfter(curve, equivalentSeconds(model, depthAt(model, dip))!);
+  labAfter(curve, equivalentSeconds(model, dip));
 
 test("per second it is the slope of the shade curve in a fresh bath", () => {
   for (const dye of dyes)
@@ -95,30 +95,4 @@ test("a target that the dip itself misses takes its share of the tolerance, and 
   expect(at(1).less).toBeLessThan(full.less!);
   expect(at(1).more).toBeGreaterThan(full.more!);
   expect(at(90)).toEqual({ less: 0, more: 0, within: 0 });
-});
-
-test("a dip beyond what any time gives in the fresh bath has no known colour", () => {
-  const first = { ...dyes[0]!.model, law: "first-order", ratePerSecond: 0.02 } as const;
-  expect(
-    sensitivity({
-      curve: dyes[0]!.curve,
-      model: first,
-      dip: { seconds: 900, strength: 1.4, celsius: 80 },
-      tolerance: 1.5,
-      makeUpDye: 600,
-    }),
-  ).toBeUndefined();
-});
-
-test("a dip that has all the dye its bath gives has a slope from the weaker side, and no known end on the stronger", () => {
-  const { curve, model } = dyes[0]!;
-  const first = { ...model, law: "first-order", ratePerSecond: 0.02 } as const;
-  const dip = { seconds: 400, strength: 1, celsius: 80 };
-  const colourAt = (strength: number) =>
-    labAfter(curve, equivalentSeconds(first, depthAt(first, { ...dip, strength }))!);
-  const { strengthPercent } = sensitivity({ curve, model: first, dip, tolerance: 1.5, makeUpDye: 600 })!;
-  expect(strengthPercent.perUnit).toBeCloseTo(10 * ciede2000(colourAt(0.999), colourAt(1)), 9);
-  expect(strengthPercent.perUnit).toBeGreaterThan(0);
-  expect(strengthPercent.hold.more).toBeNull();
-  expect(strengthPercent.hold.within).toBe(strengthPercent.hold.less);
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { Lab, LawName } from "../../../../src/core/model/batch.js";
-import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
+import type { Dye, Lab, LawName } from "../../../../src/core/model/batch.js";
+import { type TimeDoubt, timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
 import type { LeaveOneOut } from "../../../../src/core/uptake/swatches/choose-law.js";
 import { labAfter, shadeCurve } from "../../../../src/core/uptake/swatches/shade-curve.js";
 import { swatchSet } from "../../../../src/core/uptake/swatches/swatch-curves.js";
@@ -11,22 +11,37 @@ const labs: readonly (readonly [number, Lab])[] = [
   [60, [65.9, 44.6, 23.0]],
   [180, [55.2, 55.9, 31.8]],
 ];
-const set = swatchSet({
+const read = {
   ...dye,
-  base: { name: "white", lab: [92.1, -0.6, -2.3] },
-  swatches: labs.map(([seconds, lab]) => ({ seconds, colour: { kind: "lab", lab } })),
-});
+  base: { name: "white", lab: [92.1, -0.6, -2.3] as const },
+  swatches: labs.map(([seconds, lab]) => ({ seconds, colour: { kind: "lab" as const, lab } })),
+};
+const set = swatchSet(read as Dye);
 if (!set.ok) throw new Error(set.faults[0]!.message);
 const curve = shadeCurve(set.value, "first-order");
 const target = labAfter(curve, 100);
 
 const tried = (law: LawName, mean: number, median = 0): LeaveOneOut => ({ law, mean, median, max: mean });
-const doubt = (...errors: LeaveOneOut[]) => timeDoubt({ curve, tried: errors }, target);
+const fresh = { strength: 1, celsius: read.celsius };
+/** The doubt of the time for the target, by what the laws' leave-one-out errors are taken to be. */
+const doubt = (...errors: LeaveOneOut[]) => {
+  const model = {
+    dye: read as Dye,
+    uptake: { ...curve, referenceCelsius: read.celsius, activationEnergyJPerMol: 75_000 },
+    longestSeconds: 300,
+    chosen: { curve, tried: errors },
+    onlySwatch: null,
+    response: {},
+    rate: "fitted" as const,
+  };
+  return timeDoubt(model, target, 100, fresh, { timingSeconds: 2 });
+};
+const width = (found: TimeDoubt): number => Math.log(found.factors95[1] / found.factors95[0]);
 
 test("a second law widens the interval while its mean error is within 0.3 CIEDE2000 of the best", () => {
   const alone = doubt(tried("first-order", 1));
   const beside = (mean: number): number =>
-    doubt(tried("first-order", 1), tried("parabolic", mean)).sdLog / alone.sdLog;
+    width(doubt(tried("first-order", 1), tried("parabolic", mean))) / width(alone);
   expect(beside(1.299)).toBeGreaterThan(1.01);
   expect(beside(1.301)).toBe(1);
 });

@@ -1,0 +1,31 @@
+import { madeUpStrength } from "../../uptake/law/measured-at.js";
+import { slowing } from "../../uptake/law/slowing.js";
+import type { ShadeAim } from "../../uptake/shade/aim.js";
+import type { BathRun } from "../run/run-bath.js";
+
+/** A load whose part is worth reading: what is typed then corrects the times of the loads after it. */
+export interface TrialAdvice {
+  readonly load: number;
+  readonly seconds: number;
+}
+
+/**
+ * The first load whose time may leave its window for what is not known of the strength exponent (1 to 2), and that has
+ * others behind it; null where a trial was dipped already, the exponent is known, or no window is that narrow.
+ */
+export function trialAdvice(
+  { bath, loads, untried }: BathRun,
+  aims: readonly ShadeAim[],
+): TrialAdvice | null {
+  if (bath.trial !== undefined || untried.strengthExponent !== undefined) return null;
+  const worth = loads.findIndex(({ plan, result }, i) => {
+    const { freshWindow } = aims[plan.order.index]!;
+    if (freshWindow === null || i === loads.length - 1) return false;
+    const strength = result.strengthDuring * madeUpStrength(bath.dye);
+    const now = slowing(untried, plan.freshSeconds, strength);
+    // Where the exponent is 1 or 2, the time of the plan gives the colour of these fresh times.
+    const fresh = [1, 2].map((p) => (plan.freshSeconds * now) / strength ** -p);
+    return fresh.some((t) => t < freshWindow[0] || (freshWindow[1] !== null && t > freshWindow[1]));
+  });
+  return worth < 0 ? null : { load: worth + 1, seconds: loads[worth]!.result.seconds };
+}
