@@ -87,7 +87,11 @@ test("± of a built blank's powder is an uncertain input, what no order uses is 
   expect(uncertainInputs(spec!).map(({ path }) => path.join("."))).toEqual([
     "dyes.lagoon.activationEnergy",
     "parts.cleat.blank.chalk.powder",
+    "dyes.lagoon.strengthExponent",
   ]);
   const unused = { ...spec!, orders: spec!.orders.filter(({ part }) => part !== "cleat") };
-  expect(uncertainInputs(unused).map(({ path }) => path.join("."))).toEqual(["dyes.lagoon.activationEnergy"]);
+  expect(uncertainInputs(unused).map(({ path }) => path.join("."))).toEqual([
+    "dyes.lagoon.activationEnergy",
+    "dyes.lagoon.strengthExponent",
+  ]);
 });

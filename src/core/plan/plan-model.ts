@@ -9,7 +9,6 @@ import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js"
 import type { RestsOn } from "../model/rests-on.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
-import type { TrialAdvice } from "./advice/trial-advice.js";
 import type { LoadLimit } from "./assign/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
@@ -139,6 +138,12 @@ export interface PlanLongerDrain extends DrainSaving {
   readonly savedPerLoad: Range | null;
   readonly labourPerLoad: number | null;
   readonly restsOnAssumed: RestsOn;
+}
+
+/** A load whose part is worth reading: what is typed then corrects the times of the loads after it. */
+export interface TrialAdvice {
+  readonly load: number;
+  readonly seconds: number;
 }
 
 export interface PlanBath {

@@ -1,13 +1,8 @@
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import { slowing } from "../../uptake/law/slowing.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
+import type { TrialAdvice } from "../plan-model.js";
 import type { BathRun } from "../run/run-bath.js";
-
-/** A load whose part is worth reading: what is typed then corrects the times of the loads after it. */
-export interface TrialAdvice {
-  readonly load: number;
-  readonly seconds: number;
-}
 
 /**
  * The first load whose time may leave its window for what is not known of the strength exponent (1 to 2), and that has

@@ -35,8 +35,9 @@ export function otherBase(
   const own = base === undefined || base.name === dye.base?.name;
   const used = own ? dye.base : base;
   const then = chosen?.curve.set.base.lab;
-  if (own && (used?.lab === undefined || used.lab.every((value, i) => value === then?.[i])))
-    return done(undefined);
+  const unmoved =
+    then === undefined || used?.lab === undefined || used.lab.every((value, i) => value === then[i]);
+  if (own && unmoved) return done(undefined);
   if (!used?.lab)
     return failed(
       error(
