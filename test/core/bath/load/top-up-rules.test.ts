@@ -7,7 +7,7 @@ import {
 } from "../../../../src/core/bath/load/top-up-rules.js";
 import { type BathSetting, type TopUp, workLoad } from "../../../../src/core/bath/load/work-load.js";
 import type { Dilution, TopUpRule } from "../../../../src/core/model/batch.js";
-import { setting } from "../settings.js";
+import { setting, toDepth } from "../settings.js";
 
 const powder: Dilution = { kind: "powder", gramsPerL: 100 };
 
@@ -20,7 +20,7 @@ function poured(rule: TopUpRule, volumeL: number, dye: number, dilution = settin
     handling: { ...setting.handling, dragOutMlPerDm2: 0 },
     evaporationLPerSecond: 0,
   };
-  const result = workLoad(still, { volumeL, dye }, { areaDm2: 1, depth: 0.2 });
+  const result = workLoad(still, { volumeL, dye }, { areaDm2: 1, ...toDepth(0.2) });
   if (result === undefined) throw new Error("not worked");
   return result;
 }
