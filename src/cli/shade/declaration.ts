@@ -24,12 +24,17 @@ export const shade: CommandDeclaration = {
     { flags: "--temperature <temp>", description: "of the bath: default the dye's own" },
     { flags: "--base <name>", description: "base of the spec that is dipped: default the swatches'" },
     {
+      flags: "--grid",
+      description: "a card of dip times for the target over temperature and strength, to hang up",
+    },
+    {
       flags: "--trial <dip>",
       description: "one dip in this bath, time and colour read: '45 s, 69.0,39.8,20.1'; corrects all times",
     },
   ],
   examples: [
     "dipwright shade batch.yaml --dye brick",
+    "dipwright shade batch.yaml --target brick-deep --grid --format markdown",
     "dipwright shade batch.yaml --target brick-deep --strength 80% --trial '45 s, 52,30,11'",
     "dipwright shade batch.yaml --dye brick --target 49,37,12 --strength 80%",
     "dipwright shade batch.yaml --target brick-deep --temperature 75C",

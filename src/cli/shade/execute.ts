@@ -7,6 +7,8 @@ import { defaults } from "../../core/model/defaults.js";
 import { parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
 import { describeShade } from "../../core/uptake/shade/describe-shade.js";
 import type { ShadeBath, ShadeWish } from "../../core/uptake/shade/shade-time.js";
+import { timeCard } from "../../core/uptake/shade/time-grid.js";
+import { cardReport } from "../../report/shade/card.js";
 import { shadeReport } from "../../report/shade/report.js";
 import { onBatch, type Worked } from "../batch/on-batch.js";
 import type { Execute, Request } from "../command.js";
@@ -148,6 +150,27 @@ function makeUpOf(batch: Batch, dye: Dye): Partial<Pick<ShadeBath, "makeUp">> {
   return { makeUp: { dye: dyeOf(made), volumeL: tank.volumeL } };
 }
 
+/** A card of dip times for a target over temperature and strength. */
+function card(
+  batch: Batch,
+  options: Request["options"],
+  dye: Dye,
+  wish: ShadeWish | undefined,
+  bath: ShadeBath,
+): Outcome<Worked> {
+  if (wish === undefined)
+    return failed(error("usage", [], "--grid needs a colour", "add --target with a colour or a shade"));
+  const fixed = ["strength", "temperature", "trial"].find((option) => options[option] !== undefined);
+  if (fixed !== undefined)
+    return failed(
+      error("usage", [], `--grid cannot be used with --${fixed}`, "leave one out: a card has many baths"),
+    );
+  const made = timeCard(dye, batch.handling, bath.base, wish);
+  return made.ok
+    ? done({ report: cardReport(made.value), missed: !made.value.reachable }, made.faults)
+    : made;
+}
+
 function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   const typed = (option: string): string | undefined => options[option] as string | undefined;
   const read = optionReader(typed);
@@ -162,6 +185,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   if (!dye.ok) return failed(...wish.faults, ...dye.faults);
   const bath = readBath(batch, dye.value, read, { base: typed("base"), trial: typed("trial") });
   if (!wish.ok || !bath.ok) return failed(...wish.faults, ...bath.faults);
+  if (options.grid === true) return card(batch, options, dye.value, wish.value, bath.value);
   const described = describeShade(dye.value, batch.handling, bath.value, wish.value);
   if (!described.ok) return described;
   if (described.value === null)

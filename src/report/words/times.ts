@@ -11,11 +11,13 @@ export function clock(minute: number, startAtMinute?: number): string {
   return `${two(Math.floor(inDay / 60))}:${two(inDay % 60)}${day === 0 ? "" : ` ${day > 0 ? "+" : "-"}${Math.abs(day)} d`}`;
 }
 
-/** A stretch of a watch: "0:26-0:35", minutes and seconds; "0:26 on" where it has no end. */
+/** Seconds as a watch shows them: "2:05", minutes and seconds. */
+export function watch(seconds: number): string {
+  const whole = Math.round(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
+}
+
+/** A stretch of a watch: "0:26-0:35"; "0:26 on" where it has no end. */
 export function stretch(from: number, to: number | null): string {
-  const watch = (seconds: number): string => {
-    const whole = Math.round(seconds);
-    return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
-  };
   return to === null ? `${watch(from)} on` : `${watch(from)}-${watch(to)}`;
 }
