@@ -88,6 +88,26 @@ test("a closed cavity stays dry, displaces and weighs nothing", async () => {
   });
 });
 
+test("bodies that touch stay dry between them, in what is taken from the model", async () => {
+  const { batch, codes } = await readParts("cleat: { mesh: touching.stl }");
+  expect(codes).toEqual(["warning mesh-shared-face"]);
+  expect(batch!.parts[0]).toMatchObject({
+    areaDm2: expect.closeTo(0.4, 12),
+    volumeCm3: expect.closeTo(12, 12),
+    massG: expect.closeTo(12 * 0.93, 12),
+  });
+});
+
+test("a body that is there twice gives nothing: area, and mass or volume, must be written", async () => {
+  for (const part of ["", ", area: 22 cm2", ", mass: 5.58 g", ", volume: 6 cm3"]) {
+    const { batch, codes } = await readParts(`cleat: { mesh: twice.stl${part} }`);
+    expect([batch, codes]).toEqual([undefined, ["error mesh-doubled"]]);
+  }
+  const { batch, codes } = await readParts("cleat: { mesh: twice.stl, area: 22 cm2, volume: 6 cm3 }");
+  expect(codes).toEqual([]);
+  expect(batch!.parts[0]).toMatchObject({ areaDm2: expect.closeTo(0.22, 12), volumeCm3: 6 });
+});
+
 test("an open model gives its area, once mass or volume is written", async () => {
   const without = await readParts("cleat: { mesh: open.stl }");
   expect([without.batch, without.codes]).toEqual([undefined, ["error mesh-open"]]);

@@ -50,6 +50,14 @@ for (const [format, ending] of [
   });
 }
 
+test("measure marks the figures of bodies that are there twice or touch as doubtful", async () => {
+  const { out, err } = await measure("twice.stl", "touching.stl", "--spec", "minimal.yaml");
+  expect(codes(err)).toEqual(["mesh-doubled", "mesh-shared-face"]);
+  expect(out).toMatch(/twice.stl +yes +44.0 \? +12.0 \? +11.2 \?/);
+  expect(out).toMatch(/touching.stl +yes +44.0 \? +12.0 +11.2 /);
+  expect(out).toMatch(/twice.stl +\? +no volume to trust +\?/);
+});
+
 for (const columns of [60, 80])
   test(`measure keeps every line within ${columns} columns`, async () => {
     const { out } = await runFake(["measure", ...mixed, "--spec", "minimal.yaml"], { ...files, columns });

@@ -19,8 +19,14 @@ const harmless: readonly string[] = ["mesh-flat", "mesh-welded"];
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));
 
-/** What stands in the batch to be done about a volume that is needed and not to be had. */
+/** Codes of what makes the area of a model another than the part's. */
+const areaDoubts: readonly string[] = ["mesh-open", "mesh-doubled"];
+
+/** What to do about a volume that is needed and not known. */
 const byHand = "repair the model, or write mass: 6.4 g or volume: 6.9 cm3 beside it";
+
+/** What to do about bodies that are there twice. */
+const removeBody = "remove the body that is there twice, or write area: and mass: beside the model";
 
 /** What to do about a fault of a model, said for a batch file. */
 function helpFor({ code, help }: Fault, mesh: Part["mesh"], trusted: boolean): string {
@@ -29,12 +35,14 @@ function helpFor({ code, help }: Fault, mesh: Part["mesh"], trusted: boolean): s
     return mesh?.unit === undefined
       ? `write mesh: { file: ${mesh?.file}, unit: inch }`
       : "write the unit that it is drawn in";
-  if (code === "mesh-cavity") return "they are left out of the area; write area: if liquor gets in";
+  if (code === "mesh-doubled") return removeBody;
+  if (code === "mesh-cavity" || code === "mesh-shared-face")
+    return "they are left out of the area; write area: if liquor gets in";
   if (!trusted && help !== undefined) return byHand;
   return help ?? "dipwright measure says more of the file";
 }
 
-/** Faults of the model as they stand in the batch; `needed`: its volume is, and is not to be trusted. */
+/** Faults of the model as they stand in the batch; `needed`: a figure that is not to be trusted is. */
 function told(
   faults: readonly Fault[],
   part: Part,
@@ -42,7 +50,10 @@ function told(
   path: Fault["path"],
   trusted: boolean,
 ): Fault[] {
-  const needed = !trusted && part.mass === undefined && part.volume === undefined;
+  const doubled = faults.some(({ code }) => code === "mesh-doubled");
+  const needed =
+    (!trusted && part.mass === undefined && part.volume === undefined) ||
+    (doubled && part.area === undefined);
   const nothingTaken = !needed && !trusted && part.area !== undefined;
   return faults
     .filter(({ code }) => !harmless.includes(code) && !nothingTaken)
@@ -152,7 +163,14 @@ export function partOfModel(
   const trusted = of.volumeTrusted;
   const faults = [
     ...told(model.faults, part, file, path, trusted),
-    ...differences(part, of, file, path, trusted, !model.faults.some(({ code }) => code === "mesh-open")),
+    ...differences(
+      part,
+      of,
+      file,
+      path,
+      trusted,
+      !model.faults.some(({ code }) => areaDoubts.includes(code)),
+    ),
   ];
   const solid = part.volume?.value ?? (trusted ? of.volumeCm3 : undefined);
   const mass = part.mass ?? (solid === undefined ? undefined : massOf(solid, part.density));

@@ -34,11 +34,15 @@ const inOptions = (fault: Fault): Fault =>
     ? { ...fault, help: "give the unit that it is drawn in, such as --unit inch" }
     : fault;
 
-/** What the tank makes of a part; a load size only where volume and mass mean something. */
+/** What the tank makes of a part; a load size only where volume and mass mean something, drag-out where the area does. */
 function inTank(model: MeshMeasure, { tank, handling }: NonNullable<TankRead["found"]>) {
   const part = { massG: model.massG, volumeCm3: displacedCm3(model), areaDm2: wettedCm2(model) / 100 };
   const found = partInTank(part, tank, handling);
-  return model.volumeTrusted ? found : { ...found, partsPerLoad: null, boundBy: null };
+  return {
+    ...found,
+    ...(model.volumeTrusted ? {} : { partsPerLoad: null, boundBy: null }),
+    ...(model.coincident.doubledCm2 === 0 ? {} : { carriedOutMl: null }),
+  };
 }
 
 /** Measures model files, one row each; a bad one does not keep the others. */

@@ -1,5 +1,6 @@
 import { done, error, type Fault, failed, type Outcome } from "../fault.js";
 import { defaults } from "../model/defaults.js";
+import { type Contact, contactOf, noticedShare } from "./contact/contact.js";
 import { type MeshFormat, meshFormat } from "./format.js";
 import type { MeshMeasure, MeshOptions } from "./mesh-measure.js";
 import { meshWarnings } from "./mesh-warnings.js";
@@ -31,6 +32,19 @@ function closedNearly(source: TriangleSource, tolerance: number): Topology | und
   if (!(tolerance > 0)) return undefined;
   const found = topologyWithin(source, tolerance);
   return "code" in found || found.left.open > 0 ? undefined : found;
+}
+
+/** The contact that changes a figure. Where all faces face others, bodies are there twice, one of them inside out. */
+function noticed(
+  { doubledArea, sharedArea }: Omit<Contact, "undecided"> = { doubledArea: 0, sharedArea: 0 },
+  area: number,
+): Omit<Contact, "undecided"> {
+  if (sharedArea > (1 - noticedShare) * area) return { doubledArea: sharedArea, sharedArea: 0 };
+  const least = noticedShare * area;
+  return {
+    doubledArea: doubledArea > least ? doubledArea : 0,
+    sharedArea: sharedArea > least ? sharedArea : 0,
+  };
 }
 
 /**
@@ -70,8 +84,11 @@ export async function measureMesh(
   const topology = near ?? exact;
   const closed = topology.left.open === 0;
   const inverted = sums.volume < 0;
-  const findings = closed ? shellFindings(source, topology, inverted ? -1 : 1) : undefined;
+  const findings = closed ? shellFindings(source, topology, inverted ? -1 : 1, tolerance) : undefined;
   if (findings !== undefined && "code" in findings) return failed(findings);
+  const contact = closed ? contactOf(source, topology, tolerance, findings?.overlapping ?? []) : undefined;
+  if (contact !== undefined && "code" in contact) return failed(contact);
+  const { doubledArea, sharedArea } = noticed(contact, sums.area);
 
   const mm = mmPerUnit[unit];
   const cm = mm / 10;
@@ -81,9 +98,10 @@ export async function measureMesh(
     format,
     unit,
     triangles: sums.triangles,
-    shells: topology.shells,
+    shells: topology.shells.groups,
     closed,
-    volumeTrusted: closed && (findings?.inverted.length ?? 0) === 0,
+    volumeTrusted: closed && (findings?.inverted.length ?? 0) === 0 && doubledArea === 0,
+    areaTrusted: doubledArea === 0 && sharedArea === 0,
     areaCm2: sums.area * cm ** 2,
     volumeCm3,
     massG: volumeCm3 * (options.densityGPerCm3 ?? defaults.part.densityGPerCm3),
@@ -95,6 +113,7 @@ export async function measureMesh(
       areaCm2: cavities.reduce((sum, shell) => sum + shell.area, 0) * cm ** 2,
       volumeCm3: cavities.reduce((sum, shell) => sum + Math.abs(shell.volume), 0) * cm ** 3,
     },
+    coincident: { doubledCm2: doubledArea * cm ** 2, sharedCm2: sharedArea * cm ** 2 },
   };
   if (![measure.areaCm2, volumeCm3, ...measure.boxMm].every(Number.isFinite))
     return failed(error("mesh-not-finite", [], "the coordinates are too large to compute with"));
@@ -102,6 +121,7 @@ export async function measureMesh(
   const faults: Fault[] = meshWarnings(measure, {
     topology,
     findings,
+    undecided: (findings?.undecided ?? false) || (contact?.undecided ?? false),
     inverted,
     weldedMm: near === undefined ? 0 : tolerance * mm,
     mmPerUnit: mm,

@@ -7,12 +7,14 @@ export interface MeshMeasure {
   /** Unit that the coordinates were read in. */
   readonly unit: MeshUnit;
   readonly triangles: number;
-  /** Groups of triangles that share corners. */
+  /** Triangles that share corners. */
   readonly shells: number;
   /** Whether every edge is run through equally often both ways. */
   readonly closed: boolean;
-  /** Whether volume and mass mean anything: the surface is closed, and no shell beside others is inside out. */
+  /** Whether volume and mass mean anything: the surface is closed, no shell is inside out, no body is there twice. */
   readonly volumeTrusted: boolean;
+  /** Whether no face lies exactly on another, so that none counts twice; not examined in an open surface. */
+  readonly areaTrusted: boolean;
   /** All of the surface, closed cavities included. */
   readonly areaCm2: number;
   readonly volumeCm3: number;
@@ -24,6 +26,11 @@ export interface MeshMeasure {
   readonly flatTriangles: number;
   /** Hollows closed all round, which no liquor reaches; they are part of area, and not of volume. */
   readonly cavities: { readonly count: number; readonly areaCm2: number; readonly volumeCm3: number };
+  /**
+   * Area of the faces that lie exactly on others, both counted: of bodies that are there twice, and of bodies that
+   * touch, where no liquor comes.
+   */
+  readonly coincident: { readonly doubledCm2: number; readonly sharedCm2: number };
 }
 
 /** How to take the numbers in a model file. */

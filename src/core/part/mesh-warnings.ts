@@ -4,12 +4,15 @@ import type { MeshMeasure } from "./mesh-measure.js";
 import type { ShellFindings } from "./surface/shell-findings.js";
 import type { Topology } from "./surface/topology.js";
 import type { MeshUnit } from "./units.js";
+import { wettedCm2 } from "./wetted.js";
 
 /** What was seen beside the numbers of a measure. */
 export interface MeshSigns {
   readonly topology: Topology;
   /** Nothing if the surface is open, since then shells were not compared. */
   readonly findings: ShellFindings | undefined;
+  /** Whether shells or faces were not compared, since there were too many. */
+  readonly undecided: boolean;
   readonly inverted: boolean;
   /** Within what distance corners were taken as one to close the surface; 0 if that was not needed. */
   readonly weldedMm: number;
@@ -23,8 +26,17 @@ export interface MeshSigns {
 /** What a message about a volume that means little ends in. */
 export const volumeDoubted = ": the volume is not to be trusted";
 
-/** Codes of what takes the meaning from volume and mass, and leaves it to the area. */
-export const volumeDoubts: readonly string[] = ["mesh-turned", "mesh-open", "mesh-shell-inverted"];
+/** Codes of what takes the meaning from volume and mass; the area keeps it but where bodies are there twice. */
+export const volumeDoubts: readonly string[] = [
+  "mesh-turned",
+  "mesh-open",
+  "mesh-shell-inverted",
+  "mesh-doubled",
+];
+
+/** Beyond these sizes of the box the unit of a model is likely wrong. Common practice, no source. */
+const largestMm = 1000;
+const smallestMm = 1;
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
 
@@ -62,6 +74,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
 const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefined)[] => {
   const { findings, inverted } = signs;
   const pairs = findings?.overlapping ?? [];
+  const { doubledCm2, sharedCm2 } = measure.coincident;
   return [
     inverted && measure.closed
       ? warning(
@@ -87,11 +100,27 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
           "join the bodies of the model into one",
         )
       : undefined,
-    findings?.undecided
+    doubledCm2 > 0
+      ? warning(
+          "mesh-doubled",
+          [],
+          `${short(doubledCm2)} of ${short(measure.areaCm2)} cm2 of the surface belong to bodies that lie exactly on each other; area and volume count each of them${volumeDoubted}`,
+          "remove the body that is there twice, or give area, volume and mass by hand",
+        )
+      : undefined,
+    sharedCm2 > 0
+      ? warning(
+          "mesh-shared-face",
+          [],
+          `${short(sharedCm2)} of ${short(measure.areaCm2)} cm2 of the surface lie between bodies that touch, and stay dry`,
+          `join the bodies of the model into one, or give ${short(wettedCm2(measure))} cm2 as the wetted area`,
+        )
+      : undefined,
+    signs.undecided
       ? warning(
           "mesh-overlap-unknown",
           [],
-          "the boxes of some shells overlap; whether the shells do was not examined",
+          "some bodies are too many or too large to compare; whether they overlap or touch was not examined",
         )
       : undefined,
     measure.cavities.count > 0
@@ -99,7 +128,7 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
           "mesh-cavity",
           [],
           `${counted(measure.cavities.count, "closed cavity", "closed cavities")}: ${short(measure.cavities.areaCm2)} cm2 of the area stay dry`,
-          `give ${short(measure.areaCm2 - measure.cavities.areaCm2)} cm2 as the wetted area`,
+          `give ${short(wettedCm2(measure))} cm2 as the wetted area`,
         )
       : undefined,
   ];
@@ -118,7 +147,7 @@ export function meshWarnings(measure: MeshMeasure, signs: MeshSigns): Fault[] {
           `${counted(measure.flatTriangles, "triangle")} without area; they add nothing`,
         )
       : undefined,
-    largest > 1000 || largest < 1
+    largest > largestMm || largest < smallestMm
       ? warning(
           "mesh-unit",
           [],

@@ -2,8 +2,9 @@ import type { Fault } from "../../core/fault.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
 import type { PartInTank } from "../../core/plan/assign/part-in-tank.js";
 
-/** A part in a tank; no load size where volume and mass are not to be trusted. */
-export type MeasuredInTank = Omit<PartInTank, "partsPerLoad" | "boundBy"> & {
+/** A part in a tank; no load size where volume and mass cannot be trusted, and no drag-out where the area cannot. */
+export type MeasuredInTank = Omit<PartInTank, "partsPerLoad" | "boundBy" | "carriedOutMl"> & {
+  readonly carriedOutMl: number | null;
   readonly partsPerLoad: number | null;
   readonly boundBy: PartInTank["boundBy"] | null;
 };

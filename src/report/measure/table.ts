@@ -17,9 +17,8 @@ export const fileSaid = ({ file: name }: Pick<MeasuredFile, "file">): string =>
 /** Three digits that matter, as a drawing or a small balance gives them. */
 const short = (value: number): string => significant(value, 3);
 
-/** Volume and mass of a surface that is not to be trusted are marked. */
-const doubtful = (value: number, { model }: MeasuredFile): Cell =>
-  model.volumeTrusted ? value : `${short(value)} ?`;
+/** A figure that cannot be trusted is marked. */
+const doubtful = (value: number, trusted: boolean): Cell => (trusted ? value : `${short(value)} ?`);
 
 const measure = (key: string, title: string, unit: string): Column => ({
   key,
@@ -44,9 +43,9 @@ export const measureTable = (files: readonly MeasuredFile[]): Table => ({
   rows: files.map((one) => [
     fileSaid(one),
     one.model.closed ? "yes" : "no",
-    one.model.areaCm2,
-    doubtful(one.model.volumeCm3, one),
-    doubtful(one.model.massG, one),
+    doubtful(one.model.areaCm2, one.model.areaTrusted),
+    doubtful(one.model.volumeCm3, one.model.volumeTrusted),
+    doubtful(one.model.massG, one.model.volumeTrusted),
     one.model.boxMm.map((side) => trimmed(side, 1)).join(" x "),
   ]),
 });
@@ -72,7 +71,7 @@ export const tankTable = (files: readonly MeasuredFile[]): Table => ({
             fileSaid(one),
             one.inTank.partsPerLoad ?? "?",
             one.inTank.boundBy === null ? "no volume to trust" : limits[one.inTank.boundBy],
-            one.inTank.carriedOutMl,
+            one.inTank.carriedOutMl ?? "?",
           ],
         ],
   ),

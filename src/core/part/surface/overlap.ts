@@ -8,8 +8,14 @@ export type Pair = readonly [a: number, b: number];
 /** Bounds of the work spent on shells that may overlap. */
 export const overlapBounds = { pairs: 5000, triangles: 4_000_000, comparisons: 20_000_000 };
 
-/** Pairs of shells whose boxes overlap, in order; undefined if there are more than the bound. */
-export function nearPairs(shells: readonly SurfaceSums[], most = overlapBounds.pairs): Pair[] | undefined {
+/**
+ * Pairs of shells whose boxes overlap, or stand nearer than a margin above 0, in order; undefined if there are more
+ * than the bound.
+ */
+export function nearPairs(
+  shells: readonly SurfaceSums[],
+  { margin = 0, most = overlapBounds.pairs }: { readonly margin?: number; readonly most?: number } = {},
+): Pair[] | undefined {
   const order = shells.map((_, n) => n).sort((a, b) => shells[a]!.low[0] - shells[b]!.low[0]);
   const pairs: Pair[] = [];
   let looked = 0;
@@ -17,10 +23,12 @@ export function nearPairs(shells: readonly SurfaceSums[], most = overlapBounds.p
     const a = order[i]!;
     for (let j = i + 1; j < order.length; j++) {
       const b = order[j]!;
-      if (shells[b]!.low[0] >= shells[a]!.high[0]) break;
+      if (shells[b]!.low[0] >= shells[a]!.high[0] + margin) break;
       if (++looked > 1000 * most) return undefined;
       const apart = [1, 2].some(
-        (k) => shells[b]!.low[k]! >= shells[a]!.high[k]! || shells[a]!.low[k]! >= shells[b]!.high[k]!,
+        (k) =>
+          shells[b]!.low[k]! >= shells[a]!.high[k]! + margin ||
+          shells[a]!.low[k]! >= shells[b]!.high[k]! + margin,
       );
       if (!apart && pairs.push(a < b ? [a, b] : [b, a]) > most) return undefined;
     }

@@ -1,7 +1,8 @@
 import type { Fault } from "../../fault.js";
 import { chunkTriangles, eachChunk, type TriangleSource } from "../triangles.js";
 import { type EdgesLeft, edgesLeft, noEdges, takeEdge } from "./edges.js";
-import { enterCorners, join, newForest, numberTrees } from "./shells.js";
+import { enterCorners, join, newForest, numberTrees } from "./forest.js";
+import type { Groups } from "./groups.js";
 import { enterBody, newWelder, type Welder, weldExactly } from "./weld.js";
 import { weldNear } from "./weld-near.js";
 
@@ -10,10 +11,11 @@ export interface Topology {
   readonly left: EdgesLeft;
   /** x y z of a corner at some open edge, or nothing if the surface is closed. */
   readonly openAt: readonly [x: number, y: number, z: number] | undefined;
-  /** Groups of triangles that share corners. */
-  readonly shells: number;
-  /** Writes the shell of every triangle of a chunk, for a second reading of the same file. */
-  readonly shellsOf: (chunk: Float64Array, count: number, body: number, shells: Int32Array) => void;
+  /** Triangles that share corners. */
+  readonly shells: Groups;
+  /** The corners of every triangle by number, three a triangle, and how many corners there are. */
+  readonly corners: Int32Array;
+  readonly cornerCount: number;
 }
 
 /** Numbers the corners of chunks: equal coordinates, or within a tolerance above 0 [unit of the file]. */
@@ -33,8 +35,17 @@ export function topologyCollector(expected: number, tolerance = 0) {
   const number = corners(welder, tolerance);
   const edges = noEdges();
   const forest = newForest(expected / 2 + 1024);
+  let kept = new Int32Array(3 * Math.max(expected, chunkTriangles));
+  let length = 0;
   const add = (chunk: Float64Array, count: number, body: number): void => {
     const ids = number(chunk, count, body);
+    if (length + 3 * count > kept.length) {
+      const more = new Int32Array(2 * kept.length);
+      more.set(kept);
+      kept = more;
+    }
+    kept.set(ids.subarray(0, 3 * count), length);
+    length += 3 * count;
     enterCorners(forest, welder.count);
     const { parent } = forest;
     for (let i = 0; i < 3 * count; i += 3) {
@@ -56,11 +67,12 @@ export function topologyCollector(expected: number, tolerance = 0) {
     return {
       left,
       openAt: x === undefined || y === undefined || z === undefined ? undefined : [x, y, z],
-      shells: trees,
-      shellsOf: (chunk, count, body, shells) => {
-        const ids = number(chunk, count, body);
-        for (let t = 0; t < count; t++) shells[t] = treeOf[ids[3 * t]!]!;
+      shells: {
+        groupOf: Int32Array.from({ length: length / 3 }, (_, t) => treeOf[kept[3 * t]!]!),
+        groups: trees,
       },
+      corners: kept.subarray(0, length),
+      cornerCount: welder.count,
     };
   };
   return { add, end };

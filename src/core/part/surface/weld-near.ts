@@ -38,7 +38,6 @@ export function weldNear(
       for (let id = w.table[slot]! - 1; id >= 0; id = w.table[slot]! - 1) {
         if (
           id >= w.from &&
-          id < w.before &&
           Math.abs(w.places[3 * id]! - chunk[at]!) <= tolerance &&
           Math.abs(w.places[3 * id + 1]! - chunk[at + 1]!) <= tolerance &&
           Math.abs(w.places[3 * id + 2]! - chunk[at + 2]!) <= tolerance

@@ -7,12 +7,9 @@ export interface Welder {
   /** Open addressing: number of a corner + 1, or 0. */
   table: Int32Array;
   count: number;
-  /** The body that corners now belong to, and the first corner of every body so far. */
+  /** The body that corners now belong to, and its first corner. */
   body: number;
-  readonly bodyStarts: number[];
-  /** Corners of this body are numbered from `from` and below `before`. */
   from: number;
-  before: number;
 }
 
 const powerAbove = (n: number): number => 2 ** Math.ceil(Math.log2(Math.max(n, 16)));
@@ -26,9 +23,7 @@ export function newWelder(expected: number): Welder {
     table: new Int32Array(powerAbove(1.6 * room)),
     count: 0,
     body: 0,
-    bodyStarts: [0],
     from: 0,
-    before: Infinity,
   };
 }
 
@@ -74,13 +69,11 @@ export function addCorner(w: Welder, hash: number, slot: number, chunk: Float64A
   return id;
 }
 
-/** Says to which body the next corners belong: bodies come in order from 0, and again in order when a file is read again. */
+/** Says to which body the next corners belong: bodies come in order from 0. */
 export function enterBody(w: Welder, body: number): void {
   if (body === w.body) return;
   w.body = body;
-  if (body === w.bodyStarts.length) w.bodyStarts.push(w.count);
-  w.from = w.bodyStarts[body] ?? w.count;
-  w.before = w.bodyStarts[body + 1] ?? Infinity;
+  w.from = w.count;
 }
 
 /**
