@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { keyTableMarkdown } from "../src/batch-file/json-schema/key-table.js";
 import { commands } from "../src/cli/commands.js";
 import { runFake } from "./cli/fake-io.js";
 import { folderIo } from "./tools/folder-io.js";
@@ -28,10 +27,6 @@ test("every command line of the README runs as it stands, beside the examples", 
 
 test("the README's table of commands names every command there is", () => {
   for (const { name } of commands) expect(readme).toContain(`\`${name}`);
-});
-
-test("the README's table of keys is the schema's; else: npm run keys", () => {
-  expect(readme).toContain(keyTableMarkdown());
 });
 
 test("the three lines of a part in the README are all that a part needs", async () => {

@@ -4,6 +4,7 @@ import type { CommandDeclaration } from "./command.js";
 import { compare } from "./compare/declaration.js";
 import { cost } from "./cost/declaration.js";
 import { fit } from "./fit/declaration.js";
+import { keys } from "./keys/declaration.js";
 import { measure } from "./measure/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
@@ -25,5 +26,6 @@ export const commands: readonly CommandDeclaration[] = [
   compare,
   fit,
   colour,
+  keys,
   schema,
 ];

@@ -10,7 +10,7 @@ test("schema prints the same JSON Schema in both formats, and new writes it besi
   expect((await runFake(["new", "spring"])).files.get("spring/batch.schema.json")).toBe(out);
 });
 
-test("the schema that the examples name is the one of now; else: dipwright schema --out examples/batch.schema.json", async () => {
+test("the schema that the examples name is the one of now; else: npm run keys", async () => {
   const kept = readFileSync(new URL("../../examples/batch.schema.json", import.meta.url), "utf8");
   expect(kept).toBe((await runFake(["schema"])).out);
 });

@@ -60,5 +60,9 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
     { reads: "CSV", args: ["--reflectance", "curves/rust-60s.csv"] },
     { reads: "standard input", args: ["--reflectance", "-"], stdin: streams.curve },
   ],
+  keys: [
+    { reads: "nothing", args: [] },
+    { reads: "nothing, a word", args: ["swatches"] },
+  ],
   schema: [{ reads: "nothing", args: [] }],
 };

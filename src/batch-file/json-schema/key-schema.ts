@@ -45,12 +45,12 @@ export function batchKeySchema(): KeySchema {
     title: "dipwright batch file",
     ...rest,
     properties: {
+      ...properties,
       $schema: {
         type: "string",
         description: "of a JSON file: the JSON Schema by which an editor checks it; not read",
         examples: ["./batch.schema.json"],
       },
-      ...properties,
     },
   };
 }

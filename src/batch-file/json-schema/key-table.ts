@@ -1,3 +1,4 @@
+import { listed } from "../issues/nearest.js";
 import { batchKeySchema, defaultOf, type KeySchema } from "./key-schema.js";
 
 /** One key of the batch file. */
@@ -15,11 +16,17 @@ export interface KeyRow {
 const written = (value: unknown): string =>
   value === undefined ? "" : Array.isArray(value) ? `[${value.map(written).join(", ")}]` : String(value);
 
+/** What a key means, with the words it takes where they are not part of that. */
+function meaningOf({ description = "", enum: words = [] }: KeySchema): string {
+  const names = words.map(String);
+  return names.every((word) => description.includes(word)) ? description : `${description}: ${listed(names)}`;
+}
+
 function walk(node: KeySchema, path: string, required: boolean, rows: KeyRow[]): void {
   if (path !== "")
     rows.push({
       path,
-      meaning: node.description ?? "",
+      meaning: meaningOf(node),
       default: written(defaultOf(node)),
       example: written(node.examples?.[0] ?? node.enum?.at(-1) ?? node.anyOf?.[0]?.examples?.[0]),
       required,
@@ -47,18 +54,3 @@ export function keyTable(): readonly KeyRow[] {
   walk(batchKeySchema(), "", false, rows);
   return rows.map((row) => (row.path === "batch" ? { ...row, required: true } : row));
 }
-
-const cell = (text: string): string => text.replace(/\|/g, "\\|");
-
-/** The table of keys as Markdown. */
-export const keyTableMarkdown = (): string =>
-  [
-    "| key | meaning | default | example |",
-    "|---|---|---|---|",
-    ...keyTable().map(
-      (row) =>
-        `| \`${row.path}\` | ${cell(row.meaning)} | ${row.required ? "required" : cell(row.default)} | ${
-          row.example === "" ? "" : `\`${cell(row.example)}\``
-        } |`,
-    ),
-  ].join("\n");

@@ -82,7 +82,11 @@ const build = () => {
     pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
     limits: z
       .strictObject({
-        costPerPart: money({ description: "most that a good part may cost", examples: [3.2] }).optional(),
+        costPerPart: money({
+          description: "most that a good part may cost",
+          examples: [3.2],
+          otherwise: "no limit",
+        }).optional(),
       })
       .meta({ description: "exceeded: exit status 1" })
       .optional(),

@@ -162,7 +162,11 @@ export const dye = () =>
         { from: 0.5, to: 4 },
       ).optional(),
       saturation: number(
-        { description: "strength at which the uptake levels off, see the uptake laws", examples: [0.8] },
+        {
+          description: "strength at which the uptake levels off, see the uptake laws",
+          examples: [0.8],
+          otherwise: "it does not level off",
+        },
         { above: 0 },
       ).optional(),
       stock: liquidOrPowder(

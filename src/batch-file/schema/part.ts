@@ -86,7 +86,11 @@ export const part = () =>
         { positive: true },
       ).optional(),
       blank: blank().optional(),
-      perLoad: count({ description: "most that one load may hold in any tank", examples: [24] }).optional(),
+      perLoad: count({
+        description: "most that one load may hold in any tank",
+        examples: [24],
+        otherwise: "no limit of the part itself",
+      }).optional(),
     })
     .check(
       check((part, report) => {

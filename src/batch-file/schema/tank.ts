@@ -72,13 +72,14 @@ export const tank = () =>
       cover: z
         .enum(["none", "lid", "balls"])
         .meta({
-          description: "over the liquor: a lid is on while heating up and off while dipping, balls stay on",
+          description:
+            "over the liquor: none, a lid (on while heating up, off while dipping) or balls (always on)",
           default: defaults.tank.cover,
         })
         .optional(),
       heater: quantity(
         "power",
-        { description: "power of the heater", examples: ["400 W"] },
+        { description: "power of the heater", examples: ["400 W"], otherwise: "heating up is left out" },
         { positive: true },
       ).optional(),
       heaterEfficiency: share(

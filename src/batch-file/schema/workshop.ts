@@ -8,25 +8,30 @@ import type { Forms } from "./one-of-forms.js";
 import { number } from "./plain-values.js";
 import { money, percent, quantity, share, withRange, written } from "./quantities.js";
 
+const unpriced = "costs nothing, and the cost sheet says so";
+
 /** What the workshop pays. */
 export const rates = () =>
   z.strictObject({
     electricity: quantity("pricePerEnergy", {
       description: "price of electrical energy",
       examples: ["0.31 /kWh"],
+      otherwise: unpriced,
     }).optional(),
     water: quantity(
       "pricePerVolume",
-      { description: "price of tap water", examples: ["4.20 /m3"] },
+      { description: "price of tap water", examples: ["4.20 /m3"], otherwise: unpriced },
       { unit: "/m3", suggest: ["/m3", "/L"] },
     ).optional(),
     labour: quantity("pricePerTime", {
       description: "price of working time",
       examples: ["34.00 /h"],
+      otherwise: unpriced,
     }).optional(),
     disposal: quantity("pricePerVolume", {
       description: "price of taking spent liquor away",
       examples: ["0.60 /L"],
+      otherwise: unpriced,
     }).optional(),
   });
 

@@ -42,6 +42,7 @@ const calls: readonly (readonly string[])[] = [
   ["compare", "--pairs", "pairs.csv"],
   ["fit", "readings.csv"],
   ["colour", "--reflectance", "curves.csv"],
+  ["keys", "swatches"],
 ];
 
 describe("formats", () => {

