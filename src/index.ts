@@ -3,7 +3,7 @@
 // The batch file, read and checked.
 
 export { batchJsonSchema } from "./batch-file/json-schema/batch-json-schema.js";
-export type { JsonSchema } from "./batch-file/json-schema/key-schema.js";
+export type { JsonSchema } from "./batch-file/json-schema/json-schema.js";
 export { type BatchInput, type BatchRead, type Need, readBatch } from "./batch-file/read-batch.js";
 export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resources/model-reader.js";
 export type { Reflectance } from "./batch-file/resources/parse-reflectance.js";

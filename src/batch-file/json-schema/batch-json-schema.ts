@@ -1,6 +1,7 @@
 import { byDilution } from "./by-dilution.js";
 import { inForms } from "./in-forms.js";
-import { batchKeySchema, defaultOf, type JsonSchema, type KeySchema } from "./key-schema.js";
+import type { JsonSchema } from "./json-schema.js";
+import { batchKeySchema, defaultOf, type KeySchema } from "./key-schema.js";
 import { snippetOf } from "./snippet-of.js";
 import { textDefinitions } from "./text-definitions.js";
 

@@ -2,24 +2,9 @@ import * as z from "zod";
 import { batchSchema } from "../schema/batch.js";
 import type { Snippet, TextForm } from "../schema/leaf.js";
 import type { Forms } from "../schema/one-of-forms.js";
+import type { JsonSchema } from "./json-schema.js";
 
-/** A node of a JSON Schema, as far as this tool looks into one. */
-export interface JsonSchema {
-  readonly type?: string | readonly string[];
-  readonly description?: string;
-  readonly default?: unknown;
-  readonly examples?: readonly unknown[];
-  readonly enum?: readonly unknown[];
-  readonly properties?: { readonly [key: string]: JsonSchema };
-  readonly required?: readonly string[];
-  readonly additionalProperties?: JsonSchema | boolean;
-  readonly items?: JsonSchema;
-  readonly anyOf?: readonly JsonSchema[];
-  readonly oneOf?: readonly JsonSchema[];
-  readonly [rule: string]: unknown;
-}
-
-/** The same with what the zod schema says of a key and JSON Schema has no word for. */
+/** A node with what the zod schema says of a key and JSON Schema has no word for. */
 export interface KeySchema extends JsonSchema {
   readonly properties?: { readonly [key: string]: KeySchema };
   readonly additionalProperties?: KeySchema | boolean;

@@ -2,11 +2,8 @@ import { expect, test } from "vitest";
 import { parse } from "yaml";
 import type { ZodType } from "zod";
 import { batchJsonSchema } from "../../../src/batch-file/json-schema/batch-json-schema.js";
-import {
-  batchKeySchema,
-  type JsonSchema,
-  type KeySchema,
-} from "../../../src/batch-file/json-schema/key-schema.js";
+import type { JsonSchema } from "../../../src/batch-file/json-schema/json-schema.js";
+import { batchKeySchema, type KeySchema } from "../../../src/batch-file/json-schema/key-schema.js";
 import { snippetOf } from "../../../src/batch-file/json-schema/snippet-of.js";
 import { batchSchema } from "../../../src/batch-file/schema/batch.js";
 import { takes } from "./editor.js";

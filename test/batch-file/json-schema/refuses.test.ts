@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { batchJsonSchema } from "../../../src/batch-file/json-schema/batch-json-schema.js";
-import type { JsonSchema } from "../../../src/batch-file/json-schema/key-schema.js";
+import type { JsonSchema } from "../../../src/batch-file/json-schema/json-schema.js";
 import { readBatch } from "../../../src/batch-file/read-batch.js";
 import { readFile } from "../read.js";
 import { marked } from "./editor.js";
@@ -47,7 +47,7 @@ const files = readdirSync(root).filter((name) => /\.(yaml|json)$/.test(name));
 /** The data of a file that YAML can read. */
 function dataOf(file: string): unknown {
   try {
-    return parse(readFileSync(`${root}${file}`, "utf8"));
+    return parse(readFileSync(`${root}${file}`, "utf8"), { logLevel: "error" });
   } catch {
     return undefined;
   }

@@ -1,0 +1,15 @@
+/** A node of a JSON Schema, as far as this tool looks into one. */
+export interface JsonSchema {
+  readonly type?: string | readonly string[];
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly examples?: readonly unknown[];
+  readonly enum?: readonly unknown[];
+  readonly properties?: { readonly [key: string]: JsonSchema };
+  readonly required?: readonly string[];
+  readonly additionalProperties?: JsonSchema | boolean;
+  readonly items?: JsonSchema;
+  readonly anyOf?: readonly JsonSchema[];
+  readonly oneOf?: readonly JsonSchema[];
+  readonly [rule: string]: unknown;
+}
