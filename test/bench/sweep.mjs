@@ -48,9 +48,8 @@ say("sweep, whole command", whole, `, ${rows} rows`);
 
 const bundled = await build({
   stdin: {
-    contents: `export { openBatch } from "./src/batch-file/read-batch.js";
+    contents: `export { Workshop } from "./src/batch-file/workshop.js";
       export { planBatch } from "./src/core/plan/plan.js";
-      export { SharedWork } from "./src/core/plan/run/shared-work.js";
       export { combinations } from "./src/core/maths/sampling/combinations.js";
       export { readVaried } from "./src/cli/sweep/vary.js";`,
     resolveDir: root,
@@ -67,9 +66,9 @@ new Function("module", "exports", "require", bundled.outputFiles[0].text)(
   made.exports,
   createRequire(import.meta.url),
 );
-const { openBatch, planBatch, SharedWork, combinations, readVaried } = made.exports;
+const { Workshop, planBatch, combinations, readVaried } = made.exports;
 const readFile = (name) => readFileSync(`${root}examples/${name}`, "utf8");
-const openOne = () => openBatch({ name: "restock.yaml", text: readFile("restock.yaml"), readFile });
+const openIn = (workshop) => workshop.open({ name: "restock.yaml", text: readFile("restock.yaml") });
 const timed = async (work) => {
   const start = process.hrtime.bigint();
   const result = await work();
@@ -79,7 +78,9 @@ const parts = { read: [], check: [], plan: [], again: [] };
 const varied = await Promise.all(vary.map(readVaried));
 const chosen = [...combinations(varied.map((one) => one.varied.values))];
 for (let i = 0; i < rounds; i++) {
-  const open = await timed(openOne);
+  const workshop = new Workshop({ readFile });
+  const { work: shared } = workshop;
+  const open = await timed(() => openIn(workshop));
   parts.read.push(open.ms);
   const settled = await timed(async () => {
     const all = [];
@@ -87,7 +88,6 @@ for (let i = 0; i < rounds; i++) {
     return all;
   });
   parts.check.push(settled.ms);
-  const shared = new SharedWork();
   const plans = await timed(() =>
     settled.result.map(({ batch }) => planBatch(batch, { shared, lives: "own" }).ok),
   );

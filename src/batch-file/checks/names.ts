@@ -3,54 +3,50 @@ import { isBuild } from "../schema/blank.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";
-import { rememberBy } from "../to-batch/remember-by.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
 
-/** What keeps names from terminals and tables, or from being met by a use of them, which has no space around it. */
-const nameFaults = rememberBy((map: object) =>
-  Object.keys(map).flatMap((name) => {
-    if (/\p{Cc}/u.test(name))
-      return [
-        {
-          name,
-          code: "control-character",
-          message: "the name holds a control character",
-          help: "write letters, digits and signs only",
-        },
-      ];
-    if (name.trim() === name && name !== "") return [];
-    return [
-      {
-        name,
-        code: "name-form",
-        message: name.trim() === "" ? "the name is empty" : "the name has white space around it",
-        help: name.trim() === "" ? "write a name" : `write ${name.trim()}`,
-      },
-    ];
-  }),
-);
+/** What keeps a name from terminals and tables, or keeps a use of it, which has no space around it, from finding it. */
+function nameFault(name: string) {
+  if (/\p{Cc}/u.test(name))
+    return {
+      code: "control-character",
+      message: "the name contains a control character",
+      help: "write letters, digits and signs only",
+    };
+  const bare = name.trim();
+  if (bare === name && name !== "") return undefined;
+  return bare === ""
+    ? { code: "name-form", message: "the name is empty", help: "write a name" }
+    : { code: "name-form", message: "the name has white space around it", help: `write ${bare}` };
+}
 
-function checkForms(batch: PartlyRead, report: Report): void {
+/** Reports names of a bad form, and gives those of each kind as they are without white space around them. */
+function checkForms(batch: PartlyRead, report: Report): ReadonlyMap<string, ReadonlySet<string>> {
+  const bare = new Map<string, Set<string>>();
   for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
     const map = batch[kind];
     if (!isMap(map)) continue;
-    for (const { name, code, message, help } of nameFaults(map))
-      report(code, [kind, name], message, help, "key");
+    for (const name of Object.keys(map)) {
+      const fault = nameFault(name);
+      if (fault === undefined) continue;
+      report(fault.code, [kind, name], fault.message, fault.help, "key");
+      bare.set(kind, (bare.get(kind) ?? new Set()).add(name.trim()));
+    }
   }
+  return bare;
 }
 
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
-  checkForms(batch, report);
+  const bare = checkForms(batch, report);
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
-    // It is defined with white space around it, which has been told.
-    if (map !== undefined && isMap(map) && nameFaults(map).some((fault) => fault.name.trim() === name))
-      return;
+    // It is defined with white space around it, which is reported there.
+    if (bare.get(kind)?.has(name)) return;
     const known = Object.keys(map ?? {});
     const near = nearest(name, known);
     const all =

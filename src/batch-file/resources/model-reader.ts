@@ -29,13 +29,8 @@ async function measured(
   return measureMesh(bytes, unit === undefined ? {} : { unit });
 }
 
-/** Measures model files, each once however often it is asked for. */
-export function modelReader(readBytes: ReadBytes): ReadModel {
-  const known = new Map<string, Promise<Outcome<MeshMeasure>>>();
-  return (file, unit) => {
-    const key = `${unit ?? ""}\n${file}`;
-    const asked = known.get(key) ?? measured(file, unit, readBytes);
-    known.set(key, asked);
-    return asked;
-  };
-}
+/** Measures model files. */
+export const modelReader =
+  (readBytes: ReadBytes): ReadModel =>
+  (file, unit) =>
+    measured(file, unit, readBytes);

@@ -3,6 +3,7 @@ import { mapped } from "../../core/mapped.js";
 import type { Colour } from "../../core/model/batch.js";
 import type { Path } from "../source/source.js";
 import type { Spec } from "../to-batch/complete.js";
+import type { Entries } from "../to-batch/entries.js";
 import type { ReadModel } from "./model-reader.js";
 import { partOfModel } from "./part-of-model.js";
 
@@ -30,7 +31,7 @@ export async function withResources(
     return outcome.ok ? outcome.value : undefined;
   };
 
-  const parts = { ...spec.parts };
+  const parts: Record<string, Spec["parts"][string]> = {};
   for (const [name, part] of Object.entries(spec.parts)) {
     if (part.mesh === undefined || readers.measure === undefined) continue;
     const file = beside(["parts", name, "mesh"], part.mesh.file);
@@ -39,7 +40,7 @@ export async function withResources(
     parts[name] = measured.part;
   }
 
-  const dyes = { ...spec.dyes };
+  const dyes: Record<string, Spec["dyes"][string]> = {};
   for (const [name, dye] of Object.entries(spec.dyes)) {
     if (dye.swatches.every(({ colour }) => colour.kind !== "file")) continue;
     const swatches = [...dye.swatches];
@@ -52,5 +53,9 @@ export async function withResources(
     dyes[name] = { ...dye, swatches };
   }
 
-  return { spec: { ...spec, parts, dyes }, faults };
+  return { spec: { ...spec, parts: withThose(spec.parts, parts), dyes: withThose(spec.dyes, dyes) }, faults };
 }
+
+/** Entries with some of them in another form; the very same where none is. */
+const withThose = <T>(entries: Entries<T>, others: Entries<T>): Entries<T> =>
+  Object.keys(others).length === 0 ? entries : { ...entries, ...others };

@@ -9,7 +9,6 @@ import { leaf } from "./leaf.js";
 import { part } from "./part.js";
 import { date, text, timeOfDay } from "./plain-values.js";
 import { money, percent, share } from "./quantities.js";
-import { remembered } from "./remembered.js";
 import { shade } from "./shade.js";
 import { dryer, tank } from "./tank.js";
 import { base, consumables, handling, pricing, rates, room } from "./workshop.js";
@@ -41,7 +40,7 @@ const currency = () =>
 
 const build = () => {
   const names = <T extends z.ZodType>(of: T, description: string) =>
-    remembered(z.record(z.string(), remembered(of)).meta({ description })).optional();
+    z.record(z.string(), of).meta({ description }).optional();
   return z.strictObject({
     batch: text({ description: "name of the batch", examples: ["spring-restock"] }),
     date: date({ description: "day of the batch, ISO 8601", examples: ["2027-04-16"] }).optional(),
@@ -58,8 +57,8 @@ const build = () => {
         examples: [["workshop.yaml", "dyes.yaml"]],
       })
       .optional(),
-    rates: remembered(rates().meta({ description: "what the workshop pays" })).optional(),
-    room: remembered(room().meta({ description: "the room's air" })).optional(),
+    rates: rates().meta({ description: "what the workshop pays" }).optional(),
+    room: room().meta({ description: "the room's air" }).optional(),
     tanks: names(tank(), "tanks by name"),
     dryers: names(dryer(), "dryers by name; the first one is used"),
     bases: names(base(), "undyed materials by name"),
@@ -68,8 +67,8 @@ const build = () => {
     shades: names(shade(), "colours that can be ordered, by name"),
     baths: z.array(bath()).meta({ description: "which tank holds which dye" }).optional(),
     orders: z.array(order()).meta({ description: "what is wanted" }).optional(),
-    handling: remembered(handling().meta({ description: "times and amounts of handling" })).optional(),
-    consumables: remembered(consumables().meta({ description: "small things that are used up" })).optional(),
+    handling: handling().meta({ description: "times and amounts of handling" }).optional(),
+    consumables: consumables().meta({ description: "small things that are used up" }).optional(),
     yield: share(
       { description: "good parts of those started", examples: ["97 %"], default: percent(defaults.yield) },
       { positive: true, limits: "above 0 % and up to 100 %" },
@@ -79,7 +78,7 @@ const build = () => {
       examples: ["60 %"],
       default: percent(defaults.rework),
     }).optional(),
-    pricing: remembered(pricing().meta({ description: "from cost to price" })).optional(),
+    pricing: pricing().meta({ description: "from cost to price" }).optional(),
     limits: z
       .strictObject({
         costPerPart: money({

@@ -1,4 +1,5 @@
 import { dirname, isAbsolute, join, normalize } from "pathe";
+import { madeOnce } from "../../core/made-once.js";
 import { mapped } from "../../core/mapped.js";
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { asMerged, type Merged, merge } from "./merge.js";
@@ -14,6 +15,8 @@ export const besides = (file: string, name: string): string =>
 
 interface Gathered {
   readonly merged?: Merged;
+  /** The included files by name, in their order; absent where there are none. */
+  readonly included?: string;
   /** Whether every file that is included could be read: names may be missing where not. */
   readonly whole: boolean;
   readonly diagnostics: readonly Diagnostic[];
@@ -53,48 +56,41 @@ export const because = (cause: unknown): string => {
 /** What came of an included file: its data, or why it could not be read. */
 type Included = { readonly missing: unknown } | Awaited<ReturnType<typeof readSource>>;
 
-/**
- * What one run keeps of included files, so that many batches that share them read and join them once. Their data
- * are the same objects in every batch.
- */
-export interface IncludeMemory {
-  readonly files: Map<string, Included>;
-  readonly joined: Map<string, { readonly merged: Merged; readonly diagnostics: readonly Diagnostic[] }>;
-}
-export const includeMemory = (): IncludeMemory => ({ files: new Map(), joined: new Map() });
+/** Files, and lists of files, that are kept; a workshop has a handful. */
+const mostFiles = 256;
 
-/** Joins of included files that are kept; a workshop has a handful. */
-const mostJoined = 100;
+/** Files that batches include: each is read once, and those that come before a batch are joined once for each list. */
+export class IncludedFiles {
+  private readonly files = new Map<string, Promise<Included>>();
+  private readonly joined = new Map<
+    string,
+    { readonly merged: Merged; readonly diagnostics: readonly Diagnostic[] }
+  >();
 
-async function included(file: string, readFile: ReadFile, { files }: IncludeMemory): Promise<Included> {
-  const known = files.get(file);
-  if (known !== undefined) return known;
-  let read: Included;
-  try {
-    read = await readSource(file, await readFile(file));
-  } catch (missing) {
-    read = { missing };
+  read(file: string, readFile: ReadFile): Promise<Included> {
+    return madeOnce(this.files, file, mostFiles, async () => {
+      let text: string;
+      try {
+        text = await readFile(file);
+      } catch (missing) {
+        return { missing };
+      }
+      return readSource(file, text);
+    });
   }
-  files.set(file, read);
-  return read;
-}
 
-/** Joins sources in their order; joins of included files are kept. */
-function joinAll(sources: readonly Source[], { joined }: IncludeMemory, diagnostics: Diagnostic[]): Merged {
-  const last = sources.at(-1)!;
-  if (sources.length === 1) return asMerged(last);
-  const before = sources.slice(0, -1);
-  const key = JSON.stringify(mapped(before, ({ name }) => name));
-  let first = joined.get(key);
-  if (first === undefined) {
-    const found: Diagnostic[] = [];
-    first = { merged: joinAll(before, { files: new Map(), joined: new Map() }, found), diagnostics: found };
-    joined.set(key, first);
-    if (joined.size > mostJoined) joined.delete(joined.keys().next().value!);
+  /** Sources joined in their order; `list` names them. */
+  join(list: string, sources: readonly Source[]) {
+    return madeOnce(this.joined, list, mostFiles, () => {
+      const diagnostics: Diagnostic[] = [];
+      const merged = sources.map(asMerged).reduce((first, second) => {
+        const both = merge(first, second);
+        diagnostics.push(...both.diagnostics);
+        return both.merged;
+      });
+      return { merged, diagnostics };
+    });
   }
-  const whole = merge(first.merged, asMerged(last));
-  diagnostics.push(...first.diagnostics, ...whole.diagnostics);
-  return whole.merged;
 }
 
 /**
@@ -105,7 +101,7 @@ export async function gather(
   name: string,
   text: string,
   readFile: ReadFile,
-  memory: IncludeMemory = includeMemory(),
+  files: IncludedFiles,
 ): Promise<Gathered> {
   const diagnostics: Diagnostic[] = [];
   const seen = new Set<string>();
@@ -129,7 +125,7 @@ export async function gather(
       }
       if (seen.has(file)) continue;
       seen.add(file);
-      const read = await included(file, readFile, memory);
+      const read = await files.read(file, readFile);
       if ("missing" in read) {
         failed = true;
         diagnostics.push({
@@ -154,5 +150,11 @@ export async function gather(
   const own = name === "-" ? name : normalize(name);
   seen.add(own);
   await take(main.source, [own]);
-  return { merged: joinAll(sources, memory, diagnostics), whole: !failed, diagnostics };
+  const last = asMerged(sources.pop()!);
+  if (sources.length === 0) return { merged: last, whole: !failed, diagnostics };
+  const included = JSON.stringify(mapped(sources, (source) => source.name));
+  const first = files.join(included, sources);
+  const all = merge(first.merged, last);
+  diagnostics.push(...first.diagnostics, ...all.diagnostics);
+  return { merged: all.merged, included, whole: !failed, diagnostics };
 }

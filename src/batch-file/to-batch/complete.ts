@@ -4,7 +4,7 @@ import { defaults, standardReading } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import type { RawSpec } from "../schema/batch.js";
 import type { Amount } from "../schema/quantities.js";
-import { rememberBy } from "./remember-by.js";
+import { type Entries, makeEach } from "./entries.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
 type RawDye = Raw<"dyes">[string];
@@ -12,12 +12,8 @@ type RawSwatch = NonNullable<RawDye["swatches"]>[number];
 
 const given = (value: number): Amount => ({ value });
 const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? given(value);
-/** Completes every entry of a map, and the same map, as that of an included file is in every batch, once. */
-const eachOf = <T extends object, U>(of: (entry: T) => U) =>
-  rememberBy((entries: { readonly [name: string]: T }): { readonly [name: string]: U } =>
-    Object.fromEntries(mapped(Object.entries(entries), ([name, entry]) => [name, of(entry)])),
-  );
-const noEntries = {};
+const none = {};
+const noBases: Raw<"bases"> = {};
 
 const assumed = (value: number, relative: number): Amount => ({
   value,
@@ -55,7 +51,7 @@ const quantityOf = <T extends Amount>(of: T | { readonly evidence: unknown } | u
 const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefined): readonly T[] =>
   of !== undefined && "evidence" in of ? of.evidence : [];
 
-const completeDye = rememberBy((dye: RawDye) => ({
+const completeDye = (dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
   swatches: mapped(dye.swatches ?? [], (swatch) => ({ ...swatch, colour: colourOf(swatch) })),
@@ -64,27 +60,27 @@ const completeDye = rememberBy((dye: RawDye) => ({
   strengthExponent: dye.strengthExponent === undefined ? undefined : given(dye.strengthExponent),
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
-}));
+});
 
-const completeTank = rememberBy((tank: Raw<"tanks">[string]) => ({
+const completeTank = (tank: Raw<"tanks">[string]) => ({
   ...tank,
   insulation: tank.insulation ?? defaults.tank.insulation,
   cover: tank.cover ?? defaults.tank.cover,
   heaterEfficiency: orElse(tank.heaterEfficiency, defaults.tank.heaterEfficiency),
   agitation: orElse(tank.agitation, defaults.tank.agitationW),
-}));
+});
 
-const completeDryer = rememberBy((dryer: Raw<"dryers">[string]) => ({
+const completeDryer = (dryer: Raw<"dryers">[string]) => ({
   ...dryer,
   duty: orElse(dryer.duty, defaults.dryer.duty),
-}));
+});
 
-const completeShade = rememberBy((shade: Raw<"shades">[string]) => ({
+const completeShade = (shade: Raw<"shades">[string]) => ({
   ...shade,
   tolerance: shade.tolerance ?? defaults.shade.tolerance,
-}));
+});
 
-const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
+function completeHandling(h: NonNullable<RawSpec["handling"]>) {
   const usual = defaults.handling;
   return {
     load: orElse(h.load, usual.loadSeconds),
@@ -103,7 +99,7 @@ const completeHandling = rememberBy((h: NonNullable<RawSpec["handling"]>) => {
     liquorRatio: orElse(h.liquorRatio, usual.liquorRatioLPerKg),
     freeboard: orElse(h.freeboard, usual.freeboard),
   };
-});
+}
 
 type RawPart = Raw<"parts">[string];
 
@@ -120,13 +116,11 @@ const assumedDensity: Amount = { value: defaults.part.densityGPerCm3, assumed: t
 const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
   typeof mesh === "string" ? { file: mesh } : mesh;
 
-const completePart = rememberBy(
-  (part: RawPart): CompletePart => ({
-    ...part,
-    mesh: meshOf(part.mesh),
-    density: part.density ?? assumedDensity,
-  }),
-);
+const completePart = (part: RawPart): CompletePart => ({
+  ...part,
+  mesh: meshOf(part.mesh),
+  density: part.density ?? assumedDensity,
+});
 
 /** What is in a tank before the first load. */
 export type SpecStart =
@@ -150,26 +144,23 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
       }
     : { kind: "fresh" };
 
-const completeTanks = eachOf(completeTank);
-const completeDryers = eachOf(completeDryer);
-const completeDyes = eachOf(completeDye);
-const completeParts = eachOf(completePart);
-const completeShades = eachOf(completeShade);
+interface Completed {
+  readonly tanks: Entries<ReturnType<typeof completeTank>>;
+  readonly dryers: Entries<ReturnType<typeof completeDryer>>;
+  readonly dyes: Entries<ReturnType<typeof completeDye>>;
+  readonly parts: Entries<CompletePart>;
+  readonly shades: Entries<ReturnType<typeof completeShade>>;
+}
 
-/** The batch file with its defaults filled in. */
-export const complete = (raw: RawSpec) => ({
+const withDefaults = (raw: RawSpec, named: Completed) => ({
   ...raw,
   rates: raw.rates ?? {},
   room: {
     temperature: orElse(raw.room?.temperature, defaults.room.celsius),
     humidity: orElse(raw.room?.humidity, defaults.room.humidity),
   },
-  tanks: completeTanks(raw.tanks ?? noEntries),
-  dryers: completeDryers(raw.dryers ?? noEntries),
-  bases: raw.bases ?? {},
-  dyes: completeDyes(raw.dyes ?? noEntries),
-  parts: completeParts(raw.parts ?? noEntries),
-  shades: completeShades(raw.shades ?? noEntries),
+  ...named,
+  bases: raw.bases ?? noBases,
   baths: mapped(raw.baths ?? [], (bath) => ({
     ...bath,
     start: completeStart(bath.start),
@@ -177,7 +168,7 @@ export const complete = (raw: RawSpec) => ({
     after: bath.after ?? defaults.bath.after,
   })),
   orders: raw.orders ?? [],
-  handling: completeHandling(raw.handling ?? noEntries),
+  handling: completeHandling(raw.handling ?? none),
   consumables: {
     perBath: orElse(raw.consumables?.perBath, defaults.consumables.perBath),
     perLoad: orElse(raw.consumables?.perLoad, defaults.consumables.perLoad),
@@ -191,4 +182,21 @@ export const complete = (raw: RawSpec) => ({
  * A batch as written, with its defaults: names stand for what they name, and every quantity is an amount
  * that may carry ± and whether it was assumed. `toBatch` makes the batch of plain numbers.
  */
-export type Spec = ReturnType<typeof complete>;
+export type Spec = ReturnType<typeof withDefaults>;
+
+/** The batch file with its defaults filled in; entries that are the very same as in another are taken from that one. */
+export function complete(
+  raw: RawSpec,
+  like?: { readonly raw: RawSpec; readonly completed: Completed },
+): Spec {
+  const before = <From, To>(from: Entries<From> | undefined, to: Entries<To> | undefined) =>
+    from && to && { from, to };
+  const { raw: from, completed: to } = like ?? {};
+  return withDefaults(raw, {
+    tanks: makeEach(raw.tanks ?? none, completeTank, before(from?.tanks, to?.tanks)),
+    dryers: makeEach(raw.dryers ?? none, completeDryer, before(from?.dryers, to?.dryers)),
+    dyes: makeEach(raw.dyes ?? none, completeDye, before(from?.dyes, to?.dyes)),
+    parts: makeEach(raw.parts ?? none, completePart, before(from?.parts, to?.parts)),
+    shades: makeEach(raw.shades ?? none, completeShade, before(from?.shades, to?.shades)),
+  });
+}

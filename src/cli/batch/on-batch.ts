@@ -1,13 +1,15 @@
-import type { BatchRead, Need } from "../../batch-file/read-batch.js";
+import type { Need } from "../../batch-file/checks/check-batch.js";
+import type { BatchRead } from "../../batch-file/settle-batch.js";
 import type { Spec } from "../../batch-file/to-batch/complete.js";
 import type { Fault, Outcome } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
+import type { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { Report } from "../../report/report.js";
 import { type Request, type Result, unplaced } from "../command.js";
 import type { Io } from "../io.js";
-import { readBatchFile } from "./read.js";
+import { readBatchFile, workshopOf } from "./read.js";
 
 /** What a command made of a batch. `missed`: a limit or tolerance of the user's is not met. */
 export interface Worked {
@@ -24,11 +26,12 @@ export async function onBatch(
   request: Request,
   io: Io,
   needs: readonly Need[],
-  work: (batch: Batch, spec: Spec) => Outcome<Worked> | Promise<Outcome<Worked>>,
+  work: (batch: Batch, spec: Spec, shared: SharedWork) => Outcome<Worked> | Promise<Outcome<Worked>>,
 ): Promise<Result> {
-  const read = await readBatchFile(request.args[0] ?? "-", request, io, needs);
+  const workshop = workshopOf(io);
+  const read = await readBatchFile(request.args[0] ?? "-", request, io, { needs, workshop });
   if (read.batch === undefined || read.spec === undefined) return { diagnostics: read.diagnostics };
-  const worked = await work(read.batch, read.spec);
+  const worked = await work(read.batch, read.spec, workshop.work);
   const diagnostics = [...read.diagnostics, ...worked.faults.map((fault) => placed(fault, read))];
   return worked.ok ? { ...worked.value, diagnostics } : { diagnostics };
 }

@@ -1,12 +1,7 @@
-import {
-  type BatchInput,
-  type BatchRead,
-  type Need,
-  type OpenBatch,
-  openBatch,
-} from "../../batch-file/read-batch.js";
 import { reflectanceReader } from "../../batch-file/resources/reflectance.js";
+import type { BatchRead, BatchText } from "../../batch-file/settle-batch.js";
 import { largest } from "../../batch-file/source/read-source.js";
+import { type OpenBatch, Workshop } from "../../batch-file/workshop.js";
 import type { Request } from "../command.js";
 import { unplaced } from "../command.js";
 import { readNamed, readText } from "../files/read-text.js";
@@ -15,8 +10,25 @@ import type { Io } from "../io.js";
 /** One byte more than may be read, so that a file that is too large is seen to be. */
 const atMost = largest + 1;
 
-/** What is kept and asked where a batch is one of many; a text that is passed over is not looked at. */
-type OneOfMany = Pick<BatchInput, "memory" | "wanted"> & { readonly passOver?: (text: string) => boolean };
+/** A workshop whose files are read through an Io. */
+export function workshopOf(io: Io): Workshop {
+  const readFile = (file: string): Promise<string> => readText(file, io, atMost);
+  return new Workshop({
+    readFile,
+    measure: async (file, unit) => {
+      const { largestModel, modelReader } = await import("../../batch-file/resources/model-reader.js");
+      return modelReader((model) => io.readFile(model, largestModel + 1))(file, unit);
+    },
+    reflectance: reflectanceReader(readFile),
+  });
+}
+
+/** What is asked of a batch; a text that is passed over is not looked at. */
+type Asked = Pick<BatchText, "needs" | "wanted"> & {
+  /** Where the batch is one of many. */
+  readonly workshop?: Workshop;
+  readonly passOver?: (text: string) => boolean;
+};
 
 /** A batch that is no more than what is told of it. */
 const closed = (read: BatchRead): OpenBatch => ({ diagnostics: read.diagnostics, settle: async () => read });
@@ -26,25 +38,13 @@ export async function openBatchFile(
   name: string,
   { output }: { readonly output: Pick<Request["output"], "set"> },
   io: Io,
-  needs: readonly Need[] = [],
-  many: OneOfMany = {},
+  { workshop = workshopOf(io), passOver, ...asked }: Asked = {},
 ): Promise<OpenBatch> {
   const text = await readNamed(name, io, atMost);
   if (!text.ok) return closed({ diagnostics: text.faults.map(unplaced), locate: () => undefined });
-  const { passOver, ...more } = many;
   if (passOver?.(text.value) === true)
     return closed({ unwanted: true, diagnostics: [], locate: () => undefined });
-  const readFile = (file: string): Promise<string> => readText(file, io, atMost);
-  return openBatch({
-    name,
-    text: text.value,
-    readFile,
-    overrides: output.set,
-    needs,
-    measure: async (file, unit) => (await import("./models.js")).modelsOf(io)(file, unit),
-    reflectance: reflectanceReader(readFile),
-    ...more,
-  });
+  return workshop.open({ name, text: text.value, overrides: output.set, ...asked });
 }
 
 /** Reads the same as it stands. */

@@ -1,21 +1,23 @@
 import { error, type Fault } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
-import { dyeModel } from "../../core/uptake/shade/dye-model.js";
+import type { SharedWork } from "../../core/plan/run/shared-work.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { checkReport } from "../../report/check/report.js";
 import { placed } from "../batch/on-batch.js";
-import { readBatchFile } from "../batch/read.js";
+import { readBatchFile, workshopOf } from "../batch/read.js";
 import { type Execute, refused } from "../command.js";
 
 /** What working a batch would say of it: a plan where there is one to make, and every dye's swatches. */
-function trial(batch: Batch): readonly Fault[] {
+function trial(batch: Batch, shared: SharedWork): readonly Fault[] {
   const plan =
-    batch.baths.length > 0 && batch.orders.length > 0 ? planBatch(batch, { lives: "own" }) : undefined;
+    batch.baths.length > 0 && batch.orders.length > 0
+      ? planBatch(batch, { shared, lives: "own" })
+      : undefined;
   const planned = [...(plan?.faults ?? []), ...(plan?.ok ? plan.value.exceeded : [])];
   const used = new Set(batch.orders.map((order) => order.shade.dye));
   const unused = batch.dyes.filter((dye) => !used.has(dye) && dye.swatches.length > 0);
-  return [...planned, ...unused.flatMap((dye) => dyeModel(dye, batch.handling).faults)];
+  return [...planned, ...unused.flatMap((dye) => shared.dyes.fit(dye, batch.handling).faults)];
 }
 
 /** All faults of all files named: on stderr with text, in the report itself with any other format. */
@@ -23,13 +25,14 @@ export const execute: Execute = async (request, io) => {
   const names = request.args;
   if (names.filter((name) => name === "-").length > 1)
     return refused(error("usage", [], "stdin can be read once only", "write - once"));
+  const workshop = workshopOf(io);
   const files = [];
   for (const name of names) {
-    const read = await readBatchFile(name, request, io);
+    const read = await readBatchFile(name, request, io, { workshop });
     const { batch } = read;
     const diagnostics = [
       ...read.diagnostics,
-      ...(batch ? trial(batch) : []).map((fault) => placed(fault, read)),
+      ...(batch ? trial(batch, workshop.work) : []).map((fault) => placed(fault, read)),
     ];
     files.push({ name, diagnostics, ...(batch === undefined ? {} : { batch }) });
   }

@@ -1,4 +1,4 @@
-import type { BatchRead } from "../../batch-file/read-batch.js";
+import type { BatchRead } from "../../batch-file/settle-batch.js";
 import type { Batch } from "../../core/model/batch.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
@@ -22,7 +22,7 @@ export async function readColours(
   let read: BatchRead | undefined;
   let batch: Batch | undefined;
   if (spec !== undefined) {
-    read = await (await import("../batch/read.js")).readBatchFile(spec, request, io, ["shades"]);
+    read = await (await import("../batch/read.js")).readBatchFile(spec, request, io, { needs: ["shades"] });
     if (read.batch === undefined) return { diagnostics: read.diagnostics };
     batch = read.batch;
   }

@@ -1,13 +1,11 @@
-import { includeMemory } from "../../batch-file/source/include.js";
 import { costBatch } from "../../core/cost/history/snapshot.js";
 import type { Fault } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import { costSource } from "../../core/plan/results/cost-source.js";
-import { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import type { CostEntry } from "../../report/cost/entry.js";
-import { readBatchFile } from "../batch/read.js";
+import { readBatchFile, workshopOf } from "../batch/read.js";
 import { spreadOf } from "../batch/spread-of.js";
 import type { Request } from "../command.js";
 import type { Io } from "../io.js";
@@ -65,14 +63,15 @@ export function fileCosting(
   { task, set, alone, ordersOnly }: CostJob,
   io: Io,
 ): (file: BatchFile) => Promise<FileCosts> {
-  const memory = includeMemory();
-  const shared = new SharedWork();
+  const workshop = workshopOf(io);
+  const shared = workshop.work;
   const request = { output: { set } } satisfies { output: Pick<Request["output"], "set"> };
   return async ({ name, named }) => {
     let left: LeftOut | undefined;
     let currency: unknown;
-    const read = await readBatchFile(name, request, io, ["baths", "orders"], {
-      memory,
+    const read = await readBatchFile(name, request, io, {
+      needs: ["baths", "orders"],
+      workshop,
       wanted: (data) => {
         left = leftOut(task, named, data);
         if (left === "outside" || left === "undated") currency = data.currency;

@@ -47,7 +47,7 @@ export async function readTank(
   io: Io,
 ): Promise<TankRead> {
   const { readBatchFile } = await import("../batch/read.js");
-  const { batch, diagnostics } = await readBatchFile(spec, request, io, ["tanks"]);
+  const { batch, diagnostics } = await readBatchFile(spec, request, io, { needs: ["tanks"] });
   if (batch === undefined) return { diagnostics };
   const tank = pick(batch, typed);
   const all = [...diagnostics, ...tank.faults.map(unplaced)];

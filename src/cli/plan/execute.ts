@@ -10,15 +10,15 @@ export const execute: Execute = async (request, io) => {
   const drawn = spreadTask(request);
   if (!drawn.ok) return refused(...drawn.faults);
   const task = drawn.value;
-  return onBatch(request, io, ["baths", "orders"], async (batch, spec) => {
-    const plan = planBatch(batch);
+  return onBatch(request, io, ["baths", "orders"], async (batch, spec, shared) => {
+    const plan = planBatch(batch, { shared });
     if (!plan.ok) return plan;
     const { exceeded } = plan.value;
     let report = planReport(plan.value);
     if (task !== undefined) {
       const { spreadOf } = await import("../batch/spread-of.js");
       const { withSpread } = await import("../../report/cost/with-spread.js");
-      report = withSpread(report, plan.value, spreadOf(spec, task));
+      report = withSpread(report, plan.value, spreadOf(spec, task, shared));
     }
     return done({ report, missed: exceeded.length > 0 }, [...plan.faults, ...exceeded]);
   });

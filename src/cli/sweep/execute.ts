@@ -1,14 +1,14 @@
-import type { OpenBatch } from "../../batch-file/read-batch.js";
+import type { OpenBatch } from "../../batch-file/workshop.js";
 import { error, isError } from "../../core/fault.js";
 import { combinations } from "../../core/maths/sampling/combinations.js";
 import type { Dye } from "../../core/model/batch.js";
 import { planBatch } from "../../core/plan/plan.js";
 import { planResults } from "../../core/plan/results/plan-results.js";
-import { SharedWork } from "../../core/plan/run/shared-work.js";
+import type { SharedWork } from "../../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { type SweepRow, sweepReport } from "../../report/sweep/report.js";
-import { openBatchFile } from "../batch/read.js";
+import { openBatchFile, workshopOf } from "../batch/read.js";
 import { type Execute, refused, unplaced } from "../command.js";
 import { readVaried, type Varied } from "./vary.js";
 
@@ -109,12 +109,15 @@ export const execute: Execute = async (request, io) => {
     );
   if (diagnostics.length > 0) return { diagnostics };
 
-  const open = await openBatchFile(request.args[0] ?? "-", request, io, ["baths", "orders"]);
+  const workshop = workshopOf(io);
+  const open = await openBatchFile(request.args[0] ?? "-", request, io, {
+    needs: ["baths", "orders"],
+    workshop,
+  });
   if (open.diagnostics.length > 0) return { diagnostics: (await open.settle()).diagnostics };
-  const shared = new SharedWork();
   const tried: Tried[] = [];
   for (const chosen of combinations(varied.map(({ values }) => values)))
-    tried.push(await tryOne(open, chosen, shared));
+    tried.push(await tryOne(open, chosen, workshop.work));
   if (tried.every(({ results }) => results === null)) return { diagnostics: tried[0]!.diagnostics };
   const wanted = request.options.result as string | undefined;
   const report = sweepReport(

@@ -1,0 +1,72 @@
+import { error } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
+import { issueFaults } from "../issues/issues.js";
+import type { PartFault } from "../issues/part-fault.js";
+import type { Readers } from "../resources/resources.js";
+import { batchSchema, type RawSpec } from "../schema/batch.js";
+import { type ReadData, readSections } from "../schema/read-sections.js";
+import { withoutEchoes } from "../source/echoes.js";
+import { checkCurrency } from "./currency.js";
+import { checkNames } from "./names.js";
+import { checkOrders } from "./orders.js";
+import { checkReaders } from "./readers.js";
+import type { Report } from "./report.js";
+import { checkValues } from "./values.js";
+
+/** Top-level keys that a command cannot do without. */
+export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "orders" | "bases";
+
+const needHelp: { readonly [N in Need]: string } = {
+  tanks: "add tanks: with a name and volume: 6 L below it",
+  dyes: "add dyes: with a name, dilution: 1:9 and temperature: 80 °C below it",
+  parts: "add parts: with a name, mass: 6.4 g and area: 41 cm2 below it",
+  shades: "add shades: with a name and { dye: coral, time: 30 s } behind it",
+  baths: "add baths: with - { tank: six, dye: coral } below it",
+  orders: "add orders: with - { part: hook, shade: coral-light, quantity: 120 } below it",
+  bases: "add bases: with a name and { lab: [92.1, -0.6, -2.3] } behind it",
+};
+
+function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFault[] {
+  return mapped(
+    needs.filter((need) => {
+      const value = data[need];
+      return (
+        value === undefined ||
+        (typeof value === "object" && value !== null && Object.keys(value).length === 0)
+      );
+    }),
+    (need) => ({
+      fault: error(
+        "missing-key",
+        [need],
+        `the batch has no ${need}, which this command needs`,
+        needHelp[need],
+      ),
+      part: "key",
+    }),
+  );
+}
+
+/**
+ * Everything that is wrong with the data, and the spec if nothing is. Where a part of the data could not be
+ * read, names and needs are not looked at: what is missed may stand in that part.
+ */
+export function checkBatch(
+  data: Record<string, unknown>,
+  whole: boolean,
+  needs: readonly Need[],
+  readers: Readers,
+  like?: ReadData,
+): { raw?: RawSpec; faults: PartFault[] } {
+  const { value, issues } = readSections(data, like);
+  const faults = issues.flatMap((issue) => issueFaults(issue, data, batchSchema()));
+  const report: Report = (code, path, message, help, part = "value") =>
+    void faults.push({ fault: error(code, path, message, help), part });
+  const looks = [
+    checkReaders(readers),
+    ...(whole ? [checkNames, checkOrders, checkValues, checkCurrency] : []),
+  ];
+  for (const look of looks) look(value, report);
+  if (whole) faults.push(...missing(data, needs));
+  return faults.length === 0 ? { raw: value as RawSpec, faults } : { faults: withoutEchoes(faults) };
+}

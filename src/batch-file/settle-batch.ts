@@ -1,0 +1,117 @@
+import type { Batch } from "../core/model/batch.js";
+import type { FittedDyes } from "../core/uptake/shade/fitted-dyes.js";
+import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
+import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
+import { checkBatch, type Need } from "./checks/check-batch.js";
+import { inOrder } from "./issues/in-order.js";
+import type { PartFault } from "./issues/part-fault.js";
+import { type Readers, withResources } from "./resources/resources.js";
+import type { RawSpec } from "./schema/batch.js";
+import { besides } from "./source/include.js";
+import type { Merged } from "./source/merge.js";
+import { locateIn } from "./source/origin.js";
+import { applyOverride, type Override } from "./source/override.js";
+import type { Part, Path } from "./source/source.js";
+import { complete, type Spec } from "./to-batch/complete.js";
+import { withEvidence } from "./to-batch/evidence.js";
+import { type Models, modelsOf } from "./to-batch/models.js";
+import { toBatch } from "./to-batch/to-batch.js";
+
+/** One batch file, and what is asked of it. */
+export interface BatchText {
+  /** Name of the file as the user gave it; "-" for standard input. */
+  readonly name: string;
+  readonly text: string;
+  /** Arguments of `--set`, in order. */
+  readonly overrides?: readonly string[];
+  readonly needs?: readonly Need[];
+  /** Whether the batch is wanted, told from its data before they are checked; all are where absent. */
+  readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;
+}
+
+export interface BatchRead {
+  /** Not wanted: nothing of it was looked at but its YAML. */
+  readonly unwanted?: boolean;
+  /** Absent where a diagnostic is an error. */
+  readonly batch?: Batch;
+  /** @internal */
+  readonly spec?: Spec;
+  readonly diagnostics: readonly Diagnostic[];
+  /** The place in the input that a path into the batch came from. */
+  readonly locate: (path: Path) => Span | undefined;
+}
+
+/** A batch without a fault at each stage of its making; another takes from it what is the very same in both. */
+export interface MadeBatch {
+  readonly data: Merged["data"];
+  readonly raw: RawSpec;
+  readonly completed: Spec;
+  /** With what files and evidence say. */
+  readonly spec: Spec;
+  readonly models: Models;
+}
+
+/** A file that has been read with all it includes and all overrides. */
+export interface ReadFiles {
+  readonly name: string;
+  readonly merged: Merged;
+  /** Whether every file that is included could be read. */
+  readonly whole: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** What a batch is settled with. */
+export interface Settling {
+  readonly needs: readonly Need[];
+  readonly readers: Readers;
+  readonly wanted: BatchText["wanted"];
+  readonly dyes: FittedDyes;
+  /** A batch made before. */
+  readonly like: MadeBatch | undefined;
+}
+
+/** Checks and completes a batch under some changes; every fault is reported in one go. */
+export async function settleBatch(
+  { name, merged, whole, diagnostics }: ReadFiles,
+  changes: readonly Override[],
+  { needs, readers, wanted, dyes, like }: Settling,
+): Promise<{ readonly read: BatchRead; readonly made?: MadeBatch }> {
+  const all = [...diagnostics];
+  let joined = merged;
+  for (const change of changes) {
+    const set = applyOverride(joined, change);
+    all.push(...set.diagnostics);
+    joined = set.merged;
+  }
+  const { data, origin } = joined;
+  if (wanted?.(data) === false)
+    return { read: { unwanted: true, diagnostics: inOrder(all, name), locate: () => undefined } };
+  const place = (path: Path, part: Part): Span => locateIn(origin, path, part);
+  const locate = (path: Path): Span => place(path, "value");
+  const tell = ({ fault, part }: PartFault): void => {
+    all.push(toDiagnostic(fault, (path) => place(path, part)));
+  };
+  const bad = () => ({ read: { diagnostics: inOrder(all, name), locate } });
+
+  const { raw, faults } = checkBatch(data, whole, needs, readers, like);
+  faults.forEach(tell);
+  if (raw === undefined || hasErrors(all)) return bad();
+
+  const completed = complete(raw, like);
+  const filled = await withResources(completed, readers, (path, named) => {
+    const { file } = locate(path);
+    return besides(file.startsWith("--") ? name : file, named);
+  });
+  for (const fault of filled.faults) tell({ fault, part: "value" });
+  if (hasErrors(all)) return bad();
+
+  const { spec, faults: doubts } = withEvidence(filled.spec, dyes);
+  for (const fault of doubts) tell({ fault, part: "value" });
+  if (hasErrors(all)) return bad();
+
+  const models = modelsOf(spec, like);
+  return {
+    read: { batch: toBatch(spec, models), spec, diagnostics: inOrder(all, name), locate },
+    made: { data, raw, completed, spec, models },
+  };
+}

@@ -1,0 +1,40 @@
+import { resolveLab } from "../../core/colour/resolve-colour.js";
+import type { Base } from "../../core/model/batch.js";
+import type { Reading } from "../../core/model/colour.js";
+import { standardReading } from "../../core/model/defaults.js";
+import type { Spec } from "./complete.js";
+
+/** The bases of a batch, each with its colour under the readings that dyes need it under. */
+export class Bases {
+  private readonly entries: Spec["bases"];
+  private readonly known = new Map<string, Base>();
+
+  constructor(entries: Spec["bases"]) {
+    this.entries = entries;
+  }
+
+  /** A base whose `lab` is taken to be read under the reading; its `hex` is carried over from the screen's D65/2. */
+  under(name: string, reading: Reading): Base {
+    const key = `${reading.illuminant}/${reading.observer} ${name}`;
+    let base = this.known.get(key);
+    if (base === undefined) {
+      base = this.make(name, reading);
+      this.known.set(key, base);
+    }
+    return base;
+  }
+
+  /** All bases, under the reading of colours for which none is given. */
+  all(): Base[] {
+    return Object.keys(this.entries).map((name) => this.under(name, standardReading));
+  }
+
+  private make(name: string, reading: Reading): Base {
+    const { lab, hex } = this.entries[name]!;
+    if (lab !== undefined) return { name, lab };
+    if (hex === undefined) return { name };
+    const carried = resolveLab({ kind: "hex", hex }, reading);
+    if (!carried.ok) throw new Error(`the base ${name} was not checked`);
+    return { name, lab: carried.value };
+  }
+}

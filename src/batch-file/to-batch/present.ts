@@ -1,0 +1,9 @@
+/** An object without the keys that are undefined: what an optional key of the model wants. */
+type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
+  [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined>;
+};
+export const present = <T extends object>(object: T): Present<T> => {
+  const kept: Partial<T> = {};
+  for (const key in object) if (object[key] !== undefined) kept[key] = object[key];
+  return kept as unknown as Present<T>;
+};
