@@ -2,7 +2,7 @@ import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { listed, nearest } from "../issues/nearest.js";
 import { isTextAt } from "../issues/schema-at.js";
 import { batchSchema } from "../schema/batch.js";
-import { yamlRanges } from "../yaml/yaml-locate.js";
+import { YamlPlaces } from "../yaml/yaml-places.js";
 import { yamlPlain } from "../yaml/yaml-plain.js";
 import { readYaml } from "../yaml/yaml-read.js";
 import { keyPathText, readKeyPath, type Step } from "./key-path.js";
@@ -56,9 +56,10 @@ async function argumentValue(
     isTextAt(batchSchema(), [...above, ...path]),
   );
   if (more.length > 0) return { diagnostics: more };
+  const places = new YamlPlaces(root, text);
   const locate: Source["locate"] = (path, part) => {
     if (path.length === 0 && part === "key") return lines.whole();
-    const { key, value } = yamlRanges(root, text, path);
+    const { key, value } = places.ranges(path);
     return lines.span(...((part === "key" ? key : value) ?? value ?? [0, 1]));
   };
   return { source: { name: option, plain, locate }, diagnostics: [] };

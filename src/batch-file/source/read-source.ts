@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { isTextAt } from "../issues/schema-at.js";
 import { batchSchema } from "../schema/batch.js";
-import { yamlRanges } from "../yaml/yaml-locate.js";
+import { YamlPlaces } from "../yaml/yaml-places.js";
 import { mostFaults, yamlPlain } from "../yaml/yaml-plain.js";
 import { readYaml } from "../yaml/yaml-read.js";
 import { deepest, type YamlNode, yamlTree } from "../yaml/yaml-tree.js";
@@ -36,21 +36,26 @@ const refused = (code: string, message: string, help: string, lines: Lines, at: 
   diagnostics: [{ code, severity: "error", message, help, spans: [lines.span(at, at + 1)] }],
 });
 
-const sourceOf = (
+/** `tree` is asked for when the first place is. */
+function sourceOf(
   name: string,
   text: string,
   lines: Lines,
   plain: unknown,
   tree: () => YamlNode | null,
-): Source => ({
-  name,
-  plain,
-  locate(path, part) {
-    const { key, value, short } = yamlRanges(tree(), text, path);
-    const found = part === "value" && short ? (value ?? key) : (key ?? value);
-    return found === undefined ? lines.span(0, 1) : lines.span(...found);
-  },
-});
+): Source {
+  let places: YamlPlaces | undefined;
+  return {
+    name,
+    plain,
+    locate(path, part) {
+      places ??= new YamlPlaces(tree(), text);
+      const { key, value, short } = places.ranges(path);
+      const found = part === "value" && short ? (value ?? key) : (key ?? value);
+      return found === undefined ? lines.span(0, 1) : lines.span(...found);
+    },
+  };
+}
 
 /** A file whose lists and maps have at most so many entries as can be checked. */
 function notCrowded(read: Read): Read {
@@ -106,14 +111,8 @@ async function readWhole(name: string, given: string): Promise<Read> {
   if (/\.json$/i.test(name) && /^\s*\{/.test(text)) {
     const shape = jsonShape(text);
     if (shape !== undefined && shape.depth <= deepest && shape.unique) {
-      let root: YamlNode | null | undefined;
-      return {
-        source: sourceOf(name, text, lines, shape.plain, () => {
-          if (root === undefined) root = yamlTree(text)?.root ?? null;
-          return root;
-        }),
-        diagnostics: [],
-      };
+      const tree = () => yamlTree(text)?.root ?? null;
+      return { source: sourceOf(name, text, lines, shape.plain, tree), diagnostics: [] };
     }
   }
   const { root, diagnostics } = await readYaml(text, lines);

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { linesOf } from "../../../src/batch-file/source/lines.js";
 import type { Path } from "../../../src/batch-file/source/source.js";
 import { composeYaml } from "../../../src/batch-file/yaml/yaml-compose.js";
-import { yamlRanges } from "../../../src/batch-file/yaml/yaml-locate.js";
+import { YamlPlaces } from "../../../src/batch-file/yaml/yaml-places.js";
 import { yamlPlain } from "../../../src/batch-file/yaml/yaml-plain.js";
 import { readYaml } from "../../../src/batch-file/yaml/yaml-read.js";
 import { type YamlNode, yamlTree } from "../../../src/batch-file/yaml/yaml-tree.js";
@@ -45,9 +45,10 @@ describe("the two readers of YAML", () => {
       // A key that stands twice has two places, and one of them only in the data.
       if (diagnostics.length > 0) continue;
       read++;
+      const [one, other] = [new YamlPlaces(trees.one, text), new YamlPlaces(trees.other, text)];
       for (const path of pathsOf(plain).slice(1)) {
-        const { key, value, short } = yamlRanges(trees.one, text, path);
-        const theirs = yamlRanges(trees.other, text, path);
+        const { key, value, short } = one.ranges(path);
+        const theirs = other.ranges(path);
         expect(key, `${path}`).toEqual(theirs.key);
         expect(short, `${path}`).toBe(theirs.short);
         if (short) expect(value?.[0], `${path}`).toBe(theirs.value?.[0]);
