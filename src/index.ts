@@ -2,7 +2,8 @@
 
 // The batch file, read and checked.
 
-export type { Need } from "./batch-file/checks/check-batch.js";
+export type { BatchRead } from "./batch-file/batch-read.js";
+export type { BatchText, Need } from "./batch-file/batch-text.js";
 export { batchJsonSchema } from "./batch-file/json-schema/batch-json-schema.js";
 export type { JsonSchema } from "./batch-file/json-schema/json-schema.js";
 export { type BatchInput, readBatch } from "./batch-file/read-batch.js";
@@ -10,9 +11,8 @@ export { modelReader, type ReadBytes, type ReadModel } from "./batch-file/resour
 export type { Reflectance } from "./batch-file/resources/parse-reflectance.js";
 export { reflectanceReader } from "./batch-file/resources/reflectance.js";
 export type { Readers } from "./batch-file/resources/resources.js";
-export type { BatchRead, BatchText } from "./batch-file/settle-batch.js";
 export type { ReadFile } from "./batch-file/source/include.js";
-export { type OpenBatch, Workshop, type WorkshopReaders } from "./batch-file/workshop.js";
+export { Workshop, type WorkshopReaders } from "./batch-file/workshop.js";
 export type { Fault, Outcome } from "./core/fault.js";
 export type { Diagnostic, Span } from "./diagnostics/diagnostic.js";
 export { renderJson } from "./diagnostics/render-json.js";

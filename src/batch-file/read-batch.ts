@@ -1,4 +1,5 @@
-import type { BatchRead, BatchText } from "./settle-batch.js";
+import type { BatchRead } from "./batch-read.js";
+import type { BatchText } from "./batch-text.js";
 import { Workshop, type WorkshopReaders } from "./workshop.js";
 
 /** A batch file, and the readers of the files that it names. */

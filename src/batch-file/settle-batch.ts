@@ -1,8 +1,9 @@
-import type { Batch } from "../core/model/batch.js";
 import type { FittedDyes } from "../core/uptake/shade/fitted-dyes.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
-import { checkBatch, type Need } from "./checks/check-batch.js";
+import type { BatchRead } from "./batch-read.js";
+import type { BatchText, Need } from "./batch-text.js";
+import { checkBatch } from "./checks/check-batch.js";
 import { inOrder } from "./issues/in-order.js";
 import type { PartFault } from "./issues/part-fault.js";
 import { type Readers, withResources } from "./resources/resources.js";
@@ -16,30 +17,6 @@ import { complete, type Spec } from "./to-batch/complete.js";
 import { withEvidence } from "./to-batch/evidence.js";
 import { type Models, modelsOf } from "./to-batch/models.js";
 import { toBatch } from "./to-batch/to-batch.js";
-
-/** One batch file, and what is asked of it. */
-export interface BatchText {
-  /** Name of the file as the user gave it; "-" for standard input. */
-  readonly name: string;
-  readonly text: string;
-  /** Arguments of `--set`, in order. */
-  readonly overrides?: readonly string[];
-  readonly needs?: readonly Need[];
-  /** Whether the batch is wanted, told from its data before they are checked; all are where absent. */
-  readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;
-}
-
-export interface BatchRead {
-  /** Not wanted: nothing of it was looked at but its YAML. */
-  readonly unwanted?: boolean;
-  /** Absent where a diagnostic is an error. */
-  readonly batch?: Batch;
-  /** @internal */
-  readonly spec?: Spec;
-  readonly diagnostics: readonly Diagnostic[];
-  /** The place in the input that a path into the batch came from. */
-  readonly locate: (path: Path) => Span | undefined;
-}
 
 /** A batch without a fault at each stage of its making; another takes from it what is the very same in both. */
 export interface MadeBatch {

@@ -3,10 +3,12 @@ import { madeOnce } from "../core/made-once.js";
 import type { MeshMeasure } from "../core/part/mesh-measure.js";
 import { SharedWork } from "../core/plan/run/shared-work.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import type { BatchRead } from "./batch-read.js";
+import type { BatchText } from "./batch-text.js";
 import { inOrder } from "./issues/in-order.js";
 import type { Reflectance } from "./resources/parse-reflectance.js";
 import type { Readers } from "./resources/resources.js";
-import { type BatchRead, type BatchText, type MadeBatch, settleBatch } from "./settle-batch.js";
+import { type MadeBatch, settleBatch } from "./settle-batch.js";
 import { gather, IncludedFiles, type ReadFile } from "./source/include.js";
 import { applyOverride, type Override, readOverride } from "./source/override.js";
 
@@ -15,7 +17,10 @@ export interface WorkshopReaders extends Readers {
   readonly readFile: ReadFile;
 }
 
-/** A batch file that has been read with all it includes and all overrides, before it is checked. */
+/**
+ * A batch file that has been read with all it includes and all overrides, before it is checked.
+ * @internal
+ */
 export interface OpenBatch {
   /** Faults so far; where it could not be read at all, `settle` tells them again and nothing else. */
   readonly diagnostics: readonly Diagnostic[];
@@ -33,8 +38,6 @@ const mostMade = 100;
  * A workshop in which batches are read and planned. What many batches share is found once: included files are read and
  * joined, a batch takes what it has from them checked and completed from one made before, and dyes are fitted, shades
  * aimed at and tanks heated in its `work`. Results are those of each batch alone. Nothing read may be changed.
- * @example
- * new Workshop({ readFile: () => "" }).made.size // => 0
  */
 export class Workshop {
   /** For `planBatch`. */
@@ -64,7 +67,10 @@ export class Workshop {
     return (await this.open(file)).settle();
   }
 
-  /** Opens a batch file, to be settled once or, under changes, many times. */
+  /**
+   * Opens a batch file, to be settled once or, under changes, many times.
+   * @internal
+   */
   async open({ name, text, overrides = [], needs = [], wanted }: BatchText): Promise<OpenBatch> {
     const { readers, work } = this;
     const {

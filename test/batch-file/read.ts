@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { BatchRead } from "../../src/batch-file/batch-read.js";
 import { type BatchInput, readBatch } from "../../src/batch-file/read-batch.js";
 import { reflectanceReader } from "../../src/batch-file/resources/reflectance.js";
-import type { BatchRead } from "../../src/batch-file/settle-batch.js";
 
 const root = new URL("../../", import.meta.url).pathname;
 export const readFile = (name: string): string => readFileSync(join(root, name), "utf8");

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import { batchText, shared } from "../../fixtures/generators/batches.mjs";
+import type { BatchRead } from "../../src/batch-file/batch-read.js";
+import type { BatchText } from "../../src/batch-file/batch-text.js";
 import { readBatch } from "../../src/batch-file/read-batch.js";
 import { modelReader } from "../../src/batch-file/resources/model-reader.js";
 import { reflectanceReader } from "../../src/batch-file/resources/reflectance.js";
-import type { BatchRead, BatchText } from "../../src/batch-file/settle-batch.js";
 import { Workshop, type WorkshopReaders } from "../../src/batch-file/workshop.js";
 import { planBatch } from "../../src/core/plan/plan.js";
 import { renderPlain } from "../../src/diagnostics/render-plain.js";

@@ -1,5 +1,6 @@
 import { error } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import type { Need } from "../batch-text.js";
 import { issueFaults } from "../issues/issues.js";
 import type { PartFault } from "../issues/part-fault.js";
 import type { Readers } from "../resources/resources.js";
@@ -12,9 +13,6 @@ import { checkOrders } from "./orders.js";
 import { checkReaders } from "./readers.js";
 import type { Report } from "./report.js";
 import { checkValues } from "./values.js";
-
-/** Top-level keys that a command cannot do without. */
-export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "orders" | "bases";
 
 const needHelp: { readonly [N in Need]: string } = {
   tanks: "add tanks: with a name and volume: 6 L below it",

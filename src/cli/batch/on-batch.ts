@@ -1,5 +1,5 @@
-import type { Need } from "../../batch-file/checks/check-batch.js";
-import type { BatchRead } from "../../batch-file/settle-batch.js";
+import type { BatchRead } from "../../batch-file/batch-read.js";
+import type { Need } from "../../batch-file/batch-text.js";
 import type { Spec } from "../../batch-file/to-batch/complete.js";
 import type { Fault, Outcome } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";

@@ -1,5 +1,6 @@
+import type { BatchRead } from "../../batch-file/batch-read.js";
+import type { BatchText } from "../../batch-file/batch-text.js";
 import { reflectanceReader } from "../../batch-file/resources/reflectance.js";
-import type { BatchRead, BatchText } from "../../batch-file/settle-batch.js";
 import { largest } from "../../batch-file/source/read-source.js";
 import { type OpenBatch, Workshop } from "../../batch-file/workshop.js";
 import type { Request } from "../command.js";

@@ -1,4 +1,4 @@
-import type { BatchRead } from "../../batch-file/settle-batch.js";
+import type { BatchRead } from "../../batch-file/batch-read.js";
 import type { Batch } from "../../core/model/batch.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";

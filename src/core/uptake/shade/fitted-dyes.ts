@@ -1,6 +1,7 @@
 import { done, type Outcome } from "../../fault.js";
 import { madeOnce } from "../../made-once.js";
 import type { Base, Dye, Handling, Shade } from "../../model/batch.js";
+import { measuredCelsius } from "../law/measured-at.js";
 import { type SwatchSet, swatchSet } from "../swatches/swatch-curves.js";
 import { aimAt, type ShadeAim } from "./aim.js";
 import { type ChosenDye, chooseForDye, type DyeModel, dyeModel } from "./dye-model.js";
@@ -17,6 +18,16 @@ const mostDyes = 256;
 /** Aims that are kept for one shade curve. */
 const mostAims = 1024;
 
+/** What decides which colours a dye's swatches gave; its own temperature does where a swatch has another. */
+const swatchKey = (dye: Dye): string =>
+  JSON.stringify([
+    dye.name,
+    dye.base,
+    dye.reading,
+    dye.swatches,
+    dye.swatches.some(({ celsius }) => celsius !== undefined) ? measuredCelsius(dye) : null,
+  ]);
+
 /**
  * Dyes with their curves, each fitted once: the swatches, their base and reading, the law and the rate decide which
  * curve it is, whichever batch or draw the dye comes in. Results are those of `dyeModel`.
@@ -29,7 +40,7 @@ export class FittedDyes {
   >();
 
   fit(dye: Dye, handling: Handling): Outcome<FittedDye> {
-    const key = JSON.stringify([dye.name, dye.base, dye.reading, dye.swatches]);
+    const key = swatchKey(dye);
     let aims: FittedDye["aims"] = new Map();
     const model = dyeModel(dye, handling, {
       setOf: () => madeOnce(this.sets, key, mostDyes, () => swatchSet(dye)),
