@@ -2,6 +2,8 @@ import { rolldown } from "rolldown";
 import { dist, root } from "./places.mjs";
 import { withoutLocales } from "./without-locales.mjs";
 
+const entry = "src/cli/main.ts";
+
 /** A plugin that hears what each module imports other than by import(), and groups of modules made from that. */
 function groupsByImports() {
   const imports = new Map();
@@ -15,14 +17,17 @@ function groupsByImports() {
     name: "hear-imports",
     moduleParsed: ({ id, importedIds }) => void imports.set(id, importedIds),
   };
-  /** A chunk of a module and all that it imports. Modules are asked for when all have been parsed. */
+  /**
+   * A chunk of a module and all that it imports, but for what the entry needs too: the entry then does without the
+   * chunk. Modules are asked for when all have been parsed.
+   */
   const group = (name, start, priority) => {
     let reached;
     const test = (id) => {
-      reached ??= reachedFrom(root + start);
-      return reached.has(id);
+      reached ??= [start, entry].map((file) => reachedFrom(root + file));
+      return reached[0].has(id) && !reached[1].has(id);
     };
-    return { name, priority, test };
+    return { name, priority, test, includeDependenciesRecursively: false };
   };
   return { plugin, group };
 }
@@ -35,10 +40,11 @@ export async function buildCommand() {
   const { plugin, group } = groupsByImports();
   const bundle = await rolldown({
     cwd: root,
-    input: { dipwright: "src/cli/main.ts", "parts/cost-thread": "src/cli/cost/thread.ts" },
+    input: { dipwright: entry, "parts/cost-thread": "src/cli/cost/thread.ts" },
     platform: "node",
     resolve: { conditionNames: ["import", "default"] },
     transform: { target: "node20.19" },
+    preserveEntrySignatures: "allow-extension",
     plugins: [withoutLocales, plugin],
   });
   const { output } = await bundle.write({

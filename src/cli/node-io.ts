@@ -1,5 +1,6 @@
-import { realpathSync } from "node:fs";
+import { createReadStream, realpathSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
+import { readWhole } from "./files/read-whole.js";
 import type { Io } from "./io.js";
 
 async function drain(
@@ -25,11 +26,10 @@ export function nodeIo(): Io {
     err: (text) => void process.stderr.write(text),
     readStdin: (atMost) => drain(process.stdin, atMost),
     read: async function* (path) {
-      yield* path === "-" ? process.stdin : (await import("node:fs")).createReadStream(at(path));
+      yield* path === "-" ? process.stdin : createReadStream(at(path));
     },
     readFile: async (path, atMost) =>
-      (await import("./files/read-whole.js")).readWhole(at(path), atMost) ??
-      drain((await import("node:fs")).createReadStream(at(path)), atMost),
+      readWhole(at(path), atMost) ?? drain(createReadStream(at(path)), atMost),
     find: async (argument) => (await import("./files/find-files.js")).findFiles(argument, process.cwd()),
     replaceFile: async (path) => (await import("./files/replace-file.js")).replaceFile(at(path)),
     createFiles: async (folder, files) =>

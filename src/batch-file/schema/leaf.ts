@@ -62,27 +62,30 @@ export const thing = (value: unknown): string =>
  */
 export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknown) => Outcome<T>) => {
   const read = rememberWords(reader);
-  return z
-    .unknown()
-    .meta({ ...form, ...meaning } as Record<string, unknown>)
-    .transform((input, ctx): T => {
-      const tell = (code: string, message: string, help: string | undefined): T => {
-        ctx.issues.push({
-          code: "custom",
-          message,
-          input,
-          // A map may be what another option of a union takes: that one's faults are then the ones to tell.
-          continue: typeof input !== "object" || input === null,
-          params: { code, help } satisfies Record<keyof Omit<Told, "part">, unknown>,
-        });
+  return (
+    z
+      .unknown()
+      // As meta(), which would copy each of the hundred leaves of a file.
+      .register(z.globalRegistry, { ...form, ...meaning } as Record<string, unknown>)
+      .transform((input, ctx): T => {
+        const tell = (code: string, message: string, help: string | undefined): T => {
+          ctx.issues.push({
+            code: "custom",
+            message,
+            input,
+            // A map may be what another option of a union takes: that one's faults are then the ones to tell.
+            continue: typeof input !== "object" || input === null,
+            params: { code, help } satisfies Record<keyof Omit<Told, "part">, unknown>,
+          });
+          return undefined as T;
+        };
+        if (input === undefined) return tell("missing-key", "missing", undefined);
+        const outcome = read(input);
+        if (outcome.ok) return outcome.value;
+        for (const fault of outcome.faults) tell(fault.code, fault.message, fault.help);
         return undefined as T;
-      };
-      if (input === undefined) return tell("missing-key", "missing", undefined);
-      const outcome = read(input);
-      if (outcome.ok) return outcome.value;
-      for (const fault of outcome.faults) tell(fault.code, fault.message, fault.help);
-      return undefined as T;
-    });
+      })
+  );
 };
 
 /** Texts that a leaf remembers: a sweep reads the same ones a thousand times. */

@@ -5,6 +5,7 @@ import { writeWhole } from "../files/write-whole.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";
+import { render } from "./render.js";
 import { say, turnDown } from "./say.js";
 import { terminalColumns } from "./terminal-columns.js";
 
@@ -26,7 +27,6 @@ export async function finish(
   if (result.note !== undefined && !output.quiet) io.err(`${result.note}\n`);
   if (hasErrors(diagnostics) && result.status === undefined) return 2;
   if (report !== undefined) {
-    const { render } = await import("./render.js");
     const layout = { csv: output.csv, columns: terminalColumns(io.columns), paint: paintFor(output, io) };
     const text = await render(report, output, layout);
     if (!text.ok) return turnDown(text.faults, io, !output.colour);

@@ -3,6 +3,7 @@ import type { DrawPlot } from "../plot/draw-plot.js";
 import type { Block, Report } from "../report.js";
 import type { Paint } from "./paint.js";
 import type { RowFormat } from "./row-format.js";
+import { text } from "./text.js";
 
 /** How a report is laid out, as far as its format has a choice. */
 export interface Layout {
@@ -49,8 +50,7 @@ export const formats = {
     delimiter: null,
     forPeople: true,
     hasColumns: true,
-    whole: async ({ blocks }, { columns, paint }) =>
-      (await import("./text.js")).text(blocks, columns, paint, await drawer(blocks)),
+    whole: async ({ blocks }, { columns, paint }) => text(blocks, columns, paint, await drawer(blocks)),
     rows: null,
   },
   json: {
