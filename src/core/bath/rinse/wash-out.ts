@@ -1,4 +1,22 @@
 /**
+ * What a stirred tank holds of a substance while liquor flows in and as much of its own flows out:
+ * S = S∞ + (S₀ - S∞) exp(-q t/V), S∞ = V c_in.
+ *
+ * q flow, V volume, t time, c_in strength of what flows in, in units that fit each other.
+ * @source mixingTanks
+ * @example
+ * flushed(4, { flow: 2, volume: 100, inflow: 0.5 }, 50) // => 33.0775
+ */
+export function flushed(
+  start: number,
+  tank: { readonly flow: number; readonly volume: number; readonly inflow: number },
+  time: number,
+): number {
+  const end = tank.volume * tank.inflow;
+  return end + (start - end) * Math.exp((-tank.flow * time) / tank.volume);
+}
+
+/**
  * What is left of a substance in a stirred tank that gets clean water and loses as much liquor: S₀ exp(-q t/V).
  *
  * q flow, V volume, t time, in units that fit each other. So is a bath weakened that is topped up with water
@@ -11,7 +29,7 @@ export const washedOut = (
   start: number,
   tank: { readonly flow: number; readonly volume: number },
   time: number,
-): number => start * Math.exp((-tank.flow * time) / tank.volume);
+): number => flushed(start, { ...tank, inflow: 0 }, time);
 
 /**
  * Time until that share of the substance is left: V/q ln(1/share).
