@@ -140,7 +140,28 @@ export { evaporationFluxKgM2H, surfaceLossWPerM2 } from "./core/bath/heat/evapor
 export { type LosingTank, wallLossW } from "./core/bath/heat/heat-loss.js";
 export type { Holding } from "./core/bath/heat/heat-report.js";
 export { type HeatedTank, type HeatUp, heatUp, holdingPowerW } from "./core/bath/heat/heating.js";
+export { liquorJPerLK, mixedCelsius, type WarmBody } from "./core/bath/heat/mixing-temperature.js";
+export { type Wall, wallTransmission } from "./core/bath/heat/wall-transmission.js";
 export type { WarmUpPoint } from "./core/bath/heat/warm-up.js";
+export {
+  type BathHeat,
+  bathHeat,
+  type HeatPhase,
+  type WorkedTank,
+} from "./core/bath/heat/working/bath-heat.js";
+export { dip } from "./core/bath/heat/working/dip.js";
+export { dyePace } from "./core/bath/heat/working/dye-pace.js";
+export type { Pace } from "./core/bath/heat/working/flow.js";
+export {
+  type HeatState,
+  heatState,
+  immerseParts,
+  liftParts,
+  pourTopUp,
+} from "./core/bath/heat/working/heat-state.js";
+export { hold } from "./core/bath/heat/working/hold.js";
+export { fallTo, riseTo } from "./core/bath/heat/working/rise-and-fall.js";
+export { type RoomAir, roomAir } from "./core/bath/heat/working/room-air.js";
 export { type BathLife, bathLife, type LifeEnd, type LifeLoad } from "./core/bath/life/bath-life.js";
 export type { DyeFate } from "./core/bath/life/dye-fate.js";
 export type { LifeTotals } from "./core/bath/life/life-totals.js";
@@ -159,10 +180,20 @@ export {
   strengthCorrected,
 } from "./core/bath/make-up/on-weight.js";
 export { type Topping, type ToppingAsked, topping } from "./core/bath/make-up/top-up.js";
+export { counterFlowRatio, counterFlowWater } from "./core/bath/rinse/counter-flow.js";
 export { drainingFilmMlPerDm2, waterViscosityPaS } from "./core/bath/rinse/drain-film.js";
+export { loadsPerFilling, rinsesEnough } from "./core/bath/rinse/enough-rinses.js";
 export type { DrainSaving, Range } from "./core/bath/rinse/longer-drain.js";
-export { dragOutFromPurchases, rinseRatio, rinseStrength } from "./core/bath/rinse/rinse.js";
-export { filledInSeries, washedOut, washOutTime } from "./core/bath/rinse/wash-out.js";
+export {
+  dragOutFromPurchases,
+  looseLeft,
+  rinseAfterLoad,
+  rinseRatio,
+  rinseStrength,
+  rinseWater,
+} from "./core/bath/rinse/rinse.js";
+export { type RinseBaths, type RinsedLoad, type Rinsing, rinseLoads } from "./core/bath/rinse/rinse-loads.js";
+export { filledInSeries, flushed, washedOut, washOutTime } from "./core/bath/rinse/wash-out.js";
 export { waterDensityKgM3 } from "./core/bath/water.js";
 
 // Costs and prices.

@@ -5,6 +5,8 @@ export const references = {
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
   astmE313:
     "ASTM E313, Calculating Yellowness and Whiteness Indices from Instrumentally Measured Color Coordinates",
+  batchRinsing1977:
+    "Theory of batch-type intermittent rinsing, Journal of the Metal Finishing Society of Japan 28 (1977) no. 7; abstract, author not seen",
   batesWatts1988:
     "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
   birge1932:
@@ -21,19 +23,28 @@ export const references = {
     "K. P. Burnham, D. R. Anderson, Model Selection and Multimodel Inference, 2nd ed., Springer (2002); from memory",
   burns2020:
     "S. A. Burns, Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45 (2020) 8",
+  calculus2:
+    "G. Strang, E. Herman, Calculus Volume 2 (open textbook, 2016; year from memory), sections 2.8 on cooling and 4.3 on separable equations",
   cegarraPuente1967:
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
+  chemistry2eCalorimetry:
+    "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook, 2019; year from memory), section 5.2 Calorimetry",
   cie116: "CIE 116-1995, Industrial colour-difference evaluation",
   cie15: "CIE 15:2018, Colorimetry, 4th edition",
   cie15ed3: "CIE 15:2004, Colorimetry, 3rd edition; limits of whiteness and tint from memory",
   codata2018:
     "E. Tiesinga, P. J. Mohr, D. B. Newell, B. N. Taylor, CODATA recommended values of the fundamental physical constants: 2018, Rev. Mod. Phys. 93 (2021) 025010",
+  collegeAlgebra:
+    "J. Abramson, Algebra and Trigonometry, and College Algebra 2e (open textbooks, 2021; year from memory), Exponential and logarithmic models",
+  coolingReport:
+    "Student report on the cooling of water in a cup and a beaker, table of part A, on a site of course notes; unrefereed",
   costingExercises:
     "Cost accounting exercises with worked answers: machine-hour rates, depreciation by the hour; public homework and calculator pages",
+  counterflowNote: "Counterflow (cascade) rinsing, application note on the rinsing of circuit boards",
   crank1975: "J. Crank, The Mathematics of Diffusion, 2nd edition, Oxford (1975)",
   dragOutNote: "Calculating bath drag out, trade note (2014)",
   drainWeighings:
@@ -46,6 +57,10 @@ export const references = {
     "G. H. Golub, V. Pereyra, The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate, SIAM J. Numer. Anal. 10 (1973) 413; from memory",
   golubVanLoan2013:
     "G. H. Golub, C. F. Van Loan, Matrix Computations, 4th edition, Johns Hopkins (2013); from memory",
+  hairer1993:
+    "E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd edition, Springer (1993); from memory",
+  heatingTimePages:
+    "Time to heat water, worked examples of two public pages, one of science teaching, one of electrical engineering",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   hurvichTsai1989:
@@ -116,6 +131,8 @@ export const references = {
     "Hot water burns, safety page of a children's hospital: 145, 150 and 155 °F; figures called less than",
   scaldPlumbing:
     "Water temperature against time to a second and third degree burn, table of plumbing safety guidance, 113 to 140 °F",
+  schoolMixing:
+    "Answer on a public page of school exercises: 40 g of water at 20 °C mixed with 100 g at 80 °C",
   scrapExample: "Inputs of a published scrap cost example; cost per good part computed",
   shah2014:
     "M. M. Shah, Methods for calculation of evaporation from swimming pools and other water surfaces, ASHRAE Transactions 120 (2014) part 2; first given 1992",
@@ -127,11 +144,15 @@ export const references = {
     "C. Spearman, The proof and measurement of association between two things, Am. J. Psychol. 15 (1904) 72; from memory",
   standingBathRuns:
     "Standing-bath runs constructed in exact fractions for this project and rounded to nine decimals",
+  steelTankExercise:
+    "Heat loss through the wall of a mild steel tank, worked exercise of a public page of exam answers",
   textileLabPages:
     "Public textile laboratory calculation pages (2012 to 2015): stock solutions and recipes; lecture slides of B. Venkatesh on basic terms of dyeing",
   transtrumSethna2012:
     "M. K. Transtrum, J. P. Sethna, Improvements to the Levenberg-Marquardt algorithm for nonlinear least-squares minimization (2012), arXiv 1201.5885; from memory",
   tutoringPages: "Answers on public tutoring pages (2018, 2023): mixing of acids, half time of a mixing tank",
+  universityPhysics2:
+    "S. J. Ling, J. Sanny, W. Moebs, University Physics Volume 2 (open textbook, 2016; year from memory), chapter 1, problems",
   vanOosterom1983:
     "A. van Oosterom, J. Strackee, The solid angle of a plane triangle, IEEE Trans. Biomed. Eng. BME-30 (1983) 125; formula from memory",
   waterTable:
