@@ -1,5 +1,5 @@
+import { append } from "../../core/append.js";
 import type { Fault, Outcome } from "../../core/fault.js";
-import { mapped } from "../../core/mapped.js";
 import type { Colour } from "../../core/model/batch.js";
 import type { Path } from "../source/source.js";
 import type { Spec } from "../to-batch/complete.js";
@@ -27,7 +27,7 @@ export async function withResources(
 ): Promise<{ spec: Spec; faults: readonly Fault[] }> {
   const faults: Fault[] = [];
   const from = <T>(outcome: Outcome<T>, path: Path): T | undefined => {
-    faults.push(...mapped(outcome.faults, (fault) => ({ ...fault, path })));
+    for (const fault of outcome.faults) faults.push({ ...fault, path });
     return outcome.ok ? outcome.value : undefined;
   };
 
@@ -36,7 +36,7 @@ export async function withResources(
     if (part.mesh === undefined || readers.measure === undefined) continue;
     const file = beside(["parts", name, "mesh"], part.mesh.file);
     const measured = partOfModel(name, part, file, await readers.measure(file, part.mesh.unit));
-    faults.push(...measured.faults);
+    append(faults, measured.faults);
     parts[name] = measured.part;
   }
 

@@ -1,4 +1,5 @@
 import { dirname, isAbsolute, join, normalize } from "pathe";
+import { append } from "../../core/append.js";
 import { madeOnce } from "../../core/made-once.js";
 import { mapped } from "../../core/mapped.js";
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
@@ -85,7 +86,7 @@ export class IncludedFiles {
       const diagnostics: Diagnostic[] = [];
       const merged = sources.map(asMerged).reduce((first, second) => {
         const both = merge(first, second);
-        diagnostics.push(...both.diagnostics);
+        append(diagnostics, both.diagnostics);
         return both.merged;
       });
       return { merged, diagnostics };
@@ -137,7 +138,7 @@ export async function gather(
         });
         continue;
       }
-      diagnostics.push(...read.diagnostics);
+      append(diagnostics, read.diagnostics);
       if (read.source === undefined) failed = true;
       else await take(read.source, [...chain, file]);
     }
@@ -145,7 +146,7 @@ export async function gather(
   }
 
   const main = await readSource(name, text);
-  diagnostics.push(...main.diagnostics);
+  append(diagnostics, main.diagnostics);
   if (main.source === undefined) return { whole: false, diagnostics };
   const own = name === "-" ? name : normalize(name);
   seen.add(own);

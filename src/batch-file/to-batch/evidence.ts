@@ -1,3 +1,4 @@
+import { append } from "../../core/append.js";
 import type { Evidence } from "../../core/bath/evidence/forms.js";
 import { areaOfMass } from "../../core/bath/evidence/forms.js";
 import {
@@ -130,15 +131,14 @@ export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faul
       mapped(placed, ({ evidence }) => evidence),
       { uptakePerDm2: uptake, dragOutMlPerDm2: dragOut },
     );
-    faults.push(
-      ...mapped(outcome.faults, (fault) => ({
+    for (const fault of outcome.faults)
+      faults.push({
         help: "check the figures of this item",
         ...fault,
         path:
           placed[Number(fault.path[0])]?.path ??
           (fault.path[0] === "assumed-drag-out" && weighed.length > 0 ? ["handling", "dragOut"] : home),
-      })),
-    );
+      });
     return outcome.ok ? outcome.value : undefined;
   };
 
@@ -158,7 +158,7 @@ export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faul
     const items = mapped(dye.uptakeEvidence, (item, i) =>
       uptakeItem(item, inBatch, batch, fitted, ["dyes", name, "uptake", "evidence", i]),
     );
-    faults.push(...items.flatMap((item) => (Array.isArray(item) ? item : [])));
+    for (const item of items) if (Array.isArray(item)) append(faults, item);
     placedOf.set(
       name,
       items.flatMap((item) => (Array.isArray(item) ? [] : [item as Placed])),

@@ -1,4 +1,5 @@
 import { type CST, Lexer, Parser } from "yaml";
+import { append } from "../../core/append.js";
 import { deepest } from "./yaml-tree.js";
 
 /** Where a token tree first passes the deepest nesting that is read; undefined if it does not. Uses no recursion. */
@@ -34,7 +35,7 @@ export function tokensOf(text: string): { tokens: readonly CST.Token[]; tooDeep?
     // A few more than are allowed: the exact place is found below.
     if (parser.stack.length > deepest + 8) return { tokens: [], tooDeep: parser.offset };
   }
-  tokens.push(...parser.end());
+  append(tokens, parser.end());
   const tooDeep = deep ? tooDeepAt(tokens) : undefined;
   return tooDeep === undefined ? { tokens } : { tokens, tooDeep };
 }

@@ -1,3 +1,4 @@
+import { append } from "../../core/append.js";
 import { spectrumReport } from "../../core/colour/colour-report.js";
 import { type ReflectanceReader, readReflectance } from "../../core/colour/csv/reflectance-csv.js";
 import { error, type Fault, isError } from "../../core/fault.js";
@@ -16,7 +17,7 @@ function feeder(header: readonly string[], faults: Fault[]) {
   let refused = false;
   const open = (decimal: "point" | "comma"): void => {
     const opened = readReflectance(header, decimal);
-    faults.push(...opened.faults);
+    append(faults, opened.faults);
     if (opened.ok) reader = opened.value;
     else refused = true;
     for (const { fields, row } of waiting.splice(0)) reader?.take(fields, row);
@@ -71,7 +72,7 @@ export async function reportCurves(file: string, reading: Reading, io: Io): Prom
   const curves: CurveReport[] = [];
   for (const { name, spectrum } of samples) {
     const report = spectrumReport(spectrum, reading);
-    found.push(...report.faults.map((fault) => ({ ...fault, path: [file, name] })));
+    for (const fault of report.faults) found.push({ ...fault, path: [file, name] });
     if (report.ok) curves.push({ name, ...report.value });
   }
   const diagnostics = found.map(unplaced);

@@ -1,3 +1,4 @@
+import { append } from "../../core/append.js";
 import type { Fault } from "../../core/fault.js";
 import type { Reading } from "../../core/model/colour.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
@@ -103,7 +104,7 @@ async function gathered(task: PairsTask, io: Io): Promise<Result> {
     for (const row of some.rows) rows.push(row);
     for (const fault of some.bad) diagnostics.push(fault);
   }
-  diagnostics.push(...counted.broken);
+  append(diagnostics, counted.broken);
   if (counted.header === undefined || (failFast && diagnostics.length > 0)) return { diagnostics };
   return {
     diagnostics,

@@ -1,3 +1,4 @@
+import { append } from "../../core/append.js";
 import { compareCosts } from "../../core/cost/history/compare.js";
 import type { CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
 import type { Fault } from "../../core/fault.js";
@@ -41,9 +42,9 @@ export async function gathered(
   let currency: string | null = null;
   if (!stopped)
     for await (const { entry, diagnostics: found, bad } of files) {
-      diagnostics.push(...found);
+      append(diagnostics, found);
       currency ??= entry?.currency ?? null;
-      if (entry !== undefined && before !== undefined) orders.push(...entry.orders);
+      if (entry !== undefined && before !== undefined) append(orders, entry.orders);
       else if (entry !== undefined) entries.push(entry);
       stopped = bad && task.failFast;
       if (stopped) break;

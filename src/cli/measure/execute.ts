@@ -58,9 +58,8 @@ export const execute: Execute = async (request, io) => {
   for (const file of task.files) {
     const model = await measureFile(file, task, io);
     const faults = model.faults.map(inOptions);
-    diagnostics.push(
-      ...faults.map((fault) => unplaced(fault.code === "read" ? fault : { ...fault, path: [file] })),
-    );
+    for (const fault of faults)
+      diagnostics.push(unplaced(fault.code === "read" ? fault : { ...fault, path: [file] }));
     if (!model.ok) continue;
     files.push({
       file,

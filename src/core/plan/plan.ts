@@ -1,5 +1,6 @@
 import { done, type Outcome } from "../fault.js";
 import { mapped } from "../mapped.js";
+import { largest } from "../maths/extent.js";
 import type { Batch } from "../model/batch.js";
 import { bathAdvice } from "./advice/bath-advice.js";
 import { type CautionFacts, cautions } from "./advice/cautions.js";
@@ -64,7 +65,7 @@ export function planBatch(batch: Batch, { lives: which = "all", shared }: PlanWo
 }
 
 const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
-  celsius: Math.max(...mapped(baths, (bath) => bath.dye.celsius)),
+  celsius: largest(mapped(baths, (bath) => bath.dye.celsius)),
   roomCelsius: room.celsius,
   agitation: baths.some((bath) => bath.tank.agitationW > 0),
   drying: dryers.length > 0,

@@ -1,3 +1,4 @@
+import { largest } from "../../core/maths/extent.js";
 import { type Column, heading, shown, type Table } from "../table.js";
 import { share } from "./columns.js";
 import { type Paint, swatchTone, type Tone } from "./paint.js";
@@ -29,7 +30,7 @@ function stacked(
   paint: Paint,
 ): string[] {
   const titles = columns.map(heading);
-  const label = Math.min(Math.max(...titles.map(widthOf)), Math.floor(width / 3));
+  const label = Math.min(largest(titles.map(widthOf)), Math.floor(width / 3));
   return cells.flatMap((row, index) => [
     ...(index > 0 ? [""] : []),
     ...row.flatMap((cell, i) => {
@@ -55,8 +56,8 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
   const needs = columns.map((_column, i) => {
     const texts = cells.map((row) => row[i]!);
     return {
-      least: Math.max(widestWord(titles[i]!), ...texts.map(numeric[i] ? widthOf : readable)),
-      most: Math.max(widthOf(titles[i]!), ...texts.map(widthOf)),
+      least: largest(texts.map(numeric[i] ? widthOf : readable), widestWord(titles[i]!)),
+      most: largest(texts.map(widthOf), widthOf(titles[i]!)),
     };
   });
   const widths = share(needs, width - gap.length * (columns.length - 1));
@@ -67,7 +68,7 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
     bottom: boolean,
   ): string[] => {
     const wrapped = texts.map((text, i) => wrap(text, widths[i]!));
-    const height = Math.max(...wrapped.map((lines) => lines.length));
+    const height = largest(wrapped.map((lines) => lines.length));
     return Array.from({ length: height }, (_, at) =>
       wrapped
         .map((lines, i) =>

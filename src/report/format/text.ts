@@ -1,3 +1,5 @@
+import { append } from "../../core/append.js";
+import { largest } from "../../core/maths/extent.js";
 import { type DrawPlot, undrawn } from "../plot/draw-plot.js";
 import type { Block } from "../report.js";
 import type { Paint } from "./paint.js";
@@ -19,7 +21,7 @@ function lines(part: Block, width: number, paint: Paint, draw: DrawPlot): string
   switch (part.kind) {
     case "heading": {
       const said = wrap(part.text, narrow);
-      const rule = "=".repeat(Math.max(...said.map(widthOf)));
+      const rule = "=".repeat(largest(said.map(widthOf)));
       return [...said.map((line) => paint("strong", line)), ...(part.level === 1 ? [rule] : [])];
     }
     case "paragraph":
@@ -47,7 +49,7 @@ export function text(
   blocks.forEach((part, i) => {
     const before = blocks[i - 1];
     if (before !== undefined && !(before.kind === "heading" && before.level === 2)) out.push("");
-    out.push(...lines(part, width, paint, draw));
+    append(out, lines(part, width, paint, draw));
   });
   return `${out.join("\n")}\n`;
 }

@@ -1,5 +1,6 @@
 import stringWidth from "fast-string-width";
 import { wrapAnsi } from "fast-wrap-ansi";
+import { largest } from "../../core/maths/extent.js";
 
 const bound = "\u00a0";
 const beforeUnit = /(\d) (?=(?:[kmµ]?[LgWJ]|mL|k?Wh|[cdm]?m[23]?|s|min|h|d|°C|%)(?![\w]))/g;
@@ -21,4 +22,4 @@ export function wrap(text: string, width: number): string[] {
 
 /** The widest piece of a text that wrap does not break. */
 export const widestWord = (text: string): number =>
-  Math.max(0, ...text.replace(beforeUnit, `$1${bound}`).split(/\s+/).map(widthOf));
+  largest(text.replace(beforeUnit, `$1${bound}`).split(/\s+/).map(widthOf), 0);

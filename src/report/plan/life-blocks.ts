@@ -1,4 +1,5 @@
 import type { LifeEnd } from "../../core/bath/life/bath-life.js";
+import { largest, smallest } from "../../core/maths/extent.js";
 import type { Plan, PlanBath, PlanLife } from "../../core/plan/plan-model.js";
 import type { Block } from "../report.js";
 import { percent, pour, weigh } from "../words/amounts.js";
@@ -83,7 +84,7 @@ function lifeText(plan: Plan, { life }: PlanBath): string {
 }
 
 const span = (values: readonly number[], say: (value: number) => string): string => {
-  const [low, high] = [say(Math.min(...values)), say(Math.max(...values))];
+  const [low, high] = [say(smallest(values)), say(largest(values))];
   return low === high ? low : `${low} to ${high}`;
 };
 

@@ -1,3 +1,4 @@
+import { largest } from "../../core/maths/extent.js";
 import type { PlanResults } from "../../core/plan/results/plan-results.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import type { Cell, Column } from "../table.js";
@@ -24,7 +25,7 @@ const upTo = (count: number): number[] => Array.from({ length: count }, (_, i) =
 
 /** The columns of results of some combinations: as many orders and baths as the largest of them has. */
 export function resultColumns(all: readonly PlanResults[], currency: string | null): ResultColumn[] {
-  const most = (of: (results: PlanResults) => number): number => Math.max(0, ...all.map(of));
+  const most = (of: (results: PlanResults) => number): number => largest(all.map(of), 0);
   const unit = currency === null ? "" : `_${currency}`;
   const money = (key: string, title: string, of: ResultColumn["of"], more: Partial<ResultColumn> = {}) => ({
     key: `${key}${unit}`,

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { costLines } from "../../../src/core/cost/line/cost-lines.js";
 import type { Batch } from "../../../src/core/model/batch.js";
+import { mostLoads } from "../../../src/core/plan/assign/assign.js";
 import { loadSize, partsToStart } from "../../../src/core/plan/assign/load-size.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan, PlanBath } from "../../../src/core/plan/plan-model.js";
@@ -427,7 +428,32 @@ describe("planBatch", () => {
     expect(errors({ ...batch, orders: [order(0, hook, light, 10)], yield: 1e-9 })).toEqual([
       "too-many-loads",
     ]);
-    expect(planned({ ...batch, orders: [order(0, one, light, 19_000)], yield: 1 }).totals.loads).toBe(19_000);
+    const many = planned({ ...batch, orders: [order(0, one, light, mostLoads)], yield: 1 });
+    expect(many.totals.loads).toBe(mostLoads);
+  });
+
+  test("refuses more loads than a plan goes through in all its orders together, at the order with most of them", () => {
+    const one = { ...hook, perLoad: 1 };
+    const two = (more: number): Batch => ({
+      ...batch,
+      orders: [order(0, one, light, 5), order(1, one, deep, mostLoads - 5 + more)],
+      yield: 1,
+    });
+    expect(planned(two(0)).totals.loads).toBe(mostLoads);
+    expect(planBatch(two(1)).faults).toMatchObject([
+      {
+        code: "too-many-loads",
+        path: ["orders", 1, "quantity"],
+        message: `the orders together would take more than the ${mostLoads} loads that one plan goes through; most of them are for ${mostLoads - 4} parts of "hook", at most 1 a load`,
+      },
+    ]);
+  });
+
+  test("counts the loads of a small bath beside a large one", () => {
+    const small = { ...bath, index: 1, tank: { ...tank, name: "small", capacityL: 6.3242 } };
+    expect(errors({ ...batch, baths: [bath, small], orders: [order(0, hook, light, 80_000)] })).toEqual([
+      "too-many-loads",
+    ]);
   });
 
   test("says that a bath is dry where its last load leaves nothing", () => {

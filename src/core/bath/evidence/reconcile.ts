@@ -67,7 +67,7 @@ export const usualAssumed: { readonly uptakePerDm2: Assumed; readonly dragOutMlP
  */
 export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed): Outcome<Reconciled> {
   const faults = evidence.flatMap((one, index) => evidenceFault(one, index) ?? []);
-  if (faults.length > 0) return failed(...faults);
+  if (faults.length > 0) return { ok: false, faults };
   const priors = [assumed.uptakePerDm2, assumed.dragOutMlPerDm2];
   const observations: Observation[] = [
     ...evidence.map(observationOf),

@@ -1,3 +1,4 @@
+import { largest } from "../../maths/extent.js";
 import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
 import { quantileOf } from "../../maths/sampling/quantile.js";
 import { truncatedNormalQuantile } from "../../maths/sampling/truncated-normal.js";
@@ -64,7 +65,7 @@ export function spread<Name extends string>(
   const costs = found.map(({ cost }) => cost);
   const names = Object.keys(found[0]?.outputs ?? {}) as Name[];
   const outputs = names.map((name) => {
-    const length = Math.max(...found.map((result) => result.outputs[name].length));
+    const length = largest(found.map((result) => result.outputs[name].length));
     const at = (i: number): (number | null)[] => found.map((result) => result.outputs[name][i] ?? null);
     return [name, Array.from({ length }, (_, i) => percentilesOf(at(i)))] as const;
   });

@@ -1,6 +1,7 @@
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
+import { largest } from "../../maths/extent.js";
 import type { Batch, Bath, Order } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
@@ -25,8 +26,8 @@ export interface Assignment {
   readonly faults: readonly Fault[];
 }
 
-/** Loads of one order beyond which a plan is refused: it would be years of work. */
-const mostLoads = 20_000;
+/** Loads of all orders together beyond which a plan is refused: it would be years of work. */
+export const mostLoads = 20_000;
 
 /**
  * Spreads the orders over the baths: lighter shades first, then the order of the file; where two tanks
@@ -46,6 +47,7 @@ export function assignLoads(
   const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
   const faults: Fault[] = [];
   const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
+  let count = 0;
   const spread = (
     order: Order,
     all: number,
@@ -54,7 +56,7 @@ export function assignLoads(
   ): void => {
     const { depth, freshSeconds } = aimOf(order);
     const use = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
-    for (let left = all; left > 0; ) {
+    for (let left = all; left > 0 && count <= mostLoads; count++) {
       const { bath, size } = fitting.reduce((least, next) =>
         use(next.bath) < use(least.bath) ? next : least,
       );
@@ -65,6 +67,7 @@ export function assignLoads(
       left -= parts;
     }
   };
+  const works: Work[] = [];
   for (const order of sorted) {
     const sizes = mapped(
       batch.baths.filter((bath) => bath.dye === order.shade.dye),
@@ -77,21 +80,38 @@ export function assignLoads(
     }
     const first = started[order.index]!;
     // A part that is dyed again is dipped like any other.
-    const again = partsAgain(first, shares);
-    const fewest = (first + again) / fitting.reduce((most, { size }) => Math.max(most, size.parts), 0);
-    if (fewest > mostLoads) {
-      faults.push(
-        error(
-          "too-many-loads",
-          ["orders", order.index, "quantity"],
-          `${first + again} parts of "${order.part.name}" would take ${Math.ceil(fewest)} loads, more than the ${mostLoads} that one plan goes through`,
-          "check the quantity and the yield, or split the order over several batches",
-        ),
-      );
-      continue;
-    }
+    works.push({ order, first, again: partsAgain(first, shares), fitting });
+  }
+  for (const { order, first, again, fitting } of works) {
     spread(order, first, false, fitting);
     spread(order, again, true, fitting);
   }
+  if (count > mostLoads) faults.push(tooManyLoads(works));
   return { loads, started, faults };
+}
+
+/** Parts of an order to dip, and the baths that can take them. */
+interface Work {
+  readonly order: Order;
+  readonly first: number;
+  readonly again: number;
+  readonly fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[];
+}
+
+const largestLoad = ({ fitting }: Work): number => largest(mapped(fitting, ({ size }) => size.parts));
+const fewestLoads = (work: Work): number => (work.first + work.again) / largestLoad(work);
+
+/** The fault of more loads than a plan goes through, at the order that has most of them. */
+function tooManyLoads(works: readonly Work[]): Fault {
+  const most = works.reduce((least, next) => (fewestLoads(next) > fewestLoads(least) ? next : least));
+  const parts = `${most.first + most.again} parts of "${most.order.part.name}", at most ${largestLoad(most)} a load`;
+  const limit = `more than the ${mostLoads} loads that one plan goes through`;
+  return error(
+    "too-many-loads",
+    ["orders", most.order.index, "quantity"],
+    works.length === 1
+      ? `${parts}, would take ${limit}`
+      : `the orders together would take ${limit}; most of them are for ${parts}`,
+    "check the quantity and the yield, or split the order over several batches",
+  );
 }

@@ -1,4 +1,5 @@
-import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import { append } from "../../append.js";
+import { done, error, type Fault, isError, type Outcome, warning } from "../../fault.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
@@ -28,7 +29,7 @@ export function findAims(
     }
     if (!fitted.has(dye)) {
       const fit = dyes.fit(dye, batch.handling);
-      faults.push(...fit.faults);
+      append(faults, fit.faults);
       fitted.set(dye, fit.ok ? fit.value : undefined);
       if (fit.ok) {
         models.set(dye, fit.value.model);
@@ -38,10 +39,10 @@ export function findAims(
     const known = fitted.get(dye);
     if (!known) continue;
     const aim = aimOf(known, order.shade, order.base);
-    faults.push(...aim.faults);
+    append(faults, aim.faults);
     if (aim.ok) found[order.index] = aim.value;
   }
-  return faults.some(isError) ? failed(...faults) : done({ models, aims: found }, faults);
+  return faults.some(isError) ? { ok: false, faults } : done({ models, aims: found }, faults);
 }
 
 /** Leave-one-out error over which readings are off by 2 and more per axis, by the simulation of invented dyes [CIEDE2000]. */

@@ -1,4 +1,5 @@
 import { mapped } from "../../mapped.js";
+import { largest, smallest } from "../../maths/extent.js";
 import type { RestsOn } from "../../model/rests-on.js";
 import type { Plan, PlanBath } from "../plan-model.js";
 
@@ -46,10 +47,10 @@ export function planResults(plan: Plan): PlanResults {
     dyeUsedMl: sum("mL"),
     dyeUsedG: sum("g"),
     baths: mapped(baths, ({ life }) => ({ lifeLoads: life.loads, lifeParts: life.parts })),
-    shortestDipSeconds: Math.min(...dips),
-    longestDipSeconds: Math.max(...dips),
+    shortestDipSeconds: smallest(dips),
+    longestDipSeconds: largest(dips),
     warnings: plan.warnings.length + plan.exceeded.length,
-    largestDeltaE00: misses.length === 0 ? null : Math.max(...misses),
+    largestDeltaE00: misses.length === 0 ? null : largest(misses),
     restsOnAssumed: plan.restsOnAssumed,
   };
 }

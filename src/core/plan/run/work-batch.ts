@@ -1,7 +1,7 @@
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
 import { topUpRules } from "../../bath/load/top-up-rules.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
-import { done, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import { done, type Fault, isError, type Outcome, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
@@ -69,7 +69,7 @@ export function workBatch(
     ...implausible(batch),
     ...unknownRepeats(batch),
   ];
-  if (faults.some(isError)) return failed(...faults);
+  if (faults.some(isError)) return { ok: false, faults };
   const lives = livesOf(batch, runs, which);
   const day = dayOf(batch, runs);
   const costed = batchCosts(batch, {

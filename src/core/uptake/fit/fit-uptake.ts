@@ -40,7 +40,7 @@ export interface UptakeFits extends UptakeFit {
  */
 export function fitUptake(points: readonly UptakePoint[], wanted?: LawName): Outcome<UptakeFits> {
   const faults = checkPoints(points);
-  if (faults.some(isError)) return failed(...faults);
+  if (faults.some(isError)) return { ok: false, faults };
   const highest = points.reduce((most, { uptake }) => Math.max(most, Math.abs(uptake)), 0);
   const rounding = points.length * (Number.EPSILON * highest) ** 2;
   const perLaw = lawNames.map((law) => describe(law, points, rounding));

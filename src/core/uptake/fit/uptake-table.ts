@@ -48,7 +48,7 @@ export function readUptakeTable(
     if (typeof time === "number" && typeof uptake === "number")
       points.push({ seconds: time * columns.secondsPerUnit, uptake, row });
   }
-  if (faults.length > 0) return failed(...faults);
+  if (faults.length > 0) return { ok: false, faults };
   const counted = columns.meaning === "ks" ? fromUndyed(points) : { points, faults: [] };
   return done(
     {
