@@ -16,7 +16,7 @@ const allowed = {
   "index.ts": ["core", "batch-file", "diagnostics"],
 };
 /** Folders of core; each imports itself and those before it. Files beside them import none of them. */
-const coreOrder = ["model", "quantity", "maths", "colour", "uptake", "bath", "part", "cost", "plan"];
+const coreOrder = ["model", "quantity", "maths", "csv", "colour", "uptake", "bath", "part", "cost", "plan"];
 const impure =
   /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
 const importing =

@@ -22,6 +22,8 @@ export interface Diagnostic {
   readonly severity: "error" | "warning";
   readonly message: string;
   readonly help?: string;
+  /** One of many alike: on one line, however long. */
+  readonly oneLine?: true;
   /** The place at fault first, then places that explain it; empty where no input is at fault. */
   readonly spans: readonly Span[];
 }

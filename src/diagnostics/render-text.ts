@@ -38,7 +38,7 @@ function source(span: Span, columns: number, colour: boolean, mark: number): str
 
 /** One diagnostic for a terminal: where, what, the line with the fault marked, and what to write instead. */
 export function renderDiagnostic(diagnostic: Diagnostic, options: TextOptions = {}): string {
-  const columns = Math.max(40, options.columns ?? 80);
+  const columns = diagnostic.oneLine ? Number.MAX_SAFE_INTEGER : Math.max(40, options.columns ?? 80);
   const colour = options.colour ?? false;
   const mark = diagnostic.severity === "error" ? 31 : 33;
   const [first, ...others] = diagnostic.spans;

@@ -132,15 +132,15 @@ test("colour --reflectance reads decimal commas and semicolons", async () => {
 });
 
 test("colour --reflectance says which samples are bad, reports the others, and returns 2", async () => {
-  const text = `wavelength_nm,good,percent,short\n${wavelengths
+  const text = `wavelength_nm,good,high,short\n${wavelengths
     .map((nm, i) => `${nm},0.5,${i === 3 ? "50" : "0.5"}${i < 30 ? ",0.4" : ""}\n`)
     .join("")}`;
   for (const format of ["csv", "json", "text", "ndjson"]) {
     const { status, out, err } = await curves(text, "--format", format);
     expect(status).toBe(2);
     expect(err.replace(/\n {3,}/g, " ").match(/^error.*$/gm)).toEqual([
-      "error[reflectance-percent]: curves.csv: row 5, column percent: reflectance 50 looks like per cent",
-      "error[reflectance-row-short]: curves.csv: row 32: the row ends before column short",
+      "error[reflectance-percent]: curves.csv: row 5, column high: reflectance 50 looks like percent",
+      "error[csv-row-short]: curves.csv: row 32: the row ends before column short",
     ]);
     expect(out).toContain("good");
   }
@@ -151,7 +151,7 @@ test("colour --reflectance says which samples are bad, reports the others, and r
 test("colour --reflectance writes nothing where no curve can be read", async () => {
   for (const [text, said] of [
     ["", "there is no header row"],
-    ["nm,a\n400,0.5\n", "there is no column wavelength_nm"],
+    ["length,a\n400,0.5\n", "there is no column wavelength_nm"],
     ["wavelength_nm,a\n400,0.5\n410,0.5\n", "column a spans 400 to 410 nm"],
     ["wavelength_nm,a\n410,0.5\n400,0.5\n", "400 nm comes after 410 nm"],
     ['wavelength_nm,a\n400,"0.5\n', "a quote is not closed"],

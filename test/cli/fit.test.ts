@@ -148,24 +148,24 @@ const refusal = async (text: string | Uint8Array, ...args: readonly string[]) =>
 test("fit names line, column and cell of every number that is none", async () => {
   const err = await refusal("time_s,ks\n1,2\n\n2,x3\n 3 s,4\n5,NaN\n");
   expect(err).toContain(
-    'readings.csv:4:3\nerror[table-cell-number]: row 4, ks: "x3" is not a number\n   4 | 2,x3\n     |   ^^\n',
+    'readings.csv:4:3\nerror[csv-number]: row 4, column ks: "x3" is not a number\n   4 | 2,x3\n     |   ^^\n',
   );
   expect(err).toContain(
-    'readings.csv:5:2\nerror[table-cell-number]: row 5, time_s: "3 s" is not a number\n   5 |  3 s,4\n     |  ^^^\n',
+    'readings.csv:5:2\nerror[csv-number]: row 5, column time_s: "3 s" is not a number\n   5 |  3 s,4\n     |  ^^^\n',
   );
-  expect(err).toContain('readings.csv:6:3\nerror[table-cell-number]: row 6, ks: "NaN"');
+  expect(err).toContain('readings.csv:6:3\nerror[csv-number]: row 6, column ks: "NaN"');
   expect(err).toMatch(/\n3 errors\n$/);
 });
 
 test("fit counts lines as an editor does where a cell holds several", async () => {
   const err = await refusal('time_s,ks,note\n1,2,"two\nlines; ""x"", y"\n2,a,"b\n"\n3,"b,c",\n');
-  expect(err).toContain('readings.csv:4:3\nerror[table-cell-number]: row 3, ks: "a"');
-  expect(err).toContain('readings.csv:6:3\nerror[table-cell-number]: row 4, ks: "b,c"');
+  expect(err).toContain('readings.csv:4:3\nerror[csv-number]: row 3, column ks: "a"');
+  expect(err).toContain('readings.csv:6:3\nerror[csv-number]: row 4, column ks: "b,c"');
   expect(err).toContain('   6 | 3,"b,c",\n     |   ^^^^^\n');
 });
 
 test.each([
-  ["an empty file", "", "table-empty"],
+  ["an empty file", "", "csv-empty"],
   ["a batch file", "tanks:\n  small:\n    volume: 6 L\n", "no time column among"],
   ["a file of other columns", "foo,bar\n1,2\n", 'no time column among "foo", "bar"'],
   ["a time without a unit", "time,ks\n1,2\n", "the time column has no unit"],
@@ -176,10 +176,17 @@ test.each([
   ["uptake that falls", "time_s,uptake\n1,9\n2,6\n4,3\n", "fit-falls"],
   ["no level yet", "time_s,uptake\n1,1\n2,2\n3,3\n", "fit-no-plateau"],
   ["a quote left open", 'time_s,"ks\n1,2\n', "a quote is not closed"],
-  ["a decimal comma between commas", "time_s,ks\n1,1,5\n2,2,0\n", "separate the cells by ;"],
-  ["two decimal signs", "time_s;ks\n1;1,5\n2;2.0\n4;3\n", "readings.csv:2:3\nerror[table-cell-number]"],
+  ["a decimal comma between commas", "time_s,ks\n1,1,5\n2,2,0\n", "need ; between the cells"],
+  ["two decimal signs", "time_s;ks\n1;1,5\n2;2.0\n4;3\n", "readings.csv:3:3\nerror[csv-number]"],
 ] as const)("fit refuses %s and says why", async (_what, text, said) => {
   expect((await refusal(text)).replace(/[^\S\n]*\n {4,}(?=[\w"])/g, " ")).toContain(said);
+});
+
+test("fit shows 100 faults of a file and counts the rest", async () => {
+  const rows = (bad: number) => `time_s,ks\n${"x,1\n".repeat(bad)}`;
+  expect(await refusal(rows(100))).toMatch(/\n100 errors\n$/);
+  const err = await refusal(rows(180));
+  expect(err).toContain("error[table-more]: 80 more faults are not shown\n\n101 errors\n");
 });
 
 test("fit never sends anyone to an option that it has not", async () => {
@@ -188,8 +195,12 @@ test("fit never sends anyone to an option that it has not", async () => {
 });
 
 test("fit refuses what is no text, what is too large, what is not there and what it does not know", async () => {
-  expect(await refusal(new Uint8Array([0x7f, 0x45, 0, 1]))).toContain("readings.csv is not text in UTF-8");
-  expect(await refusal(new Uint8Array([0x74, 0xe9, 0x2c]))).toContain("readings.csv is not text in UTF-8");
+  expect(await refusal(new Uint8Array([0x7f, 0x45, 0, 1]))).toContain(
+    "readings.csv: this is not text in UTF-8",
+  );
+  expect(await refusal(new Uint8Array([0x74, 0xe9, 0x2c]))).toContain(
+    "readings.csv: this is not text in UTF-8",
+  );
   expect(await refusal("é".repeat(2 * 1024 * 1024 + 1))).toContain("readings.csv is larger than 4 MiB");
   expect((await runFake(["fit", "none.csv"])).err).toContain(
     "none.csv cannot be read: there is no such file",

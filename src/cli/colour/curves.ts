@@ -1,66 +1,40 @@
 import { append } from "../../core/append.js";
 import { spectrumReport } from "../../core/colour/colour-report.js";
 import { type ReflectanceReader, readReflectance } from "../../core/colour/csv/reflectance-csv.js";
-import { error, type Fault, isError } from "../../core/fault.js";
+import type { CsvRow } from "../../core/csv/csv-format.js";
+import { csvHeader, noHeader } from "../../core/csv/csv-header.js";
+import { csvNumbers } from "../../core/csv/csv-number.js";
+import { type Fault, isError } from "../../core/fault.js";
 import type { Reading } from "../../core/model/colour.js";
 import { type CurveReport, curvesReport } from "../../report/colour/curves.js";
 import { type Result, unplaced } from "../command.js";
-import { type CsvRow, readRows } from "../csv/read-rows.js";
-import { decimalShown } from "../csv/sniff.js";
+import { readRows } from "../csv/read-rows.js";
 import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
 
-/** Rows go to the reader once a number has shown the decimal sign; until then they wait. */
-function feeder(header: readonly string[], faults: Fault[]) {
-  const waiting: CsvRow[] = [];
-  let reader: ReflectanceReader | undefined;
-  let refused = false;
-  const open = (decimal: "point" | "comma"): void => {
-    const opened = readReflectance(header, decimal);
-    append(faults, opened.faults);
-    if (opened.ok) reader = opened.value;
-    else refused = true;
-    for (const { fields, row } of waiting.splice(0)) reader?.take(fields, row);
-  };
-  return {
-    take: (line: CsvRow): void => {
-      if (refused) return;
-      if (reader !== undefined) {
-        reader.take(line.fields, line.row);
-        return;
-      }
-      waiting.push(line);
-      const decimal = line.fields.map(decimalShown).find((sign) => sign !== undefined);
-      if (decimal !== undefined) open(decimal);
-    },
-    end: () => {
-      if (reader === undefined && !refused) open("point");
-      return reader?.end();
-    },
-  };
-}
-
 async function readCurves(path: string, io: Io) {
   const faults: Fault[] = [];
-  let feed: ReturnType<typeof feeder> | undefined;
+  let reader: ReflectanceReader | undefined;
+  let headed = false;
+  const open = (head: CsvRow): void => {
+    headed = true;
+    const header = csvHeader(head);
+    append(faults, header.faults);
+    if (!header.ok) return;
+    const opened = readReflectance(header.value, csvNumbers());
+    append(faults, opened.faults);
+    if (opened.ok) reader = opened.value;
+  };
   try {
     for await (const rows of readRows(io.read(path), (fault) => faults.push(fault)))
       for (const row of rows)
-        if (feed === undefined) feed = feeder(row.fields, faults);
-        else feed.take(row);
+        if (!headed) open(row);
+        else reader?.take(row);
   } catch (thrown) {
     return { samples: [], faults: [readFault(path, thrown)] };
   }
-  if (feed === undefined && faults.length === 0)
-    faults.push(
-      error(
-        "reflectance-empty",
-        [],
-        "there is no header row",
-        "the first row names wavelength_nm and each sample",
-      ),
-    );
-  const read = feed?.end();
+  if (!headed && faults.length === 0) faults.push(noHeader("wavelength_nm,coral"));
+  const read = reader?.end();
   return { samples: read?.samples ?? [], faults: [...faults, ...(read?.faults ?? [])] };
 }
 

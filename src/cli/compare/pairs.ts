@@ -10,8 +10,10 @@ import type { CsvStyle } from "../../report/csv-style.js";
 import { formatOf } from "../../report/format/formats.js";
 import type { RowFormat, RowWriter } from "../../report/format/row-format.js";
 import { type Result, type Stream, unplaced } from "../command.js";
+import { mostShown } from "../csv/most-shown.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "../output/output-options.js";
+import { faultByRow, notShown } from "./bad-rows.js";
 import { comparedRows } from "./pair-rows.js";
 
 /** What is asked of a file of pairs. */
@@ -29,6 +31,7 @@ export interface PairsTask {
 interface Counted {
   header: PairHeader | undefined;
   pairs: number;
+  /** Rows that cannot be read. */
   unread: number;
   passed: number;
   /** Why the reading ended early; empty where it did not. */
@@ -53,16 +56,23 @@ async function* counting(
   };
   for await (const { rows, faults } of comparedRows(file, io, listener)) {
     const [first] = faults;
-    const cut = failFast && first !== undefined ? Number(first.path[0]) : Number.POSITIVE_INFINITY;
+    const cut = failFast && first !== undefined ? Number(first.path[1]) : Number.POSITIVE_INFINITY;
     const good = cut === Number.POSITIVE_INFINITY ? rows : rows.filter(({ row }) => row < cut);
-    const bad = faults.filter(({ path }) => !(Number(path[0]) > cut));
+    const bad = faultByRow(faults.filter(({ path }) => !(Number(path[1]) > cut)));
+    const shown = bad.slice(0, Math.max(0, mostShown - counted.unread));
     counted.pairs += good.length;
-    counted.unread += new Set(bad.map(({ path }) => path[0])).size;
+    counted.unread += bad.length;
     if (limit !== undefined) for (const row of good) if (verdictOf(row, limit) === "pass") counted.passed++;
-    yield { rows: good, bad: placed(bad) };
+    yield { rows: good, bad: placed(shown).map((diagnostic) => ({ ...diagnostic, oneLine: true })) };
     if (bad.length > 0 && failFast) return;
   }
 }
+
+/** How many bad rows are not shown, and why the reading ended early. */
+const ending = ({ broken, unread }: Counted, { file }: PairsTask): readonly Diagnostic[] => [
+  ...notShown(file, unread),
+  ...broken,
+];
 
 const start = (): Counted => ({ header: undefined, pairs: 0, unread: 0, passed: 0, broken: [] });
 
@@ -87,7 +97,7 @@ async function* streamed(task: PairsTask, io: Io, format: RowFormat, csv: CsvSty
   if (writer !== undefined) yield* writer.tail({ summary });
   const { broken, unread } = counted;
   return {
-    diagnostics: broken,
+    diagnostics: ending(counted, task),
     ...(unread > 0 || broken.length > 0 ? { status: 2 } : {}),
     missed: counted.passed < counted.pairs && limit !== undefined,
     spoilt: !headed || (failFast && unread > 0),
@@ -104,7 +114,7 @@ async function gathered(task: PairsTask, io: Io): Promise<Result> {
     for (const row of some.rows) rows.push(row);
     for (const fault of some.bad) diagnostics.push(fault);
   }
-  append(diagnostics, counted.broken);
+  append(diagnostics, ending(counted, task));
   if (counted.header === undefined || (failFast && diagnostics.length > 0)) return { diagnostics };
   return {
     diagnostics,

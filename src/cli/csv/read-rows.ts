@@ -1,15 +1,7 @@
 import { type CsvError, parse } from "csv-parse";
-import { error, type Fault } from "../../core/fault.js";
-import { sniffDelimiter } from "./sniff.js";
-
-/** One row and its number; the header is row 1. */
-export interface CsvRow {
-  readonly row: number;
-  readonly fields: readonly string[];
-}
-
-/** Longest row read; one quote too few makes a row of all that follows. */
-const longestRow = 1 << 20;
+import { type CsvRow, csvFault, csvFormat, isBlank, longestRow, notText } from "../../core/csv/csv-format.js";
+import { headerLine } from "../../core/csv/delimiter.js";
+import type { Fault } from "../../core/fault.js";
 
 /** Bytes taken at a time: with few rows in hand the collector of short-lived values has little to carry over. */
 const atATime = 4096;
@@ -30,29 +22,32 @@ async function* withHeader(
       continue;
     }
     head = Buffer.concat([head, piece]);
-    const end = head.indexOf(10);
-    if (end < 0 && head.length < longestRow) continue;
-    yield { piece: head, header: Buffer.from(head.subarray(0, end < 0 ? undefined : end)).toString() };
+    const text = Buffer.from(head).toString();
+    const header = headerLine(text);
+    if ((header === "" || text.endsWith(header)) && head.length < longestRow) continue;
+    yield { piece: head, header };
     head = undefined;
   }
-  if (head !== undefined && head.length > 0) yield { piece: head, header: Buffer.from(head).toString() };
+  if (head !== undefined && head.length > 0)
+    yield { piece: head, header: headerLine(Buffer.from(head).toString()) };
 }
 
-function csvFault({ code }: CsvError, row: number): Fault {
-  if (code === "CSV_QUOTE_NOT_CLOSED" || code === "CSV_MAX_RECORD_SIZE")
-    return error(
-      "csv-quote",
-      [],
-      `row ${row}: a quote is not closed, or the row is longer than ${longestRow / 1024} KiB; nothing after it was read`,
-      "close the quote, or double it where it is part of the text",
-    );
-  return error("csv", [], `row ${row}: this is no CSV; nothing after it was read`);
+/** Tells whether pieces of a file are text in UTF-8, one after the other. */
+function textCheck(): (piece: Uint8Array) => boolean {
+  const decoder = new TextDecoder("utf-8", { fatal: true });
+  return (piece) => {
+    try {
+      decoder.decode(piece, { stream: true });
+      return !piece.includes(0);
+    } catch {
+      return false;
+    }
+  };
 }
 
 /**
- * Rows of a CSV file, some at a time, as its pieces come in; blank rows are left out and still counted. Columns
- * are parted by a comma, a semicolon or a tab, whichever the header uses. Where the text stops being CSV,
- * `broken` hears why and no more rows come.
+ * Rows of a CSV file of any length, some at a time, as its pieces come in, in the way of `readCsv`; blank rows are left
+ * out and still counted. Where the text stops being CSV, `broken` hears why and no more rows come.
  */
 export async function* readRows(
   bytes: AsyncIterable<Uint8Array>,
@@ -62,9 +57,10 @@ export async function* readRows(
   let fault: CsvError | undefined;
   let row = 0;
   let rows: CsvRow[] = [];
+  const isText = textCheck();
   const take = (fields: readonly string[]): void => {
     row++;
-    if (fields.some((cell) => cell.trim() !== "")) rows.push({ row, fields });
+    if (!isBlank(fields)) rows.push({ row, fields });
   };
   const taken = (): readonly CsvRow[] => {
     const all = rows;
@@ -75,13 +71,8 @@ export async function* readRows(
     for (let fields = parser?.read(); fields; fields = parser?.read()) take(fields);
   };
   for await (const { piece, header } of withHeader(bytes)) {
-    parser ??= parse({
-      delimiter: sniffDelimiter(header ?? ""),
-      bom: true,
-      relax_column_count: true,
-      relax_quotes: true,
-      max_record_size: longestRow,
-    }).on("error", (thrown: CsvError) => {
+    if (!isText(piece)) return broken(notText());
+    parser ??= parse(csvFormat(header ?? "")).on("error", (thrown: CsvError) => {
       fault = thrown;
     });
     const into = parser;
@@ -91,7 +82,7 @@ export async function* readRows(
     await written;
     takeAll();
     yield taken();
-    if (fault !== undefined) return broken(csvFault(fault, row + 1));
+    if (fault !== undefined) return broken(csvFault(fault.code, row + 1));
   }
   if (parser === undefined) return;
   const last = parser;
@@ -104,5 +95,5 @@ export async function* readRows(
   last.end();
   await ended;
   yield taken();
-  if (fault !== undefined) broken(csvFault(fault, row + 1));
+  if (fault !== undefined) broken(csvFault(fault.code, row + 1));
 }

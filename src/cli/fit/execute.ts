@@ -1,14 +1,16 @@
 import { listed, nearest } from "../../batch-file/issues/nearest.js";
+import { type CsvText, readCsv } from "../../core/csv/read-csv.js";
 import { error, type Fault } from "../../core/fault.js";
 import type { LawName } from "../../core/model/batch.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import { fitUptake } from "../../core/uptake/fit/fit-uptake.js";
 import { columnMeaning } from "../../core/uptake/fit/table-columns.js";
 import { readUptakeTable } from "../../core/uptake/fit/uptake-table.js";
 import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { fitReport } from "../../report/fit/report.js";
 import { type Execute, type Result, refused, unplaced } from "../command.js";
+import { mostShown } from "../csv/most-shown.js";
 import { readNamed } from "../files/read-text.js";
-import { placedRows } from "./placed-rows.js";
 
 /** Longest file read [bytes]: some hundred thousand readings. */
 const largest = 4 * 1024 * 1024;
@@ -16,7 +18,6 @@ const largest = 4 * 1024 * 1024;
 /** Where the core leaves the way out to whoever asks, as an option of this command. */
 const helpHere: Readonly<Record<string, string>> = {
   "table-uptake-column": "name the column of readings uptake, ks or exhaustion, or say --column NAME",
-  "table-empty": "begin with the names of the columns, such as time_s,uptake",
 };
 
 function inThisCommand(fault: Fault): Fault {
@@ -49,14 +50,15 @@ export const execute: Execute = async ({ args, options, output }, io): Promise<R
   if (!text.ok) return refused(...text.faults);
   if (new TextEncoder().encode(text.value).length > largest)
     return refused(error("too-large", [], `${name} is larger than 4 MiB`, "thin out the readings"));
-  const read = placedRows(name, text.value);
-  if (!read.ok) return refused(...read.faults);
-  const { rows, decimal, locate } = read.value;
+  const csv = readCsv(text.value);
+  if (!csv.ok) return refused(...csv.faults.map((fault) => ({ ...fault, path: [name] })));
+  const { header } = csv.value;
+  const locate = locateIn(name, csv.value);
   const told = (faults: readonly Fault[]) => faults.map((fault) => diagnosed(inThisCommand(fault), locate));
-  const wrong = column === undefined ? undefined : wrongColumn(column, rows[0] ?? []);
+  const wrong = column === undefined ? undefined : wrongColumn(column, header?.fields ?? []);
   if (wrong !== undefined) return refused(wrong);
-  const table = readUptakeTable(rows, { decimal, ...(column === undefined ? {} : { uptakeColumn: column }) });
-  if (!table.ok) return { diagnostics: told(table.faults) };
+  const table = readUptakeTable(csv.value, column);
+  if (!table.ok) return { diagnostics: told(fewOf(table.faults)) };
   const fits = fitUptake(table.value.points, law);
   const diagnostics = told([...table.faults, ...fits.faults]);
   if (!fits.ok) return { diagnostics };
@@ -65,6 +67,25 @@ export const execute: Execute = async ({ args, options, output }, io): Promise<R
     diagnostics,
   };
 };
+
+/** Faults that are shown, and how many are not. */
+function fewOf(faults: readonly Fault[]): readonly Fault[] {
+  const more = faults.length - mostShown;
+  if (more <= 0) return faults;
+  const said = `${counted(more, "more fault")} ${more === 1 ? "is" : "are"} not shown`;
+  return [...faults.slice(0, mostShown), error("table-more", [], said)];
+}
+
+/** The place of `["row", number]` or `["row", number, column name]` in a file. */
+const locateIn =
+  (file: string, { header, place }: CsvText): Locate =>
+  ([, row, column]) => ({
+    file,
+    ...place(
+      Number(row),
+      column === undefined ? undefined : (header?.fields ?? []).findIndex((cell) => cell.trim() === column),
+    ),
+  });
 
 const diagnosed = (fault: Fault, locate: Locate) =>
   fault.path[0] === "row" ? toDiagnostic(fault, locate) : unplaced(fault);

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type CsvRow, readRows } from "../../../src/cli/csv/read-rows.js";
-import { decimalShown, sniffDelimiter } from "../../../src/cli/csv/sniff.js";
+import { readRows } from "../../../src/cli/csv/read-rows.js";
+import type { CsvRow } from "../../../src/core/csv/csv-format.js";
+import { readCsv } from "../../../src/core/csv/read-csv.js";
 import type { Fault } from "../../../src/core/fault.js";
 
 async function* pieces(text: string, ...cuts: readonly number[]): AsyncGenerator<Uint8Array> {
@@ -73,18 +74,46 @@ test("readRows stops at a row longer than it may be", async () => {
   expect([rows.length, faults[0]?.code]).toEqual([2, "csv-quote"]);
 });
 
-test("sniffDelimiter takes the sign most used outside quotes, a comma where there is none", () => {
-  expect(sniffDelimiter("a,b;c")).toBe(",");
-  expect(sniffDelimiter('"a,b,c";b')).toBe(";");
-  expect(sniffDelimiter("a\tb\tc")).toBe("\t");
-  expect(sniffDelimiter("a")).toBe(",");
+test("readRows gives the same rows as readCsv, whatever ends the lines", async () => {
+  const line = fc.stringMatching(/^(?:[ab";1.,]|é){0,6}$/).map((text) => `"${text.replaceAll('"', '""')}",2`);
+  const end = fc.constantFrom("\n", "\r\n", "\r");
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(fc.tuple(fc.oneof(line, fc.constant("")), end), { maxLength: 12 }),
+      fc.array(fc.nat(80), { maxLength: 5 }),
+      async (lines, cuts) => {
+        const text = lines.flat().join("");
+        const csv = readCsv(text);
+        if (!csv.ok) expect.fail(csv.faults[0]!.message);
+        const { header, rows } = csv.value;
+        expect(await read(text, ...cuts)).toEqual({
+          rows: header === undefined ? [] : [header, ...rows],
+          faults: [],
+        });
+      },
+    ),
+    { numRuns: 200 },
+  );
 });
 
-test("decimalShown tells a decimal comma from a point, and neither from a whole number", () => {
-  expect([decimalShown(" -1,5"), decimalShown("1.5e-3"), decimalShown("15"), decimalShown("1,2,3")]).toEqual([
-    "comma",
-    "point",
-    undefined,
-    undefined,
+test("readRows reads a CRLF header over LF rows", async () => {
+  expect((await read("a;b\r\n1;2\n3;4\n")).rows.map(({ fields }) => fields)).toEqual([
+    ["a", "b"],
+    ["1", "2"],
+    ["3", "4"],
   ]);
+});
+
+test("readRows stops where the bytes are not text in UTF-8", async () => {
+  async function* bytes(...all: readonly number[][]) {
+    for (const some of all) yield Uint8Array.from(some);
+  }
+  for (const wrong of [
+    [0x61, 0xe9, 0x2c],
+    [0x61, 0, 0x2c],
+  ]) {
+    const faults: Fault[] = [];
+    for await (const _ of readRows(bytes([0x61, 0x0a], wrong), (fault) => faults.push(fault)));
+    expect(faults.map(({ code }) => code)).toEqual(["csv-not-text"]);
+  }
 });

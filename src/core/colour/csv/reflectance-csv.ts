@@ -1,9 +1,18 @@
+import { cellNumber, cellPlace, extraCells } from "../../csv/csv-cell.js";
+import type { CsvRow } from "../../csv/csv-format.js";
+import type { CsvHeader } from "../../csv/csv-header.js";
+import type { ReadNumber } from "../../csv/csv-number.js";
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
 import type { Spectrum } from "../spectrum/spectrum.js";
-import { csvNumber, type DecimalMark } from "./csv-number.js";
 
-/** The column of wavelengths; every other column is one sample. */
-export const wavelengthColumn = "wavelength_nm";
+/** What the column of wavelengths is called in messages; every other column is one sample. */
+const wavelengthColumn = "wavelength_nm";
+
+/** Whether a column holds wavelengths: wavelength_nm, wavelength (nm), nm. */
+export const isWavelength = (name: string): boolean => /^(?:wavelength\b|wavelength_|nm$)/i.test(name);
+
+/** Whether a sample is in percent: reflectance_percent, coral %. */
+const isPercent = (name: string): boolean => /percent|%/i.test(name);
 
 /** A sample that was read without a fault. */
 export interface ReflectanceSample {
@@ -20,13 +29,15 @@ export interface ReflectanceFile {
 /** Takes the rows of a file one by one, then says what it held. */
 export interface ReflectanceReader {
   /** `row` counts the header as 1. */
-  readonly take: (fields: readonly string[], row: number) => void;
+  readonly take: (row: CsvRow) => void;
   readonly end: () => ReflectanceFile;
 }
 
 interface Column {
   readonly name: string;
   readonly at: number;
+  /** What a value of 1 is written as. */
+  readonly scale: 1 | 100;
   readonly values: number[];
   firstNm: number | undefined;
   /** Row of an empty cell after the first value: a gap if a value follows. */
@@ -38,92 +49,81 @@ interface Column {
 
 const widest = { from: 400, to: 700 };
 
-function cellFault(cell: string, value: number | undefined, row: number, name: string): Fault | undefined {
-  const place = `row ${row}, column ${name}`;
-  if (value === undefined)
-    return error("reflectance-number", [row, name], `${place}: "${cell}" is no number`);
-  if (value < 0)
-    return error("reflectance-negative", [row, name], `${place}: reflectance ${value} is below 0`);
+function rangeFault(written: number, scale: 1 | 100, row: number, name: string): Fault | undefined {
+  const place = cellPlace(row, name);
+  const path = ["row", row, name];
+  const value = written / scale;
+  if (value < 0) return error("reflectance-negative", path, `${place}: reflectance ${written} is below 0`);
   if (value <= 1) return undefined;
-  return value > 2
+  return value > 2 && scale === 1
     ? error(
         "reflectance-percent",
-        [row, name],
-        `${place}: reflectance ${value} looks like per cent`,
-        "Divide by 100: reflectance is a fraction, 0 to 1.",
+        path,
+        `${place}: reflectance ${written} looks like percent`,
+        `divide by 100, or name the column ${name}_percent`,
       )
     : error(
         "reflectance-over-one",
-        [row, name],
-        `${place}: reflectance ${value} is over 1`,
-        "Reflectance is a fraction, 0 to 1; leave out the light of fluorescence.",
+        path,
+        `${place}: reflectance ${written} is over ${scale}`,
+        `reflectance is 0 to ${scale}; leave out the light of fluorescence`,
       );
 }
 
 function takeCell(
   column: Column,
-  cell: string | undefined,
+  fields: readonly string[],
   nm: number,
   row: number,
-  decimal: DecimalMark,
+  read: ReadNumber,
 ): void {
-  const { name } = column;
-  let fault: Fault | undefined;
-  if (cell === undefined)
-    fault = error("reflectance-row-short", [row, name], `row ${row}: the row ends before column ${name}`);
-  else if (cell.trim() === "") {
+  const { name, scale } = column;
+  const cell = fields[column.at];
+  if (cell?.trim() === "") {
     if (column.firstNm !== undefined) column.emptyRow ??= row;
     return;
-  } else {
-    const value = csvNumber(cell, decimal);
-    fault = cellFault(cell, value, row, name);
+  }
+  const value = cellNumber(fields, column.at, row, name, read);
+  if (cell !== undefined) {
     if (column.emptyRow !== undefined) {
+      const place = cellPlace(column.emptyRow, name);
       column.faults.push(
-        error("reflectance-gap", [column.emptyRow, name], `row ${column.emptyRow}, column ${name}: no value`),
+        error("reflectance-gap", ["row", column.emptyRow, name], `${place}: the cell is empty`),
       );
       column.emptyRow = undefined;
     }
     column.firstNm ??= nm;
-    column.values.push(value ?? Number.NaN);
+    column.values.push(typeof value === "number" ? value / scale : Number.NaN);
   }
+  const fault = typeof value === "number" ? rangeFault(value, scale, row, name) : value;
   if (fault === undefined) return;
   if (column.faults.at(-1)?.code === fault.code) column.more++;
   else column.faults.push(fault);
 }
 
+const steps = "give steps of 5 or 10 nm";
+
 /** What is wrong with a wavelength after the ones before it. */
 function wavelengthFault(
-  cell: string,
-  nm: number | undefined,
+  nm: number,
   before: number | undefined,
   step: number | undefined,
   row: number,
 ): Fault | undefined {
-  const path = [row, wavelengthColumn];
-  const place = `row ${row}, column ${wavelengthColumn}`;
-  if (nm === undefined) return error("wavelength-number", path, `${place}: "${cell}" is no number`);
+  const path = ["row", row, wavelengthColumn];
+  const place = cellPlace(row, wavelengthColumn);
   if (nm % 5 !== 0)
-    return error(
-      "wavelength-grid",
-      path,
-      `${place}: ${nm} nm is no multiple of 5 nm`,
-      "Give 5 or 10 nm steps.",
-    );
+    return error("wavelength-grid", path, `${place}: ${nm} nm is not a multiple of 5 nm`, steps);
   if (before === undefined) return undefined;
   if (nm <= before)
     return error(
       "wavelength-order",
       path,
       `${place}: ${nm} nm comes after ${before} nm`,
-      "Sort by wavelength.",
+      "sort by wavelength",
     );
   if (step === undefined && nm - before > 10)
-    return error(
-      "wavelength-step",
-      path,
-      `${place}: ${nm} nm follows ${before} nm`,
-      "Give 5 or 10 nm steps.",
-    );
+    return error("wavelength-step", path, `${place}: ${nm} nm follows ${before} nm`, steps);
   if (step !== undefined && nm - before !== step)
     return error(
       nm - before > step ? "wavelength-missing" : "wavelength-step",
@@ -136,7 +136,7 @@ function wavelengthFault(
 }
 
 /** Faults of a finished column, the repeated ones counted. */
-function columnFaults(column: Column, stepNm: number): readonly Fault[] {
+function columnFaults(column: Column, stepNm: number, headerRow: number): readonly Fault[] {
   const { name, values, firstNm } = column;
   const last = column.faults.at(-1);
   if (last !== undefined)
@@ -152,69 +152,80 @@ function columnFaults(column: Column, stepNm: number): readonly Fault[] {
   return [
     error(
       "reflectance-span",
-      [1, name],
+      ["row", headerRow, name],
       `column ${name} ${spans}`,
-      `Give at least ${widest.from} to ${widest.to} nm.`,
+      `give at least ${widest.from} to ${widest.to} nm`,
     ),
   ];
 }
 
 /**
- * Starts reading reflectance curves from a file with a column of wavelengths and one column a sample, 0..1,
- * at 5 or 10 nm steps over 400 to 700 nm or wider. A fault names row and column and spoils only its sample;
- * a fault of the wavelengths spoils all. Empty cells before and after a sample's values are no fault.
+ * Starts reading reflectance curves under a header with a column of wavelengths and one column a sample: 0 to 1, or
+ * percent where the name says so, at 5 or 10 nm steps over 400 to 700 nm or wider. A fault names row and column and
+ * spoils only its sample; a fault of the wavelengths spoils all. Empty cells before and after a sample's values are no
+ * fault.
  */
-export function readReflectance(header: readonly string[], decimal: DecimalMark): Outcome<ReflectanceReader> {
-  const names = header.map((name) => name.trim());
-  const at = names.indexOf(wavelengthColumn);
+export function readReflectance(
+  { row: headerRow, names }: CsvHeader,
+  read: ReadNumber,
+): Outcome<ReflectanceReader> {
+  const at = names.findIndex(isWavelength);
   if (at < 0)
     return failed(
       error(
-        "wavelength-column-missing",
-        [1, wavelengthColumn],
-        `row 1: there is no column ${wavelengthColumn}`,
-        `The first row must name ${wavelengthColumn} and each sample.`,
-      ),
-    );
-  const doubled = names.filter((name, i) => names.indexOf(name) !== i || name === "");
-  if (doubled.length > 0)
-    return failed(
-      ...doubled.map((name) =>
-        error(
-          "reflectance-column-name",
-          [1, name],
-          `row 1: column name "${name}" is empty or stands there twice`,
-        ),
+        "csv-column-missing",
+        ["row", headerRow, wavelengthColumn],
+        `row ${headerRow}: there is no column ${wavelengthColumn}`,
+        `the first row must name ${wavelengthColumn} and each sample`,
       ),
     );
   if (names.length < 2)
-    return failed(error("reflectance-no-sample", [1], "row 1: there is no column of a sample"));
-
+    return failed(
+      error("reflectance-no-sample", ["row", headerRow], `row ${headerRow}: there is no column of a sample`),
+    );
+  if (names.includes(""))
+    return failed(
+      error(
+        "csv-column-name",
+        ["row", headerRow],
+        `row ${headerRow}: column ${names.indexOf("") + 1} has no name`,
+        "name it, or delete the column",
+      ),
+    );
   const columns: Column[] = names.flatMap((name, i) =>
     i === at
       ? []
-      : [{ name, at: i, values: [], firstNm: undefined, emptyRow: undefined, faults: [], more: 0 }],
+      : [
+          {
+            name,
+            at: i,
+            scale: isPercent(name) ? 100 : 1,
+            values: [],
+            firstNm: undefined,
+            emptyRow: undefined,
+            faults: [],
+            more: 0,
+          },
+        ],
   );
   const faults: Fault[] = [];
   let before: number | undefined;
   let stepNm: number | undefined;
   return done({
-    take: (fields, row) => {
-      const cell = fields[at] ?? "";
-      const nm = csvNumber(cell, decimal);
-      const fault = wavelengthFault(cell, nm, before, stepNm, row);
+    take: ({ fields, row }) => {
+      const nm = cellNumber(fields, at, row, wavelengthColumn, read);
+      const fault = typeof nm === "number" ? wavelengthFault(nm, before, stepNm, row) : nm;
       if (fault !== undefined) faults.push(fault);
-      else if (before !== undefined) stepNm ??= nm! - before;
-      for (const column of columns) takeCell(column, fields[column.at], nm ?? Number.NaN, row, decimal);
-      if (fields.length > names.length && fields.slice(names.length).some((extra) => extra.trim() !== ""))
-        faults.push(
-          error("reflectance-row-long", [row], `row ${row}: more cells than the header has columns`),
-        );
-      if (nm !== undefined) before = nm;
+      else if (before !== undefined) stepNm ??= (nm as number) - before;
+      for (const column of columns)
+        takeCell(column, fields, typeof nm === "number" ? nm : Number.NaN, row, read);
+      const extra = extraCells(fields, names.length, row);
+      if (extra !== undefined) faults.push(extra);
+      if (typeof nm === "number") before = nm;
     },
     end: () => {
       const step = stepNm ?? 10;
-      const found = columns.map((column) => ({ column, faults: columnFaults(column, step) }));
+      const found = columns.map((column) => ({ column, faults: columnFaults(column, step, headerRow) }));
       return {
         samples:
           faults.length > 0

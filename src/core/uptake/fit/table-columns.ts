@@ -1,3 +1,4 @@
+import type { CsvHeader } from "../../csv/csv-header.js";
 import { error, type Fault } from "../../fault.js";
 
 /** What a column of a table of readings means, from its name. */
@@ -46,9 +47,12 @@ export interface ReadingColumns {
 }
 
 /** Finds time and uptake in a header; a column with a known name goes before any other. */
-export function findColumns(header: readonly string[], wanted?: string): ReadingColumns | readonly Fault[] {
+export function findColumns(
+  { row, names: header }: Pick<CsvHeader, "row" | "names">,
+  wanted?: string,
+): ReadingColumns | readonly Fault[] {
   const columns = header.map((name, index) => ({ name, index, meaning: columnMeaning(name) }));
-  const place = ["row", 1];
+  const place = ["row", row];
   const list = header.map((name) => `"${name}"`).join(", ");
   const times = columns.flatMap(({ index, meaning }) =>
     meaning.kind === "time" ? [{ index, meaning }] : [],

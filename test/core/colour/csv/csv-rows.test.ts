@@ -1,55 +1,48 @@
 import { expect, test } from "vitest";
-import { pairColumns, pairRow } from "../../../../src/core/colour/csv/pairs-csv.js";
+import { pairColumnNames, pairReader } from "../../../../src/core/colour/csv/pairs-csv.js";
 import { type ReflectanceFile, readReflectance } from "../../../../src/core/colour/csv/reflectance-csv.js";
+import { type CsvHeader, csvHeader } from "../../../../src/core/csv/csv-header.js";
+import { csvNumbers } from "../../../../src/core/csv/csv-number.js";
 
-const columns = [0, 1, 2, 3, 4, 5];
 const said = (faults: readonly { readonly message: string }[]): string[] =>
   faults.map(({ message }) => message);
+const headed = (fields: readonly string[]): CsvHeader => {
+  const header = csvHeader({ row: 1, fields });
+  if (!header.ok) expect.fail(said(header.faults).join());
+  return header.value;
+};
+const pair = (row: number, ...cells: readonly string[]) =>
+  pairReader(headed(pairColumnNames), csvNumbers())(cells, row);
 
-test("pairColumns finds the columns in any order and names the missing and the doubled", () => {
-  expect(pairColumns(["b2", " a2", "L2", "note", "b1", "a1", "L1"])).toMatchObject({
-    ok: true,
-    value: [6, 5, 4, 2, 1, 0],
-  });
-  expect(said(pairColumns(["L1", "a1", "b1", "L2", "a2", "a2"]).faults)).toEqual([
-    "row 1: column a2 stands there 2 times",
-    "row 1: there is no column b2",
-  ]);
-});
-
-test("pairRow returns two colours, with a point or a comma", () => {
+test("pairReader returns two colours, with a point or a comma, from columns in any order", () => {
   const value = { standard: [50, 0.5, 0], sample: [51, 0, -1.25] };
-  expect(pairRow(["50", ".5", "0", "51", "0", "-1.25"], columns, 2, "point")).toMatchObject({
-    ok: true,
-    value,
-  });
-  expect(pairRow(["50", "0,5", "0", "51", "0", "-1,25"], columns, 2, "comma")).toMatchObject({
-    ok: true,
-    value,
-  });
+  expect(pair(2, "50", ".5", "0", "51", "0", "-1.25")).toMatchObject({ ok: true, value });
+  expect(pair(2, "50", "0,5", "0", "51", "0", "-1,25")).toMatchObject({ ok: true, value });
+  const other = pairReader(headed(["b2", "note", "a2", "L2", "b1", "a1", "L1"]), csvNumbers());
+  expect(other(["-1.25", "x", "0", "51", "0", ".5", "50"], 2)).toMatchObject({ ok: true, value });
 });
 
-test("pairRow names row and column of every fault", () => {
-  const short = pairRow(["50", "0", "0", "51", "0"], columns, 7, "point");
-  expect(short.faults).toMatchObject([{ code: "pairs-row-short", path: [7, "b2"] }]);
-  const wrong = pairRow(["50", "x", "0", "51", "", "0"], columns, 8, "point");
-  expect(said(wrong.faults)).toEqual([
-    'row 8, column a1: "x" is no number',
-    'row 8, column a2: "" is no number',
+test("pairReader names row and column of every fault", () => {
+  expect(pair(7, "50", "0", "0", "51", "0").faults).toMatchObject([
+    { code: "csv-row-short", path: ["row", 7, "b2"] },
   ]);
-  const high = pairRow(["150", "0", "0", "51", "0", "300"], columns, 9, "point");
-  expect(said(high.faults)).toEqual([
+  expect(said(pair(8, "50", "x", "0", "51", "", "0").faults)).toEqual([
+    'row 8, column a1: "x" is not a number',
+    "row 8, column a2: the cell is empty",
+  ]);
+  expect(said(pair(9, "150", "0", "0", "51", "0", "300").faults)).toEqual([
     "row 9, column L1: L must lie in 0 to 100, not 150",
     "row 9, column b2: b must lie in -200 to 200, not 300",
   ]);
+  expect(pair(10, "50", "0", "0", "51", "0", "0", "1").faults).toMatchObject([{ code: "csv-row-long" }]);
 });
 
 const grid = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
 function read(header: readonly string[], rows: readonly (readonly string[])[]): ReflectanceFile {
-  const reader = readReflectance(header, "point");
+  const reader = readReflectance(headed(header), csvNumbers());
   if (!reader.ok) expect.fail(said(reader.faults).join());
   rows.forEach((row, i) => {
-    reader.value.take(row, i + 2);
+    reader.value.take({ fields: row, row: i + 2 });
   });
   return reader.value.end();
 }
@@ -68,8 +61,8 @@ test("readReflectance returns each sample with its first wavelength and step", (
 test.each([
   ["over 1", "1.2", "row 7, column one: reflectance 1.2 is over 1"],
   ["negative", "-0.1", "row 7, column one: reflectance -0.1 is below 0"],
-  ["no number", "n/a", 'row 7, column one: "n/a" is no number'],
-  ["empty in the middle", "", "row 7, column one: no value"],
+  ["no number", "n/a", 'row 7, column one: "n/a" is not a number'],
+  ["empty in the middle", "", "row 7, column one: the cell is empty"],
 ])("readReflectance keeps the other sample where one value is %s", (_, cell, message) => {
   const file = read(
     ["wavelength_nm", "one", "two"],
@@ -87,8 +80,8 @@ test("readReflectance says once that a column is in per cent", () => {
   expect(file.faults).toMatchObject([
     {
       code: "reflectance-percent",
-      path: [2, "one"],
-      message: "row 2, column one: reflectance 25 looks like per cent (and 30 more in this column)",
+      path: ["row", 2, "one"],
+      message: "row 2, column one: reflectance 25 looks like percent (and 30 more in this column)",
     },
   ]);
   expect(file.samples).toHaveLength(1);
@@ -116,7 +109,7 @@ test.each([
   ["out of order", [400, 420, 410], "row 4, column wavelength_nm: 410 nm comes after 420 nm"],
   ["doubled", [400, 410, 410], "row 4, column wavelength_nm: 410 nm comes after 410 nm"],
   ["missing", [400, 410, 430], "row 4, column wavelength_nm: 420 nm is missing before 430 nm"],
-  ["off the grid", [400, 410, 412], "row 4, column wavelength_nm: 412 nm is no multiple of 5 nm"],
+  ["off the grid", [400, 410, 412], "row 4, column wavelength_nm: 412 nm is not a multiple of 5 nm"],
   ["too far apart", [400, 420, 440], "row 3, column wavelength_nm: 420 nm follows 400 nm"],
 ])("readReflectance returns no sample where wavelengths are %s, and names the row", (_, nm, message) => {
   const file = read(
@@ -127,12 +120,35 @@ test.each([
   expect(file.samples).toEqual([]);
 });
 
-test("readReflectance refuses a header without wavelengths, without samples or with a name twice", () => {
-  expect(readReflectance(["nm", "one"], "point").faults[0]!.code).toBe("wavelength-column-missing");
-  expect(readReflectance(["wavelength_nm"], "point").faults[0]!.code).toBe("reflectance-no-sample");
-  expect(readReflectance(["wavelength_nm", "one", "one"], "point").faults[0]!.code).toBe(
-    "reflectance-column-name",
+test.each(["wavelength_nm", "Wavelength", "wavelength (nm)", "nm"])(
+  "readReflectance takes %s for the column of wavelengths",
+  (name) => {
+    expect(
+      read(
+        ["one", name],
+        table((nm) => ["0.5", `${nm}`]),
+      ).samples,
+    ).toMatchObject([{ name: "one" }]);
+  },
+);
+
+test("readReflectance takes percent where the column says so", () => {
+  const rows = table((nm) => [`${nm}`, "13.5", "0.5"]);
+  const file = read(["wavelength_nm", "one_percent", "two"], rows);
+  expect(file.samples.map(({ spectrum }) => spectrum.reflectance[0])).toEqual([0.135, 0.5]);
+  const over = read(
+    ["wavelength_nm", "one %", "two"],
+    table((nm) => [`${nm}`, nm === 450 ? "100.5" : "100", "0.5"]),
   );
+  expect(said(over.faults)).toEqual(["row 7, column one %: reflectance 100.5 is over 100"]);
+});
+
+test("readReflectance refuses a header without wavelengths, without samples or without a name", () => {
+  const code = (...names: readonly string[]) =>
+    readReflectance(headed(names), csvNumbers()).faults.map((fault) => fault.code);
+  expect(code("length", "one")).toEqual(["csv-column-missing"]);
+  expect(code("wavelength_nm")).toEqual(["reflectance-no-sample"]);
+  expect(code("wavelength_nm", "one", "")).toEqual(["csv-column-name"]);
 });
 
 test("readReflectance of an empty file says that the columns hold nothing", () => {

@@ -1,14 +1,17 @@
 import { expect, test } from "vitest";
+import { readCsv } from "../../../../src/core/csv/read-csv.js";
 import { columnMeaning } from "../../../../src/core/uptake/fit/table-columns.js";
 import { readUptakeTable } from "../../../../src/core/uptake/fit/uptake-table.js";
 
-const rowsOf = (text: string, separator = ","): string[][] =>
-  text.split("\n").map((line) => line.split(separator));
-const faultsOf = (text: string, separator = ",") =>
-  readUptakeTable(rowsOf(text, separator)).faults.map(({ code, path }) => [code, ...path]);
+const readTable = (text: string, column?: string) => {
+  const csv = readCsv(text);
+  if (!csv.ok) expect.fail(csv.faults[0]!.message);
+  return readUptakeTable(csv.value, column);
+};
+const faultsOf = (text: string) => readTable(text).faults.map(({ code, path }) => [code, ...path]);
 
 test("time and uptake are read in seconds with the row they stand in", () => {
-  const table = readUptakeTable(rowsOf("\uFEFFtime_min, uptake \n0.5,1e-1\n\n 2 ,+.75"));
+  const table = readTable("\uFEFFtime_min, uptake \n0.5,1e-1\n\n 2 ,+.75");
   expect(table).toMatchObject({
     ok: true,
     faults: [],
@@ -51,49 +54,47 @@ test.each([
 });
 
 test("an uptake column with a name of its own is taken where it is the only one, or where it is asked for", () => {
-  expect(readUptakeTable(rowsOf("time_s,q\n1,2")).ok).toBe(true);
+  expect(readTable("time_s,q\n1,2").ok).toBe(true);
   expect(faultsOf("time_s,q,note\n1,2,3")).toEqual([["table-uptake-column", "row", 1]]);
-  const asked = readUptakeTable(rowsOf("time_s,q,note\n1,2,3"), { uptakeColumn: "q" });
+  const asked = readTable("time_s,q,note\n1,2,3", "q");
   expect(asked.ok && asked.value.points).toEqual([{ seconds: 1, uptake: 2, row: 2 }]);
-  const known = readUptakeTable(rowsOf("sample,exhaustion,time_s\n7,20,60"));
+  const known = readTable("sample,exhaustion,time_s\n7,20,60");
   expect(known.ok && known.value.points[0]).toEqual({ seconds: 60, uptake: 20, row: 2 });
 });
 
 test("a time column without a unit, none, or two is an error in the header row that says how to name it", () => {
   for (const header of ["time,uptake", "uptake,note", "time_s,time_min,uptake"]) {
-    const { faults } = readUptakeTable(rowsOf(`${header}\n1,2,3`));
+    const { faults } = readTable(`${header}\n1,2,3`);
     expect(faults).toMatchObject([{ code: "table-time-column", path: ["row", 1] }]);
     expect(faults[0]!.help).toContain("time_s");
   }
 });
 
 test("no header, a column twice and several uptake columns are errors", () => {
-  expect(faultsOf("")).toEqual([["table-empty", "row", 1]]);
-  expect(readUptakeTable([]).ok).toBe(false);
-  expect(faultsOf("time_s,ks,ks\n1,2,3")).toEqual([["table-column-twice", "row", 1, "ks"]]);
+  expect(faultsOf("")).toEqual([["csv-empty", "row", 1]]);
+  expect(faultsOf("time_s,ks,ks\n1,2,3")).toEqual([["csv-column-twice", "row", 1, "ks"]]);
   expect(faultsOf("time_s,ks,exhaustion\n1,2,3")).toEqual([["table-uptake-column", "row", 1]]);
 });
 
 test("every bad cell is named with its row and column, all of them in one run", () => {
   expect(faultsOf("time_s,uptake\n10,1\n20 s,abc\n30,\n40,4,5\n50,NaN")).toEqual([
-    ["table-cell-number", "row", 3, "time_s"],
-    ["table-cell-number", "row", 3, "uptake"],
-    ["table-cell-empty", "row", 4, "uptake"],
-    ["table-extra-cell", "row", 5],
-    ["table-cell-number", "row", 6, "uptake"],
+    ["csv-number", "row", 3, "time_s"],
+    ["csv-number", "row", 3, "uptake"],
+    ["csv-cell-empty", "row", 4, "uptake"],
+    ["csv-row-long", "row", 5],
+    ["csv-number", "row", 6, "uptake"],
   ]);
 });
 
-test("a decimal comma is read where it was said, and recognised where it was not", () => {
-  const rows = rowsOf("time_s;uptake\n10;1,5", ";");
-  const read = readUptakeTable(rows, { decimal: "comma" });
-  expect(read.ok && read.value.points[0]!.uptake).toBe(1.5);
-  expect(readUptakeTable(rows).faults[0]!.help).toContain("decimal comma");
-  expect(readUptakeTable(rowsOf("time_s,uptake\n10,1,5")).faults[0]!.help).toContain("decimal comma");
+test("a decimal comma is read, and a second way to write numbers refused", () => {
+  const table = readTable("time_s;uptake\n10;1,5");
+  expect(table.ok && table.value.points[0]!.uptake).toBe(1.5);
+  expect(readTable("time_s;uptake\n10;1,5\n20;2.5").faults[0]!.help).toContain("decimal comma");
+  expect(readTable("time_s,uptake\n10,1,5").faults[0]!.help).toContain("decimal comma");
 });
 
 test("K/S is counted from the undyed part where the table has it, and a warning says either way", () => {
-  const table = readUptakeTable(rowsOf("time_s,ks\n0,0.04\n0,0.06\n60,1.05"));
+  const table = readTable("time_s,ks\n0,0.04\n0,0.06\n60,1.05");
   expect(table.ok && table.value.points.map(({ uptake }) => uptake)).toEqual([
     expect.closeTo(-0.01, 12),
     expect.closeTo(0.01, 12),
