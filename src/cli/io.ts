@@ -34,6 +34,8 @@ export interface Io {
   readonly readStdin: (atMost?: number) => Promise<Uint8Array>;
   /** A whole file, or its first bytes where it holds more than `atMost`. */
   readonly readFile: (path: string, atMost?: number) => Promise<Uint8Array>;
+  /** Bytes of a regular file; undefined for anything else. */
+  readonly sizeOf?: (path: string) => number | undefined;
   /** Files below a folder or matching a pattern, in order; undefined where the argument is neither. */
   readonly find: (argument: string) => Promise<readonly string[] | undefined>;
   /** A file, or stdin for "-", piece by piece. */

@@ -1,4 +1,4 @@
-import { createReadStream, realpathSync } from "node:fs";
+import { createReadStream, realpathSync, statSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
 import { readWhole } from "./files/read-whole.js";
 import type { Io } from "./io.js";
@@ -30,6 +30,10 @@ export function nodeIo(): Io {
     },
     readFile: async (path, atMost) =>
       readWhole(at(path), atMost) ?? drain(createReadStream(at(path)), atMost),
+    sizeOf: (path) => {
+      const there = statSync(at(path), { throwIfNoEntry: false });
+      return there?.isFile() ? there.size : undefined;
+    },
     find: async (argument) => (await import("./files/find-files.js")).findFiles(argument, process.cwd()),
     replaceFile: async (path) => (await import("./files/replace-file.js")).replaceFile(at(path)),
     createFiles: async (folder, files) =>

@@ -1,4 +1,5 @@
 import type { CostSnapshot } from "../../core/cost/history/snapshot.js";
+import { error } from "../../core/fault.js";
 import { costColumns } from "../../report/cost/columns.js";
 import { readCostSnapshot } from "../../report/cost/read-snapshot.js";
 import { formatOf } from "../../report/format/formats.js";
@@ -15,13 +16,24 @@ import { progressOf } from "./progress.js";
 import { streamed } from "./streamed.js";
 import { readTask } from "./task.js";
 
+/** Largest earlier report that is read [bytes]: some 100,000 orders. */
+const largestReport = 128 * 1024 * 1024;
+
 /** An earlier report, or why it cannot be read. */
 async function earlier(
   path: string,
   io: Parameters<Execute>[1],
 ): Promise<{ readonly before: CostSnapshot } | Result> {
-  const text = await readNamed(path, io);
+  const tooLarge = error(
+    "too-large",
+    ["--against", path],
+    `the earlier report is larger than ${largestReport / 1024 ** 2} MiB`,
+    "compare fewer batches at a time",
+  );
+  if ((io.sizeOf?.(path) ?? 0) > largestReport) return refused(tooLarge);
+  const text = await readNamed(path, io, largestReport + 1);
   if (!text.ok) return refused(...text.faults.map((fault) => ({ ...fault, path: ["--against"] })));
+  if (text.value.length > largestReport) return refused(tooLarge);
   const read = readCostSnapshot(text.value);
   return read.ok
     ? { before: read.value }
