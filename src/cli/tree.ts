@@ -35,7 +35,7 @@ const everywhere: readonly OptionDeclaration[] = [
   {
     flags: "--set <key.path=value>",
     description:
-      'change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first; a name with a dot stands in quotes: parts."clip v1.2".mass',
+      'change one value of the batch; may be repeated; items of lists count from 0: orders.0 is the first; put a name with a dot in quotes: parts."clip v1.2".mass; include cannot be set',
     repeat: true,
   },
   { flags: "--strict", description: "exit status 1 on any warning" },

@@ -28,6 +28,7 @@ const beside: { readonly [file: string]: Partial<BatchInput> } = {
   "set-list.yaml": {
     overrides: ["baths.2.topUp=level", "baths.first.topUp=level", "baths=[]", "baths.0.topUp=level"],
   },
+  "set-include.yaml": { overrides: ["include=[more.yaml]", "include.0=more.yaml"] },
   "set-value.yaml": { overrides: ["tanks.bench.cover={ lid", "tanks.bench.volume=", "baths.0.topUp=*rule"] },
   "set-unit.yaml": {
     overrides: ["tanks.bench.volume=7", "dyes.rust={ dilution: 1/10, temperature: 80 °C }"],

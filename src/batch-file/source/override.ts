@@ -98,6 +98,19 @@ export async function readOverride(
       ],
     };
   const { equals, steps } = path;
+  const [{ name, start, end } = { name: "", start: 0, end: 0 }] = steps;
+  if (name === "include")
+    return {
+      diagnostics: [
+        fault(
+          { option, text },
+          start,
+          end,
+          "an include cannot be set on the command line",
+          "write the include in the batch file, or set the keys of the included file one by one",
+        ),
+      ],
+    };
   const lines = linesOf(option, text);
   const { source, diagnostics } = await argumentValue(
     option,
