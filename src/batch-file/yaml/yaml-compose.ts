@@ -3,15 +3,10 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import type { Lines } from "../source/lines.js";
 import { tokensOf } from "./yaml-depth.js";
 import { yamlFault } from "./yaml-fault.js";
+import { wrongIndent } from "./yaml-indent.js";
 import { openings } from "./yaml-opening.js";
 import { deepest, type YamlNode } from "./yaml-tree.js";
 import { treeOf } from "./yaml-tree-of.js";
-
-/** What is said once of the first of many lines that have the same fault. */
-function andMore(message: string, all: readonly unknown[]): string {
-  const more = all.length - 1;
-  return `${message}, and in that of ${more} more ${more === 1 ? "line" : "lines"}`;
-}
 
 /** The tree of a YAML text as the yaml package reads it, or what is wrong with it in the words of this tool. */
 export function composeYaml(
@@ -36,13 +31,11 @@ export function composeYaml(
   const doc = docs[0]!;
   const open = docs.some((d) => d.errors.length > 0) ? openings(tokens) : [];
   const faults = docs.flatMap((d) => [...d.errors, ...d.warnings]);
-  const tabs = faults.filter(({ code }) => code === "TAB_AS_INDENT");
+  const indent = faults.length > 0 ? wrongIndent(text, lines) : undefined;
   const diagnostics: Diagnostic[] = faults
-    .filter((e) => e === tabs[0] || !tabs.includes(e))
-    .map((e) => {
-      const fault = yamlFault(e, text, lines, open);
-      return e === tabs[0] && tabs.length > 1 ? { ...fault, message: andMore(fault.message, tabs) } : fault;
-    });
+    .filter(({ pos }) => indent === undefined || pos[0] < indent.from)
+    .map((e) => yamlFault(e, text, lines, open));
+  if (indent !== undefined) return { diagnostics: [...diagnostics, indent.diagnostic] };
   if (docs.length > 1 && docs[1]!.contents !== null)
     diagnostics.push({
       code: "yaml",
