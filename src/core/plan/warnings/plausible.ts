@@ -2,6 +2,8 @@ import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
+import { implausiblePrices } from "./plausible-prices.js";
+import { implausibleWork } from "./plausible-work.js";
 
 // Bounds that no shop of this kind passes but by a slip of unit or decimal. Common practice, no source.
 const deepestCm = 120;
@@ -17,7 +19,13 @@ const leastOfBall = 0.999;
 const ballDm2 = (volumeCm3: number): number => ((36 * Math.PI) ** (1 / 3) * volumeCm3 ** (2 / 3)) / 100;
 
 /** Warnings on inputs that are possible and yet hardly meant: a wrong unit, a lost decimal, a ratio turned round. */
-export function implausible({ baths, orders }: Pick<Batch, "baths" | "orders">): Fault[] {
+export const implausible = (batch: Batch): Fault[] => [
+  ...implausibleSizes(batch),
+  ...implausibleWork(batch),
+  ...implausiblePrices(batch),
+];
+
+function implausibleSizes({ baths, orders }: Pick<Batch, "baths" | "orders">): Fault[] {
   const faults: Fault[] = [];
   for (const tank of new Set(mapped(baths, (bath) => bath.tank))) {
     const depthCm = (1000 * tank.volumeL) / tank.surfaceCm2;
