@@ -33,8 +33,7 @@ function forEditors(node: KeySchema, refer: ReturnType<typeof textDefinitions>["
       : { defaultSnippets: [snippet], ...(items && { allOf: [{ items }] }) }),
     ...(typeof node.additionalProperties === "object" ? { propertyNames: definedName } : {}),
   };
-  if (node.properties?.dilution !== undefined && node.required?.includes("dilution"))
-    return { ...made, allOf: byDilution(node.properties) };
+  if (node.properties?.dilution !== undefined && node.required?.includes("dilution")) return byDilution(made);
   if (reads !== undefined) return refer({ ...made, reads });
   if (forms !== undefined) return inForms(made, forms);
   return made.pattern === undefined ? made : { ...made, patternErrorMessage: made.errorMessage };

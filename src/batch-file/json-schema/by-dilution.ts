@@ -5,32 +5,48 @@ import type { KeySchema } from "./key-schema.js";
 const powder = quantityPattern("massPerVolume");
 const dilutions = [`^(?!${powder}$)${dilutionPattern()}$`, `^${powder}$`];
 
-/** The texts of a key that a liquid has in one kind and a powder in another: those of one of the two. */
-function textsOf(key: KeySchema, of: number): KeySchema | undefined {
-  const text = [key, ...(key.anyOf ?? [])].find(
-    ({ reads }) => typeof reads === "object" && reads.length === 2,
-  );
+/** The form of a key's value that is a text of one kind for a liquid and of another for a powder. */
+const textOf = (key: KeySchema): KeySchema | undefined =>
+  [key, ...(key.anyOf ?? [])].find(({ reads }) => typeof reads === "object" && reads.length === 2);
+
+/** What a key takes for a liquid, or for a powder. */
+function ruleOf(key: KeySchema, of: number): KeySchema | undefined {
+  const text = textOf(key);
   const form = typeof text?.reads === "object" ? text.reads[of] : undefined;
   if (text === undefined || form === undefined) return undefined;
-  const { errorMessage } = text;
+  const { errorMessage, examples = [] } = text;
   return {
+    type: text === key ? "string" : ["string", "object"],
     pattern: `^${quantityPattern(form.kind, form.limits)}$`,
     errorMessage,
     patternErrorMessage: errorMessage,
+    examples: examples.slice(of, of + 1),
   };
 }
 
+/** A key without the examples of its texts, which are those of a liquid beside those of a powder. */
+function withoutExamples(key: KeySchema): KeySchema {
+  const text = textOf(key);
+  if (text === undefined) return key;
+  const { examples: _, ...others } = text;
+  return text === key ? others : { ...key, anyOf: key.anyOf!.map((one) => (one === text ? others : one)) };
+}
+
+const eachKey = <T>(keys: Readonly<Record<string, KeySchema>>, make: (key: KeySchema) => T | undefined) =>
+  Object.fromEntries(
+    Object.entries(keys).flatMap(([name, key]) => {
+      const made = make(key);
+      return made === undefined ? [] : [[name, made]];
+    }),
+  );
+
 /** Of a dye, what its dilution asks of other keys: a liquid is bought by volume, a powder by mass. */
-export const byDilution = (properties: Readonly<Record<string, KeySchema>>): readonly KeySchema[] =>
-  dilutions.map((pattern, of) => ({
+export const byDilution = ({ properties = {}, ...dye }: KeySchema): KeySchema => ({
+  ...dye,
+  properties: eachKey(properties, withoutExamples),
+  allOf: dilutions.map((pattern, of) => ({
     if: { required: ["dilution"], properties: { dilution: { type: "string", pattern } } },
     // biome-ignore lint/suspicious/noThenProperty: a word of JSON Schema
-    then: {
-      properties: Object.fromEntries(
-        Object.entries(properties).flatMap(([name, key]) => {
-          const texts = textsOf(key, of);
-          return texts === undefined ? [] : [[name, texts]];
-        }),
-      ),
-    },
-  }));
+    then: { properties: eachKey(properties, (key) => ruleOf(key, of)) },
+  })),
+});

@@ -129,3 +129,17 @@ test("a shade that has its target is offered no other one", () => {
   );
   expect(forms).toEqual(["time", "swatch", "lab", "hex"].map((target) => ["dye", target, "tolerance"]));
 });
+
+test("a liquid is offered prices per volume, a powder per mass, and neither before the dilution is known", () => {
+  const { dyes } = batchJsonSchema().properties as { readonly dyes: KeySchema };
+  const dye = dyes.additionalProperties as KeySchema;
+  expect(dye.properties!.price).not.toHaveProperty("examples");
+  const offered = (dye.allOf as KeySchema[]).map(({ if: wanted, then }) => ({
+    of: ["1:9", "10 %", "20 g/L"].filter((dilution) => takes(wanted as object)({ dilution })),
+    examples: Object.values((then as KeySchema).properties!).flatMap(({ examples }) => examples),
+  }));
+  expect(offered).toEqual([
+    { of: ["1:9", "10 %"], examples: ["46.00 /L", "1.5 L", "0.03 mL/dm2"] },
+    { of: ["20 g/L"], examples: ["90.00 /kg", "500 g", "0.006 g/dm2"] },
+  ]);
+});
