@@ -29,6 +29,8 @@ export const references = {
     "J. Cegarra, P. Puente, Considerations on the kinetics of the dyeing process, Textile Res. J. 37 (1967) 343; from memory, page not seen",
   chairat2005:
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
+  boxLucas1959:
+    "G. E. P. Box, H. L. Lucas, Design of experiments in non-linear situations, Biometrika 46 (1959) 77-90; from memory",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
   chemistry2eCalorimetry:
