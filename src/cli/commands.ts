@@ -11,6 +11,7 @@ import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
+import { swatches } from "./swatches/declaration.js";
 import { sweep } from "./sweep/declaration.js";
 
 /** Every command, in the order of the help. */
@@ -18,6 +19,7 @@ export const commands: readonly CommandDeclaration[] = [
   plan,
   cost,
   shade,
+  swatches,
   sweep,
   check,
   newBatch,

@@ -33,6 +33,8 @@ function visibleBlock(block: Block, picture: (plot: Plot) => Plot): Block {
       return { ...block, items: block.items.map(visible) };
     case "table":
       return { ...block, table: visibleTable(block.table) };
+    case "code":
+      return { ...block, lines: block.lines.map(visible) };
     case "plot":
       return { ...block, plot: picture(block.plot) };
   }

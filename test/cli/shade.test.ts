@@ -269,3 +269,28 @@ test("shade leaves the make-up out where no tank holds the dye, and all of it wh
   const far = json((await withDye(four, "--target", "20,0,0", "--format", "json")).out);
   expect(far.target.sensitivity).toBeNull();
 });
+
+test("a base that changed since the swatches were dyed is told, with how far colours move and what brings them back", async () => {
+  const lines = [
+    "{ time: 0 s, lab: [91.0, -0.4, -0.6] }",
+    "{ time: 15 s, lab: [80.2, 21.7, 9.8] }",
+    "{ time: 60 s, lab: [65.9, 44.6, 23.0] }",
+    "{ time: 180 s, lab: [55.2, 55.9, 31.8] }",
+  ].join(", ");
+  const moved = await withDye(lines, "--format", "json");
+  expect(moved.err).toContain("base-moved");
+  const { movedBase, estimated } = json(moved.out);
+  expect(estimated).toBe(true);
+  expect(movedBase.colours).toHaveLength(3);
+  for (const { deltaE00, correctedDeltaE00 } of movedBase.colours)
+    expect(correctedDeltaE00).toBeLessThanOrEqual(deltaE00 + 1e-9);
+  expect((await withDye(lines)).out).toContain("dip instead");
+});
+
+test("one swatch gives no verdict on another colour, and says what to dip next", async () => {
+  const other = await withDye("{ time: 60 s, lab: [49.2, 36.9, 12.2] }", "--target", "60,30,9");
+  expect([other.status, other.out]).toEqual([2, ""]);
+  expect(other.err).toContain("one-swatch");
+  const curve = await withDye("{ time: 60 s, lab: [49.2, 36.9, 12.2] }");
+  expect(curve.out).toContain("One swatch tells only its own colour");
+});

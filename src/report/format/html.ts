@@ -49,6 +49,8 @@ function block(part: Block): string {
     }
     case "table":
       return table(part.table);
+    case "code":
+      return tag("pre", part.lines.join("\n"));
     case "plot":
       return svgPlot(part.plot).trimEnd();
   }

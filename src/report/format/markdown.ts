@@ -41,6 +41,8 @@ function block(part: Block, draw: DrawPlot): string {
         .join("\n");
     case "table":
       return table(part.table);
+    case "code":
+      return ["```yaml", ...part.lines, "```"].join("\n");
     case "plot":
       return ["```text", ...draw(part.plot, plotColumns, plain), "```"].join("\n");
   }

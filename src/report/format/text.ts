@@ -30,6 +30,8 @@ function lines(part: Block, width: number, paint: Paint, draw: DrawPlot): string
       return part.items.flatMap((text, i) => item(text, part.ordered === true ? `${i + 1}.` : "-", narrow));
     case "table":
       return textTable(part.table, width, paint);
+    case "code":
+      return [...part.lines];
     case "plot":
       return draw(part.plot, narrow, paint);
   }
