@@ -12,7 +12,9 @@ const swatches = (spec: string, files: Record<string, string>, ...args: string[]
   return runFake(["swatches", spec, ...args], {
     ...io,
     readFile: (path: string, atMost?: number) =>
-      files[path] === undefined ? io.readFile(path, atMost) : Promise.resolve(Buffer.from(files[path])),
+      files[path] === undefined
+        ? (io.readFile?.(path, atMost) ?? Promise.reject(new Error(path)))
+        : Promise.resolve(Buffer.from(files[path])),
   });
 };
 const json = async (...given: Parameters<typeof swatches>) =>
