@@ -7,7 +7,10 @@ import { folderIo } from "./tools/folder-io.js";
 
 const root = new URL("../", import.meta.url).pathname;
 const readme = readFileSync(`${root}README.md`, "utf8");
-const documents = { "README.md": readme, "examples/README.md": readFileSync(`${root}examples/README.md`, "utf8") };
+const documents = {
+  "README.md": readme,
+  "examples/README.md": readFileSync(`${root}examples/README.md`, "utf8"),
+};
 
 /** Words of a shell line; single quotes hold spaces. */
 const words = (line: string): string[] =>

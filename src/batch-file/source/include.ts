@@ -156,6 +156,7 @@ export async function gather(
   const included = JSON.stringify(mapped(sources, (source) => source.name));
   const first = files.join(included, sources);
   const all = merge(first.merged, last);
-  diagnostics.push(...first.diagnostics, ...all.diagnostics);
+  append(diagnostics, first.diagnostics);
+  append(diagnostics, all.diagnostics);
   return { merged: all.merged, included, whole: !failed, diagnostics };
 }
