@@ -29,8 +29,15 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
   ],
   shade: [
     { reads: "YAML", args: ["restock.yaml", "--dye", "teal"] },
+    { reads: "YAML, a card", args: ["restock.yaml", "--target", "teal-mid", "--grid"], not: ["html", "svg"] },
     { reads: "JSON", args: ["day.json", "--dye", "teal"] },
     { reads: "YAML, STL, 3MF, CSV", args: ["models.yaml", "--target", "rust-light"] },
+    { reads: "standard input", args: ["-", "--dye", "teal"], stdin: streams.batch },
+  ],
+  swatches: [
+    { reads: "YAML", args: ["restock.yaml", "--dye", "teal"] },
+    { reads: "JSON", args: ["day.json", "--dye", "teal"] },
+    { reads: "YAML, CSV", args: ["restock.yaml", "--dye", "teal", "--from", "swatches.csv"] },
     { reads: "standard input", args: ["-", "--dye", "teal"], stdin: streams.batch },
   ],
   sweep: batchForms("--vary", "orders.0.quantity=10,20"),
