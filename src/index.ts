@@ -168,7 +168,7 @@ export type { LifeTotals } from "./core/bath/life/life-totals.js";
 export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
 export type { BathState } from "./core/bath/load/bath-state.js";
 export type { BathSetting, Hindrance, LoadWork } from "./core/bath/load/work-load.js";
-export { type DyeAmount, type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
+export { type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
 export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";
 export {
   auxiliaryStockMl,

@@ -1,5 +1,6 @@
 import { done, error, type Fault, failed, type Outcome } from "../core/fault.js";
 import type { Dilution } from "../core/model/batch.js";
+import { dilutionOf } from "../core/quantity/dye/dilution.js";
 import type { KindName } from "../core/quantity/kinds.js";
 import { parseDilution } from "../core/quantity/parse/parse-dilution.js";
 import { type ParseOptions, parseQuantity } from "../core/quantity/parse/parse-quantity.js";
@@ -66,9 +67,7 @@ export function optionReader(typed: (option: string) => string | undefined): Opt
       if (text === undefined) return undefined;
       const read = take(noHalfWidth(parseDilution(text, [`--${option}`]), `--${option}`));
       if (read === undefined) return undefined;
-      return read.kind === "liquid"
-        ? { kind: "liquid", fraction: read.value }
-        : { kind: "powder", gramsPerL: read.value };
+      return dilutionOf(read.kind, read.value);
     },
     stock: (option) => {
       const must = { above: 0, must: "a stock solution holds some dye: write 10 g/L or 1 %" };

@@ -1,4 +1,6 @@
-import type { DyeAmount } from "../core/bath/make-up/make-up.js";
+import type { KeyedFigure } from "../core/quantity/dye/dilution.js";
+import { type DyeAmount, figureOfDye, kindWith } from "../core/quantity/dye/dye-figures.js";
+import { dyeKinds } from "../core/quantity/dye/dye-kinds.js";
 import type { Field } from "./row-table.js";
 import type { Cell } from "./table.js";
 import { digitsCelsius, digitsG, digitsL, digitsMl, trimmed } from "./words/digits.js";
@@ -36,6 +38,15 @@ export const litresPerKgField = (key: string, value: number): Field => [
   { key: `${key}_L_per_kg`, title: key, unit: "L/kg", digits: (n) => trimmed(n, 2) },
   value,
 ];
+
+const amountFields = { mL: mlField, g: gramsField } as const;
+
 /** An amount of dye under the name of its unit. */
-export const dyeField = (dye: DyeAmount): Field =>
-  "powderG" in dye ? gramsField("powder", dye.powderG) : mlField("concentrate", dye.concentrateMl);
+export const dyeField = (dye: DyeAmount): Field => {
+  const { unit, what } = dyeKinds[kindWith(dye, "amount")];
+  return amountFields[unit](what, figureOfDye(dye, "amount"));
+};
+
+/** The dilution of a bath that was made up. */
+export const dilutionField = (made: KeyedFigure): Field =>
+  "fraction" in made ? percentField("dye", made.fraction) : gramsPerLField("dye", made.gramsPerL);

@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { dilutionInWords } from "../../src/core/bath/make-up/dilution-in-words.js";
 import { makeUp } from "../../src/core/bath/make-up/make-up.js";
 import {
   alligation,
@@ -7,6 +6,7 @@ import {
   dilutedVolume,
   weakerToAdd,
 } from "../../src/core/bath/make-up/mixing.js";
+import { dilutionInWords } from "../../src/core/quantity/dye/dilution.js";
 
 test("0.850 L of 5.00 M in 1.80 L is 2.36 M", () => {
   // source: chemistry2e

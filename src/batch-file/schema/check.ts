@@ -1,7 +1,8 @@
 import * as z from "zod";
 import type { Told } from "./leaf.js";
 
-type Report = (
+/** Reports a fault at a key below the map that is checked. */
+export type Report = (
   code: string,
   path: readonly (string | number)[],
   message: string,

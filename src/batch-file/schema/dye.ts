@@ -11,11 +11,12 @@ import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { lawNames } from "../../core/uptake/law/laws.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
+import { checkKinds } from "./dye-kind.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, thing } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
-import { liquidOrPowder, quantity, withRange } from "./quantities.js";
+import { liquidOrPowder, percent, quantity, withRange } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
@@ -33,7 +34,7 @@ const swatch = () =>
         {
           description: "strength of the bath, if it was weakened: tells how strength changes dip times",
           examples: ["50 %"],
-          default: "100 %",
+          default: percent(defaults.swatch.strength),
         },
         { least: 0.05, most: 3, limits: "between 5 % and 300 %" },
       ).optional(),
@@ -210,54 +211,7 @@ export const dye = () =>
     })
     .check(
       check((dye, report) => {
-        const of = dye.dilution?.kind;
-        const words = {
-          price: ["a price per volume", "46.00 /L", "a price per mass", "90.00 /kg"],
-          stock: ["a volume", "1.5 L", "a mass", "500 g"],
-          uptake: ["a volume per area", "0.03 mL/dm2", "a mass per area", "0.006 g/dm2"],
-        } as const;
-        for (const key of ["price", "stock", "uptake"] as const) {
-          const given = dye[key];
-          if (of === undefined || given === undefined || !("of" in given) || given.of === of) continue;
-          const [volume, liquidForm, mass, powderForm] = words[key];
-          report(
-            "liquid-or-powder",
-            [key],
-            of === "liquid"
-              ? `${mass} is given for a dye that is diluted by volume`
-              : `${volume} is given for a dye that is weighed in`,
-            of === "liquid"
-              ? `write ${volume} such as ${liquidForm}, or give the dilution of a powder, such as 20 g/L`
-              : `write ${mass} such as ${powderForm}, or give the dilution of a liquid, such as 1:9`,
-          );
-        }
-        const evidence = dye.uptake !== undefined && "evidence" in dye.uptake ? dye.uptake.evidence : [];
-        for (const [i, item] of (Array.isArray(evidence) ? evidence : []).entries())
-          for (const key of ["yield", "bought", "left", "dumped"] as const) {
-            const given = item?.[key];
-            // Where the list is at fault elsewhere its items are as written.
-            if (of === undefined || given?.of === undefined || given.of === of) continue;
-            report(
-              "liquid-or-powder",
-              ["uptake", "evidence", i, key],
-              of === "liquid"
-                ? `${key} tells of a powder, and the dye is diluted by volume`
-                : `${key} tells of a liquid, and the dye is weighed in`,
-              of === "liquid"
-                ? "write volumes of the liquid, such as 1 L or 12 m2/L"
-                : "write masses of the powder, such as 250 g or 0.5 m2/g",
-            );
-          }
-        const measured = dye.measuredAt?.dilution;
-        if (of !== undefined && measured !== undefined && measured.kind !== of)
-          report(
-            "liquid-or-powder",
-            ["measuredAt", "dilution"],
-            of === "liquid"
-              ? "swatches of a powder are given for a dye that is diluted by volume"
-              : "swatches of a liquid are given for a dye that is weighed in",
-            of === "liquid" ? "write a dilution by volume, such as 1:9" : "write a dilution such as 20 g/L",
-          );
+        checkKinds(dye, report);
         const seen = new Map<string, number>();
         (Array.isArray(dye.swatches) ? dye.swatches : []).forEach((swatch, i) => {
           const seconds = swatch?.time?.value;

@@ -1,5 +1,7 @@
 import { mapped } from "../../core/mapped.js";
 import type * as model from "../../core/model/batch.js";
+import { defaults } from "../../core/model/defaults.js";
+import { dilutionOf } from "../../core/quantity/dye/dilution.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Spec } from "./complete.js";
 import { present } from "./present.js";
@@ -16,8 +18,7 @@ const colour = (of: Dye["swatches"][number]["colour"]): model.Colour => {
   return of;
 };
 
-const dilution = (of: Dye["dilution"]): model.Dilution =>
-  of.kind === "liquid" ? { kind: "liquid", fraction: of.value } : { kind: "powder", gramsPerL: of.value };
+const dilution = ({ kind, value }: Dye["dilution"]): model.Dilution => dilutionOf(kind, value);
 
 export const dye = (of: Dye, name: string, ownBase: model.Base | undefined): model.Dye =>
   present({
@@ -35,7 +36,7 @@ export const dye = (of: Dye, name: string, ownBase: model.Base | undefined): mod
     reading: of.reading,
     swatches: mapped(of.swatches, (swatch) => ({
       seconds: swatch.time.value,
-      ...(swatch.strength === undefined || swatch.strength.value === 1
+      ...(swatch.strength === undefined || swatch.strength.value === defaults.swatch.strength
         ? {}
         : { strength: swatch.strength.value }),
       ...(swatch.temperature === undefined ? {} : { celsius: swatch.temperature.value }),

@@ -14,6 +14,8 @@ import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
+import { figureOf } from "../../core/quantity/dye/dilution.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import type { FittedDyes } from "../../core/uptake/shade/fitted-dyes.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Path } from "../source/source.js";
@@ -52,7 +54,7 @@ const before = (amount: Amount, usual: Assumed): Assumed =>
     : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / half95 / amount.value) };
 
 function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: Path): Placed | Fault[] {
-  const perColdL = dye.dilution.kind === "liquid" ? 1000 * dye.dilution.fraction : dye.dilution.gramsPerL;
+  const perColdL = dyeKinds[dye.dilution.kind].inFill(figureOf(dye.dilution), 1);
   const dyePerL = perColdL * coldPerHot(dye.celsius, batch.room.celsius);
   const common = { dyePerL, depth: item.depth ?? usual.depth, ...shareOf(item.uncertain) };
   if (item.yield !== undefined) {

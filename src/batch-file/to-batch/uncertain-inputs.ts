@@ -1,4 +1,5 @@
 import type { UncertainInput } from "../../core/cost/spread/uncertain-input.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import type { Path } from "../source/source.js";
 import { amountsOf } from "./amounts.js";
 import type { Spec } from "./complete.js";
@@ -21,7 +22,8 @@ function mostOf(path: Path, spec: Spec): number | undefined {
   if (shares.has(String(key))) return 1;
   const [group, name] = path;
   if (group === "pricing" && (key === "fees" || key === "margin")) return 1;
-  if (group === "dyes" && key === "dilution" && spec.dyes[String(name)]?.dilution.kind === "liquid") return 1;
+  const dilution = group === "dyes" && key === "dilution" ? spec.dyes[String(name)]?.dilution : undefined;
+  if (dilution && dyeKinds[dilution.kind].takesRoom) return 1;
   return undefined;
 }
 

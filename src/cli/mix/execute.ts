@@ -1,4 +1,3 @@
-import { dilutionInWords } from "../../core/bath/make-up/dilution-in-words.js";
 import { makeUp } from "../../core/bath/make-up/make-up.js";
 import { dilutedVolume } from "../../core/bath/make-up/mixing.js";
 import { liquorMl, stockMl, strengthCorrected } from "../../core/bath/make-up/on-weight.js";
@@ -7,6 +6,8 @@ import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, failed, type Outcome, warning } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
 import { type Caution, cautions } from "../../core/plan/advice/cautions.js";
+import { dilutionInWords, volumeShare } from "../../core/quantity/dye/dilution.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { assumedWarmth } from "../../report/mix/assumed.js";
 import { makeUpReport } from "../../report/mix/make-up.js";
 import { onWeightReport } from "../../report/mix/on-weight.js";
@@ -37,7 +38,7 @@ function thinnedAfterTakingOut({
 }
 
 function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
-  if (task.dilution.kind === "liquid" && task.fromStrength * task.dilution.fraction > 1)
+  if (task.fromStrength * volumeShare(task.dilution) > 1)
     return failed(
       error(
         "strength",
@@ -81,7 +82,7 @@ function toppedUp(task: TaskOf<"top-up">): Outcome<Report> {
       : []),
   ];
   const dilution = dilutionInWords(task.dilution);
-  const caution = heed(task, task.dilution.kind === "powder");
+  const caution = heed(task, dyeKinds[task.dilution.kind].raisesDust);
   return done(
     topUpReport({
       asked,
@@ -161,7 +162,7 @@ function work(task: MixTask): Outcome<Report> {
     case "make-up": {
       const { celsius, roomCelsius, dilution } = task;
       const made = makeUp({ volumeHotL: task.volumeL, celsius, roomCelsius, dilution });
-      const caution = heed(task, dilution.kind === "powder");
+      const caution = heed(task, dyeKinds[dilution.kind].raisesDust);
       return done(
         makeUpReport({
           made,

@@ -32,6 +32,7 @@ export const defaults = {
     /** Of a powder: what so much fresh liquor holds. */
     powderUptakeLiquorMlPerDm2: 0.3,
   },
+  swatch: { strength: 1 },
   evidence: { depth: 1, usedShare: 1, evaporatedL: 0, refilled: "none" as const, weighedParts: 1 },
   part: { meshUnit: "mm" as const, densityGPerCm3: 0.93 },
   blank: { finishing: 0 },

@@ -2,24 +2,23 @@ import type { Holding } from "../bath/heat/heat-report.js";
 import type { WarmUpPoint } from "../bath/heat/warm-up.js";
 import type { LifeEnd } from "../bath/life/bath-life.js";
 import type { DyeFate } from "../bath/life/dye-fate.js";
-import type { DyeAmount } from "../bath/make-up/make-up.js";
 import type { DrainSaving, Range } from "../bath/rinse/longer-drain.js";
 import type { BatchCosts } from "../cost/batch-costs.js";
 import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
+import type { KeyedFigure } from "../quantity/dye/dilution.js";
+import type { DyeAmount, DyeFigures } from "../quantity/dye/dye-figures.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
 import type { LoadLimit } from "./assign/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
-export type PlanMakeUp = DyeAmount & {
-  /** Volume share of concentrate; a powder dye has `gramsPerL` instead. */
-  readonly fraction?: number;
-  readonly gramsPerL?: number;
-  readonly volumeHotL: number;
-  readonly volumeColdL: number;
-  readonly waterMl: number;
-};
+export type PlanMakeUp = DyeAmount &
+  KeyedFigure & {
+    readonly volumeHotL: number;
+    readonly volumeColdL: number;
+    readonly waterMl: number;
+  };
 
 export interface PlanHeating {
   /** Null where the tank has no known heater. */
@@ -75,22 +74,9 @@ export interface PlanLoad {
   readonly restsOnAssumed: RestsOn;
 }
 
-export type PlanDyeBalance = { readonly restsOnAssumed: RestsOn } & (
-  | {
-      readonly startMl: number;
-      readonly addedMl: number;
-      readonly takenUpMl: number;
-      readonly draggedOutMl: number;
-      readonly leftMl: number;
-    }
-  | {
-      readonly startG: number;
-      readonly addedG: number;
-      readonly takenUpG: number;
-      readonly draggedOutG: number;
-      readonly leftG: number;
-    }
-);
+export type PlanDyeBalance = { readonly restsOnAssumed: RestsOn } & DyeFigures<
+  "start" | "added" | "takenUp" | "draggedOut" | "left"
+>;
 
 export type PlanLife = {
   readonly rule: TopUpRule;
@@ -110,10 +96,8 @@ export type PlanLife = {
   readonly dipSeconds: number;
   readonly dyeFate: DyeFate;
   readonly restsOnAssumed: RestsOn;
-} & ( // Null where the bath does not outlast a load.
-  | { readonly concentrateMlPerPart: number | null; readonly concentrateMlPerDm2: number | null }
-  | { readonly powderGPerPart: number | null; readonly powderGPerDm2: number | null }
-);
+  // Null where the bath does not outlast a load.
+} & DyeFigures<"perPart" | "perDm2", number | null>;
 
 /** Liquor that holds the bath steady for this work, poured up to the mark after each load. */
 export type PlanSteadyTopUp = {

@@ -2,6 +2,7 @@ import { done, type Outcome } from "../fault.js";
 import { mapped } from "../mapped.js";
 import { largest } from "../maths/extent.js";
 import type { Batch } from "../model/batch.js";
+import { dyeKinds } from "../quantity/dye/dye-kinds.js";
 import { bathAdvice } from "./advice/bath-advice.js";
 import { type CautionFacts, cautions } from "./advice/cautions.js";
 import { adviceFor } from "./advice/part-advice.js";
@@ -69,5 +70,5 @@ const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
   roomCelsius: room.celsius,
   agitation: baths.some((bath) => bath.tank.agitationW > 0),
   drying: dryers.length > 0,
-  powder: baths.some((bath) => bath.dye.dilution.kind === "powder"),
+  powder: baths.some((bath) => dyeKinds[bath.dye.dilution.kind].raisesDust),
 });

@@ -1,14 +1,6 @@
 import type { MakeUp } from "../../core/bath/make-up/make-up.js";
 import type { Caution } from "../../core/plan/advice/cautions.js";
-import {
-  celsiusField,
-  dyeField,
-  gramsPerLField,
-  litresField,
-  mlField,
-  percentField,
-  textField,
-} from "../fields.js";
+import { celsiusField, dilutionField, dyeField, litresField, mlField, textField } from "../fields.js";
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { degrees, pour, volumeSaid } from "../words/amounts.js";
@@ -40,7 +32,7 @@ export function makeUpReport({
   const fields = [
     textField("kind", "make-up"),
     textField("dilution", dilution),
-    "powderG" in made ? gramsPerLField("dye", made.gramsPerL) : percentField("dye", made.fraction),
+    dilutionField(made),
     celsiusField("temperature", celsius),
     celsiusField("room", roomCelsius),
     litresField("volume_hot", made.volumeHotL),

@@ -1,20 +1,15 @@
 import { topUpRecords } from "../../core/bath/load/top-up-rules.js";
-import type { DyeAmount } from "../../core/bath/make-up/make-up.js";
 import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
+import { figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import type { Block } from "../report.js";
-import { degrees, litres, percent, pour, weigh } from "../words/amounts.js";
+import { degrees, litres, percent, pour } from "../words/amounts.js";
 import { footnote, mark } from "../words/assumed.js";
+import { dyeText, measuredDye } from "../words/dye.js";
 import { clock, stretch } from "../words/times.js";
 import { drainText, heatText } from "./advice.js";
 import { lifeBlocks } from "./life-blocks.js";
 import { partAdvice } from "./part-advice.js";
-
-/** "584 mL of concentrate" or "12.3 g of powder". */
-const dyeText = (amount: DyeAmount): string =>
-  "concentrateMl" in amount
-    ? `${pour(amount.concentrateMl)} of concentrate`
-    : `${weigh(amount.powderG)} of powder`;
 
 function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
   const { makeUp, heating, start } = bath;
@@ -81,9 +76,8 @@ function topUps(bath: PlanBath): Block[] {
   const items = bath.loads.flatMap((load) => {
     const { topUp } = load;
     if (!topUp) return [];
-    const dye = "concentrateMl" in topUp ? topUp.concentrateMl : topUp.powderG;
     const pieces = [
-      dye > 0 ? dyeText(topUp) : "",
+      figureOfDye(topUp, "amount") > 0 ? dyeText(topUp) : "",
       topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
     ].filter(Boolean);
     return [`After load ${load.load}: ${pieces.join(" and ")}.`];
@@ -99,14 +93,12 @@ function topUps(bath: PlanBath): Block[] {
 }
 
 function whereTheDyeGoes({ dyeBalance: b, dyeFate }: PlanBath): string {
-  const liquid = "startMl" in b;
-  const say = liquid ? pour : weigh;
-  const [start, added, taken, dragged, left] = liquid
-    ? [b.startMl, b.addedMl, b.takenUpMl, b.draggedOutMl, b.leftMl]
-    : [b.startG, b.addedG, b.takenUpG, b.draggedOutG, b.leftG];
+  const kind = kindWith(b, "start");
+  const say = (name: "start" | "added" | "takenUp" | "draggedOut" | "left"): string =>
+    measuredDye(kind, figureOfDye(b, name));
   const share = (of: "onParts" | "rinsedAway" | "left"): string =>
     dyeFate === null ? "" : ` (${percent(dyeFate[of])})`;
-  return `Dye: ${say(start)} at the start and ${say(added)} added; ${say(taken)} on the parts${share("onParts")}, ${say(dragged)} rinsed away${share("rinsedAway")}, ${say(left)} left${share("left")}.${mark(b.restsOnAssumed)}`;
+  return `Dye: ${say("start")} at the start and ${say("added")} added; ${say("takenUp")} on the parts${share("onParts")}, ${say("draggedOut")} rinsed away${share("rinsedAway")}, ${say("left")} left${share("left")}.${mark(b.restsOnAssumed)}`;
 }
 
 const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>

@@ -1,9 +1,12 @@
 import type { LifeEnd } from "../../core/bath/life/bath-life.js";
 import { largest, smallest } from "../../core/maths/extent.js";
-import type { Plan, PlanBath, PlanLife } from "../../core/plan/plan-model.js";
+import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
+import { dyeUnitInWords, figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import type { Block } from "../report.js";
 import { percent, pour, weigh } from "../words/amounts.js";
 import { mark } from "../words/assumed.js";
+import { dyeText, measuredDye } from "../words/dye.js";
 import { money, moneyDigits } from "../words/money.js";
 
 const ends: Record<LifeEnd, string> = {
@@ -16,15 +19,11 @@ const ends: Record<LifeEnd, string> = {
 
 const small = (value: number): string => value.toPrecision(2);
 
-/** mL of concentrate or g of powder a part. */
-const perPart = (life: PlanLife): number | null =>
-  "concentrateMlPerPart" in life ? life.concentrateMlPerPart : life.powderGPerPart;
-
 function lifeTable(plan: Plan, { lives, topUpRule, cheapestRule }: PlanBath): Block {
   const m = mark(lives[0]!.restsOnAssumed);
   const days = lives.some((life) => life.days !== null);
   const priced = lives.some((life) => life.costPerPart !== null);
-  const liquid = "concentrateMlPerPart" in lives[0]!;
+  const { unit } = dyeKinds[kindWith(lives[0]!, "perPart")];
   const said = (rule: string): string =>
     [rule === topUpRule ? "this bath" : "", rule === cheapestRule ? "cheapest" : ""]
       .filter(Boolean)
@@ -38,7 +37,7 @@ function lifeTable(plan: Plan, { lives, topUpRule, cheapestRule }: PlanBath): Bl
         { key: "parts", title: `parts${m}` },
         ...(days ? [{ key: "days", title: `days${m}` }] : []),
         { key: "ended", title: `ended by${m}` },
-        { key: "dye", title: `${liquid ? "mL" : "g"} a part${m}`, digits: small },
+        { key: "dye", title: `${unit} a part${m}`, digits: small },
         ...(priced
           ? [
               {
@@ -56,7 +55,7 @@ function lifeTable(plan: Plan, { lives, topUpRule, cheapestRule }: PlanBath): Bl
         life.parts,
         ...(days ? [life.days] : []),
         ends[life.endedBy],
-        perPart(life),
+        figureOfDye(life, "perPart"),
         ...(priced ? [life.costPerPart] : []),
         said(life.rule),
       ]),
@@ -72,10 +71,7 @@ function lifeText(plan: Plan, { life }: PlanBath): string {
   const m = mark(life.restsOnAssumed);
   if (life.loads === 0) return `It would not last for one load of this work.${m}`;
   const { onParts, rinsedAway, left } = life.dyeFate;
-  const per =
-    "concentrateMlPerDm2" in life
-      ? `${small(life.concentrateMlPerDm2 ?? 0)} mL of concentrate`
-      : `${small(life.powderGPerDm2 ?? 0)} g of powder`;
+  const per = `${small(figureOfDye(life, "perDm2") ?? 0)} ${dyeUnitInWords(kindWith(life, "perDm2"))}`;
   const cost =
     life.cost === null
       ? ""
@@ -96,9 +92,10 @@ function steadyText({ steadyTopUp }: PlanBath): string {
     pours.map(({ liquorMl }) => liquorMl),
     pour,
   );
+  const kind = kindWith(pours[0]!, "amount");
   const dye = span(
-    pours.map((one) => ("concentrateMl" in one ? one.concentrateMl : one.powderG)),
-    pours.some((one) => "concentrateMl" in one) ? (ml) => pour(ml) : weigh,
+    pours.map((one) => figureOfDye(one, "amount")),
+    (amount) => measuredDye(kind, amount),
   );
   return dilution === null
     ? `No liquor holds it steady: it would have to be stronger than the concentrate.${m}`
@@ -109,7 +106,7 @@ function steadyText({ steadyTopUp }: PlanBath): string {
 const jug = (steady: NonNullable<PlanBath["steadyTopUp"]>): string =>
   "gramsPerL" in steady
     ? `${weigh(steady.gramsPerL)} to each litre of water`
-    : `a litre is ${pour(1000 * (steady.fraction ?? 1))} of concentrate and ${pour(1000 * (1 - (steady.fraction ?? 1)))} of water`;
+    : `a litre is ${dyeText({ concentrateMl: 1000 * (steady.fraction ?? 1) })} and ${pour(1000 * (1 - (steady.fraction ?? 1)))} of water`;
 
 /** How long a fresh bath lasts under each rule, and what would hold it steady. */
 export function lifeBlocks(plan: Plan, bath: PlanBath): Block[] {

@@ -1,4 +1,6 @@
 import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
+import { figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
+import { type DyeKind, dyeKinds, kindsOfDye } from "../../core/quantity/dye/dye-kinds.js";
 import type { Cell, Column, Table } from "../table.js";
 import { restsInCell } from "../words/assumed.js";
 import { decimals } from "../words/digits.js";
@@ -24,6 +26,14 @@ const adviceOn: LoadColumn["of"] = ({ advice, baths }, bath, { part }) =>
     .map(({ code }) => code)
     .join(" ");
 
+/** What a top-up takes of one kind of dye. */
+const topUpColumn = (kind: DyeKind): LoadColumn => {
+  const { what, unit, tableDecimals } = dyeKinds[kind];
+  return number(`top_up_${what}_${unit}`, tableDecimals, (_p, _b, { topUp }) =>
+    topUp && kindWith(topUp, "amount") === kind ? figureOfDye(topUp, "amount") : null,
+  );
+};
+
 const columns: readonly LoadColumn[] = [
   text("batch", (plan) => plan.batch),
   text("date", (plan) => plan.date),
@@ -46,10 +56,7 @@ const columns: readonly LoadColumn[] = [
   number("strength_after_pct", 2, (_p, _b, load) => 100 * load.strengthAfter),
   number("volume_before_L", 3, (_p, _b, load) => load.volumeBeforeL),
   number("volume_after_L", 3, (_p, _b, load) => load.volumeAfterL),
-  number("top_up_concentrate_mL", 1, (_p, _b, { topUp }) =>
-    topUp && "concentrateMl" in topUp ? topUp.concentrateMl : null,
-  ),
-  number("top_up_powder_g", 2, (_p, _b, { topUp }) => (topUp && "powderG" in topUp ? topUp.powderG : null)),
+  ...kindsOfDye.map(topUpColumn),
   number("top_up_water_mL", 0, (_p, _b, { topUp }) => topUp?.waterMl ?? null),
   text("rests_on_assumed", (_p, _b, load) => restsInCell(load.restsOnAssumed)),
   text("advice", adviceOn),

@@ -1,5 +1,6 @@
 import { largest } from "../../core/maths/extent.js";
 import type { PlanResults } from "../../core/plan/results/plan-results.js";
+import { dyeKinds, kindsOfDye } from "../../core/quantity/dye/dye-kinds.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import type { Cell, Column } from "../table.js";
 import { restsInCell } from "../words/assumed.js";
@@ -55,12 +56,12 @@ export function resultColumns(all: readonly PlanResults[], currency: string | nu
     number("operator_minutes", "hands min", 1, ({ operatorMinutes }) => operatorMinutes, brief),
     number("loads", "loads", 0, ({ loads }) => loads, brief),
     number("energy_kWh", "kWh", 3, ({ kWh }) => kWh, { ...brief, show: (value) => value.toFixed(2) }),
-    ...(all.some(({ dyeUsedMl }) => dyeUsedMl !== null)
-      ? [number("dye_used_mL", "dye mL", 1, ({ dyeUsedMl }) => dyeUsedMl, brief)]
-      : []),
-    ...(all.some(({ dyeUsedG }) => dyeUsedG !== null)
-      ? [number("dye_used_g", "dye g", 2, ({ dyeUsedG }) => dyeUsedG, brief)]
-      : []),
+    ...kindsOfDye.flatMap((kind) => {
+      const { keys, unit, tableDecimals } = dyeKinds[kind];
+      return all.some((results) => results[keys.used] !== null)
+        ? [number(`dye_used_${unit}`, `dye ${unit}`, tableDecimals, (r) => r[keys.used], brief)]
+        : [];
+    }),
     ...baths.flatMap((i) => [
       number(
         `bath_${i + 1}_life_loads`,

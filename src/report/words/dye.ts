@@ -1,9 +1,20 @@
-import type { DyeAmount } from "../../core/bath/make-up/make-up.js";
+import { type DyeAmount, figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
+import { type DyeKind, dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { pour, weigh } from "./amounts.js";
 
+/** How an amount in a unit is measured out. */
+const measured = { mL: pour, g: weigh } as const;
+
+/** An amount of a kind of dye with its unit. */
+export const measuredDye = (kind: DyeKind, amount: number): string => measured[dyeKinds[kind].unit](amount);
+
 /** What the dye is called at the tank. */
-export const dyeName = (dye: DyeAmount): string => ("powderG" in dye ? "powder dye" : "concentrate");
+export const dyeName = (dye: DyeAmount): string => dyeKinds[kindWith(dye, "amount")].called;
 
 /** The amount with its unit. */
 export const dyeAmount = (dye: DyeAmount): string =>
-  "powderG" in dye ? weigh(dye.powderG) : pour(dye.concentrateMl);
+  measuredDye(kindWith(dye, "amount"), figureOfDye(dye, "amount"));
+
+/** "584 mL of concentrate" or "12.3 g of powder". */
+export const dyeText = (dye: DyeAmount): string =>
+  `${dyeAmount(dye)} of ${dyeKinds[kindWith(dye, "amount")].what}`;

@@ -1,5 +1,7 @@
 import { findRoot } from "../../maths/root.js";
 import type { Dilution } from "../../model/batch.js";
+import { atStrength, volumeShare } from "../../quantity/dye/dilution.js";
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { refill } from "../load/bath-state.js";
 import {
   type BathSetting,
@@ -71,7 +73,7 @@ export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): Ste
   const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL) ?? -fresh.dye;
   const found = steadyDyePerL(gain, freshPerL);
   if (found === undefined) return undefined;
-  const liquid = dye.dilution.kind === "liquid";
+  const { takesRoom } = dyeKinds[dye.dilution.kind];
   const loads: SteadyPour[] = [];
   const gained = repeatOnce(setting, mix, found, (bath) => {
     const hotL = bath.draggedOutL + bath.evaporatedL;
@@ -80,7 +82,7 @@ export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): Ste
       hotL,
       coldMl,
       dye: hotL * found,
-      waterMl: liquid ? Math.max(0, coldMl - hotL * found) : coldMl,
+      waterMl: takesRoom ? Math.max(0, coldMl - hotL * found) : coldMl,
       dipSeconds: bath.seconds,
       strengthBefore: bath.strengthBefore,
       strengthAfter: strengthOf(bath, fresh),
@@ -102,7 +104,6 @@ function steadyDyePerL(gain: (dyePerL: number) => number, freshPerL: number): nu
 }
 
 function dilutionAt(fresh: Dilution, strength: number): { readonly dilution?: Dilution } {
-  if (fresh.kind === "powder") return { dilution: { kind: "powder", gramsPerL: fresh.gramsPerL * strength } };
-  const fraction = fresh.fraction * strength;
-  return fraction <= 1 ? { dilution: { kind: "liquid", fraction } } : {};
+  const dilution = atStrength(fresh, strength);
+  return volumeShare(dilution) <= 1 ? { dilution } : {};
 }

@@ -1,4 +1,5 @@
 import type { Dye, Handling, TopUpRule } from "../../model/batch.js";
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import type { DipTimer } from "../../uptake/law/dip-time.js";
 import { type BathState, dragOut, evaporate, refill, takeUp } from "./bath-state.js";
 import { topUpRecords } from "./top-up-rules.js";
@@ -103,16 +104,16 @@ function topUp({ dye, rule, fresh, coldPerHot }: BathSetting, bath: WorkedBath):
   if (!low && !weak) return;
   const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;
-  const liquid = dye.dilution.kind === "liquid";
+  const { takesRoom } = dyeKinds[dye.dilution.kind];
   const wanted = dyeAsked(bath, fresh, deficitL);
-  // Concentrate takes up room under the mark: what does not fit is left out. Powder does not.
-  const added = liquid ? Math.min(wanted, coldMl) : wanted;
+  // What takes up room under the mark goes in as far as there is room.
+  const added = takesRoom ? Math.min(wanted, coldMl) : wanted;
   bath.topUpShort = added < wanted;
   if (added === 0 && coldMl === 0) return;
   const filled = refill(bath, { toVolumeL: fresh.volumeL, dye: added });
   bath.toppedUp = true;
   bath.topUpDye = added;
-  bath.topUpWaterMl = liquid ? coldMl - added : coldMl;
+  bath.topUpWaterMl = takesRoom ? coldMl - added : coldMl;
   bath.volumeL = filled.volumeL;
   bath.dye = filled.dye;
 }

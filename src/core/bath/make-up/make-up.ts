@@ -1,8 +1,8 @@
 import type { Dilution } from "../../model/batch.js";
+import { figureOf, type KeyedFigure, keyedFigure } from "../../quantity/dye/dilution.js";
+import { dyeFigures, type FiguresOf, figureOfDye } from "../../quantity/dye/dye-figures.js";
+import { type DyeKind, dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { coldPerHot } from "../water.js";
-
-/** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */
-export type DyeAmount = { readonly concentrateMl: number } | { readonly powderG: number };
 
 interface Fill {
   readonly volumeHotL: number;
@@ -11,9 +11,9 @@ interface Fill {
 }
 
 /** What to pour for a fresh bath; amounts are measured cold. */
-export type MakeUp =
-  | (Fill & { readonly fraction: number; readonly concentrateMl: number })
-  | (Fill & { readonly gramsPerL: number; readonly powderG: number });
+export type MakeUp = {
+  [Kind in DyeKind]: Fill & KeyedFigure<Kind> & FiguresOf<Kind, "amount">;
+}[DyeKind];
 
 /**
  * What a fresh bath of a hot working volume is made of.
@@ -33,15 +33,16 @@ export function makeUp(input: {
 }): MakeUp {
   const { volumeHotL, dilution } = input;
   const volumeColdL = volumeHotL * coldPerHot(input.celsius, input.roomCelsius);
-  const coldMl = volumeColdL * 1000;
-  if (dilution.kind === "powder") {
-    const { gramsPerL } = dilution;
-    return { gramsPerL, volumeHotL, volumeColdL, powderG: gramsPerL * volumeColdL, waterMl: coldMl };
-  }
-  const { fraction } = dilution;
-  const concentrateMl = fraction * coldMl;
-  return { fraction, volumeHotL, volumeColdL, concentrateMl, waterMl: coldMl - concentrateMl };
+  const { inFill, takesRoom } = dyeKinds[dilution.kind];
+  const dye = inFill(figureOf(dilution), volumeColdL);
+  return {
+    ...keyedFigure(dilution),
+    volumeHotL,
+    volumeColdL,
+    ...dyeFigures(dilution.kind, { amount: dye }),
+    waterMl: volumeColdL * 1000 - (takesRoom ? dye : 0),
+  } as MakeUp;
 }
 
 /** Dye in a made-up bath: mL of concentrate or g of powder. */
-export const dyeOf = (made: MakeUp): number => ("powderG" in made ? made.powderG : made.concentrateMl);
+export const dyeOf = (made: MakeUp): number => figureOfDye(made, "amount");

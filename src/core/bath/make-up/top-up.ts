@@ -1,6 +1,8 @@
 import type { Dilution } from "../../model/batch.js";
+import { figureOf, volumeShare } from "../../quantity/dye/dilution.js";
+import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { coldPerHot } from "../water.js";
-import type { DyeAmount } from "./make-up.js";
 
 /** A bath as it is, and as it should be. Volumes are measured hot; strength is 1 in a fresh bath. */
 export interface ToppingAsked {
@@ -50,7 +52,7 @@ function takeOutL(asked: ToppingAsked, fraction: number): number {
  */
 export function topping(asked: ToppingAsked): Topping | undefined {
   const { volumeL, strength, toVolumeL, toStrength, dilution } = asked;
-  const fraction = dilution.kind === "liquid" ? dilution.fraction : 0;
+  const fraction = volumeShare(dilution);
   if (fraction * toStrength > 1) return undefined;
   const takeOutHotL = takeOutL(asked, fraction);
   const keptL = volumeL - takeOutHotL;
@@ -63,8 +65,13 @@ export function topping(asked: ToppingAsked): Topping | undefined {
     strength: (strength * keptL + freshL) / toVolumeL,
     tooStrong: missingL < -1e-12 * toVolumeL,
   };
-  if (dilution.kind === "powder")
-    return { ...result, powderG: (freshL * coldMlPerHotL * dilution.gramsPerL) / 1000, waterMl: pouredMl };
-  const concentrateMl = fraction * freshL * coldMlPerHotL;
-  return { ...result, concentrateMl, waterMl: Math.max(0, pouredMl - concentrateMl) };
+  const roomMl = fraction * freshL * coldMlPerHotL;
+  const dye = dyeKinds[dilution.kind].takesRoom
+    ? roomMl
+    : (freshL * coldMlPerHotL * figureOf(dilution)) / 1000;
+  return {
+    ...result,
+    ...dyeFigures(dilution.kind, { amount: dye }),
+    waterMl: Math.max(0, pouredMl - roomMl),
+  };
 }

@@ -1,12 +1,13 @@
 import { type HeatVariant, heatReport } from "../../bath/heat/heat-report.js";
 import { drainSaves, dyeFate } from "../../bath/life/dye-fate.js";
 import { steadyTopUp } from "../../bath/life/steady-top-up.js";
-import { dilutionInWords } from "../../bath/make-up/dilution-in-words.js";
 import { drainEndSeconds, longerDrain, type Range } from "../../bath/rinse/longer-drain.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Batch } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
+import { dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { PlanBath, PlanHeating, PlanLongerDrain, PlanSteadyTopUp } from "../plan-model.js";
 import { type BathLives, mixOf } from "../run/bath-lives.js";
 import type { BathRun } from "../run/run-bath.js";
@@ -58,19 +59,17 @@ function steadyOf(batch: Batch, run: BathRun): PlanSteadyTopUp | null {
   const found = steadyTopUp(run.setting, mixOf(run));
   if (found === undefined) return null;
   const { strength, dilution } = found;
-  const liquid = dye.dilution.kind === "liquid";
   const common = {
     strength,
     dilution: dilution === undefined ? null : dilutionInWords(dilution),
     pours: mapped(found.loads, (load) => ({
-      ...(liquid ? { concentrateMl: load.dye } : { powderG: load.dye }),
+      ...dyeFigures(dye.dilution.kind, { amount: load.dye }),
       liquorMl: load.coldMl,
       waterMl: load.waterMl,
     })),
     restsOnAssumed: bathRestsOn(dye, batch.handling),
   };
-  if (dye.dilution.kind === "powder") return { ...common, gramsPerL: dye.dilution.gramsPerL * strength };
-  return { ...common, fraction: dilution?.kind === "liquid" ? dilution.fraction : null };
+  return { ...common, ...(dilution === undefined ? { fraction: null } : keyedFigure(dilution)) };
 }
 
 /** Draining longer than now, as far as it is looked at [s]. */

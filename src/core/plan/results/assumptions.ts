@@ -3,6 +3,7 @@ import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { Batch, Dye, Found } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
+import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
@@ -40,7 +41,7 @@ export function assumptionsOf(
   };
   const used = new Set(mapped(batch.baths, (bath) => bath.dye));
   for (const dye of used) {
-    const unit = dye.dilution.kind === "liquid" ? "mL of concentrate" : "g of powder";
+    const unit = dyeUnitInWords(dye.dilution.kind);
     if (dye.uptakeFound)
       add(
         dye.uptakeAssumed ? "partly-assumed-uptake" : "estimated-uptake",

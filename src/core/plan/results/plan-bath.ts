@@ -1,8 +1,7 @@
-import { dilutionInWords } from "../../bath/make-up/dilution-in-words.js";
-import type { DyeAmount } from "../../bath/make-up/make-up.js";
 import { mapped } from "../../mapped.js";
-import type { Dye } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
+import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipSlope, dipWindow } from "../../uptake/shade/dip-window.js";
 import { type BathAdvice, noAdvice } from "../advice/bath-advice.js";
@@ -11,34 +10,19 @@ import type { PlanBath, PlanDyeBalance, PlanLoad } from "../plan-model.js";
 import type { BathLives } from "../run/bath-lives.js";
 import type { BathRun } from "../run/run-bath.js";
 
-const amountOf = (dye: Dye, amount: number): DyeAmount =>
-  dye.dilution.kind === "liquid" ? { concentrateMl: amount } : { powderG: amount };
-
 function balance(run: BathRun, restsOnAssumed: PlanDyeBalance["restsOnAssumed"]): PlanDyeBalance {
   const sum = (of: (result: BathRun["loads"][number]["result"]) => number): number =>
     run.loads.reduce((total, { result }) => total + of(result), 0);
-  const start = run.start.dye;
-  const added = sum((result) => result.topUp?.dye ?? 0);
-  const takenUp = sum((result) => result.takenUp);
-  const draggedOut = sum((result) => result.draggedOut);
-  const left = run.end.dye;
-  return run.bath.dye.dilution.kind === "liquid"
-    ? {
-        startMl: start,
-        addedMl: added,
-        takenUpMl: takenUp,
-        draggedOutMl: draggedOut,
-        leftMl: left,
-        restsOnAssumed,
-      }
-    : {
-        startG: start,
-        addedG: added,
-        takenUpG: takenUp,
-        draggedOutG: draggedOut,
-        leftG: left,
-        restsOnAssumed,
-      };
+  return {
+    ...dyeFigures(run.bath.dye.dilution.kind, {
+      start: run.start.dye,
+      added: sum((result) => result.topUp?.dye ?? 0),
+      takenUp: sum((result) => result.takenUp),
+      draggedOut: sum((result) => result.draggedOut),
+      left: run.end.dye,
+    }),
+    restsOnAssumed,
+  };
 }
 
 /** One bath as the run sheet prints it. */
@@ -53,6 +37,7 @@ export function planBath(
   const { dye, start } = bath;
   const { makeUp: made } = run;
   const poured = start.kind === "fresh";
+  const amount = (of: number): DyeAmount => dyeFigures(dye.dilution.kind, { amount: of });
   return {
     bath: bath.index,
     tank: bath.tank.name,
@@ -64,10 +49,8 @@ export function planBath(
     after: bath.after,
     depthReferenceSeconds: run.untried.referenceSeconds,
     makeUp: {
-      ...amountOf(dye, poured ? run.start.dye : 0),
-      ...(dye.dilution.kind === "liquid"
-        ? { fraction: dye.dilution.fraction }
-        : { gramsPerL: dye.dilution.gramsPerL }),
+      ...amount(poured ? run.start.dye : 0),
+      ...keyedFigure(dye.dilution),
       volumeHotL: made.volumeHotL,
       volumeColdL: made.volumeColdL,
       waterMl: poured ? made.waterMl : 0,
@@ -98,7 +81,7 @@ export function planBath(
         volumeBeforeL: result.volumeBeforeL,
         volumeAfterL: result.volumeAfterL,
         evaporatedL: result.evaporatedL,
-        topUp: result.topUp && { ...amountOf(dye, result.topUp.dye), waterMl: result.topUp.waterMl },
+        topUp: result.topUp && { ...amount(result.topUp.dye), waterMl: result.topUp.waterMl },
         restsOnAssumed,
       };
     }),

@@ -1,10 +1,15 @@
 import { mapped } from "../../mapped.js";
 import { largest, smallest } from "../../maths/extent.js";
 import type { RestsOn } from "../../model/rests-on.js";
+import { dyeFigures, type FiguresOf, figureOfDye, kindWith } from "../../quantity/dye/dye-figures.js";
+import type { DyeKind } from "../../quantity/dye/dye-kinds.js";
 import type { Plan, PlanBath } from "../plan-model.js";
 
+/** Dye taken up and rinsed away; also what is left of baths that are dumped. Null where no such dye is used. */
+type UsedOf<Kind extends DyeKind> = FiguresOf<Kind, "used", number | null>;
+
 /** What one plan comes to, to be set beside others. */
-export interface PlanResults {
+export interface PlanResults extends UsedOf<"liquid">, UsedOf<"powder"> {
   readonly cost: number | null;
   /** Of all good parts, and of each order's. */
   readonly costPerPart: number | null;
@@ -13,9 +18,6 @@ export interface PlanResults {
   readonly operatorMinutes: number;
   readonly loads: number;
   readonly kWh: number;
-  /** Taken up and rinsed away; also what is left of baths that are dumped. Null where no such dye is used. */
-  readonly dyeUsedMl: number | null;
-  readonly dyeUsedG: number | null;
   readonly baths: readonly { readonly lifeLoads: number; readonly lifeParts: number }[];
   readonly shortestDipSeconds: number;
   readonly longestDipSeconds: number;
@@ -31,11 +33,6 @@ export function planResults(plan: Plan): PlanResults {
   const loads = baths.flatMap((bath) => bath.loads);
   const dips = mapped(loads, ({ dipSeconds }) => dipSeconds);
   const misses = loads.flatMap(({ deltaE00 }) => deltaE00 ?? []);
-  const used = mapped(baths, dyeUsed);
-  const sum = (unit: "mL" | "g"): number | null => {
-    const amounts = used.filter((one) => one.unit === unit);
-    return amounts.length === 0 ? null : amounts.reduce((total, { amount }) => total + amount, 0);
-  };
   return {
     cost: totals.cost,
     costPerPart: totals.cost === null ? null : totals.cost / totals.good,
@@ -44,8 +41,8 @@ export function planResults(plan: Plan): PlanResults {
     operatorMinutes: totals.operatorMinutes,
     loads: totals.loads,
     kWh: totals.kWh,
-    dyeUsedMl: sum("mL"),
-    dyeUsedG: sum("g"),
+    ...usedOf("liquid", baths),
+    ...usedOf("powder", baths),
     baths: mapped(baths, ({ life }) => ({ lifeLoads: life.loads, lifeParts: life.parts })),
     shortestDipSeconds: smallest(dips),
     longestDipSeconds: largest(dips),
@@ -55,10 +52,13 @@ export function planResults(plan: Plan): PlanResults {
   };
 }
 
-function dyeUsed({ dyeBalance: b, after }: PlanBath): { unit: "mL" | "g"; amount: number } {
-  const [unit, used, left] =
-    "takenUpMl" in b
-      ? (["mL", b.takenUpMl + b.draggedOutMl, b.leftMl] as const)
-      : (["g", b.takenUpG + b.draggedOutG, b.leftG] as const);
-  return { unit, amount: after === "dump" ? used + left : used };
+function usedOf<Kind extends DyeKind>(kind: Kind, baths: readonly PlanBath[]): UsedOf<Kind> {
+  const own = baths.filter(({ makeUp }) => kindWith(makeUp, "amount") === kind);
+  const used = own.reduce((total, { dyeBalance: b, after }) => {
+    const [takenUp, draggedOut, left] = (["takenUp", "draggedOut", "left"] as const).map((name) =>
+      figureOfDye(b, name),
+    ) as [number, number, number];
+    return total + (after === "dump" ? takenUp + draggedOut + left : takenUp + draggedOut);
+  }, 0);
+  return dyeFigures(kind, { used: own.length === 0 ? null : used }) as UsedOf<Kind>;
 }

@@ -4,6 +4,7 @@ import { topUpRules } from "../../bath/load/top-up-rules.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import { dyeFigures } from "../../quantity/dye/dye-figures.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { PlanLife } from "../plan-model.js";
@@ -85,7 +86,5 @@ function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, fresh
     dyeFate: dyeFate({ takenUp: life.takenUp, draggedOut: life.draggedOut, left: life.dyeLeft }),
     restsOnAssumed: bathRestsOn(dye, batch.handling),
   };
-  return dye.dilution.kind === "liquid"
-    ? { ...common, concentrateMlPerPart: perPart, concentrateMlPerDm2: perDm2 }
-    : { ...common, powderGPerPart: perPart, powderGPerDm2: perDm2 };
+  return { ...common, ...dyeFigures(dye.dilution.kind, { perPart, perDm2 }) };
 }

@@ -13,7 +13,7 @@ import { dyeOf, type MakeUp, makeUp } from "../../bath/make-up/make-up.js";
 import { coldPerHot, waterDensityKgM3 } from "../../bath/water.js";
 import { error, type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
-import type { Batch, Bath, Dye } from "../../model/batch.js";
+import type { Batch, Bath } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
@@ -40,12 +40,6 @@ export interface BathRun {
   readonly end: BathState;
   readonly faults: readonly Fault[];
 }
-
-/** "584 mL of concentrate" or "12.3 g of powder". */
-export const dyeAmountInWords = (dye: Dye, amount: number): string =>
-  dye.dilution.kind === "liquid"
-    ? `${Math.round(amount)} mL of concentrate`
-    : `${amount.toFixed(1)} g of powder`;
 
 function heatingOf(
   bath: Bath,

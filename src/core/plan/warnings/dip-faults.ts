@@ -2,18 +2,12 @@ import { toKeepStrength, topUpRecords } from "../../bath/load/top-up-rules.js";
 import type { LoadResult } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Bath, Dilution, Handling } from "../../model/batch.js";
+import { atStrength, dilutionInShort } from "../../quantity/dye/dilution.js";
 import { duration } from "../../quantity/text/duration.js";
-import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength, measuredDilution } from "../../uptake/law/measured-at.js";
 import type { UptakeModel } from "../../uptake/law/uptake-model.js";
 import { bringTo } from "../../uptake/shade/slower-dip.js";
 import type { LoadPlan } from "../assign/assign.js";
-
-function dilutionOf(dilution: Dilution, strength: number): string {
-  if (dilution.kind === "powder") return `${shortNumber(dilution.gramsPerL * strength, 2)} g/L`;
-  const fraction = dilution.fraction * strength;
-  return `1:${shortNumber((1 - fraction) / fraction, 2)} (${shortNumber(100 * fraction, 2)} % by volume)`;
-}
 
 /** The weakest bath and the coolest [°C] that are worth a try. Common practice, no source. */
 const weakest = 0.02;
@@ -32,7 +26,7 @@ function slowerDip(
   const out = bringTo(model, freshSeconds, dip);
   const ways: string[] = [];
   if (out.strength !== undefined && out.strength < dip.strength && out.strength > weakest)
-    ways.push(`dilute to ${dilutionOf(dilution, out.strength)}`);
+    ways.push(`dilute to ${dilutionInShort(atStrength(dilution, out.strength))}`);
   if (out.celsius !== undefined && out.celsius > coolestCelsius && out.celsius < dip.celsius)
     ways.push(`work at ${out.celsius.toFixed(0)} °C`);
   return ways.length === 0

@@ -1,6 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch } from "../../model/batch.js";
+import { volumeShare } from "../../quantity/dye/dilution.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { implausiblePrices } from "./plausible-prices.js";
 import { implausibleWork } from "./plausible-work.js";
@@ -49,12 +50,12 @@ function implausibleSizes({ baths, orders }: Pick<Batch, "baths" | "orders">): F
       );
   }
   for (const dye of new Set(mapped(baths, (bath) => bath.dye)))
-    if (dye.dilution.kind === "liquid" && dye.dilution.fraction > strongest)
+    if (volumeShare(dye.dilution) > strongest)
       faults.push(
         warning(
           "dilution-strong",
           ["dyes", dye.name, "dilution"],
-          `dye "${dye.name}" makes ${shortNumber(100 * dye.dilution.fraction)} % of its bath`,
+          `dye "${dye.name}" makes ${shortNumber(100 * volumeShare(dye.dilution))} % of its bath`,
           "a dilution is dye : water, so 1:9 is 1 part dye + 9 parts water",
         ),
       );

@@ -1,6 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
 import type { Batch } from "../../model/batch.js";
-import { type BathRun, dyeAmountInWords } from "../run/run-bath.js";
+import { dyeInWords } from "../../quantity/dye/dye-figures.js";
+import type { BathRun } from "../run/run-bath.js";
 
 const addedDye = (run: BathRun): number =>
   run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
@@ -13,12 +14,13 @@ export function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
       .filter((run) => run.bath.dye === dye)
       .reduce((sum, run) => sum + (run.bath.start.kind === "fresh" ? run.start.dye : 0) + addedDye(run), 0);
     if (needed <= dye.stock) return [];
+    const said = (amount: number): string => dyeInWords(dye.dilution.kind, amount);
     return [
       warning(
         "stock-short",
         ["dyes", dye.name, "stock"],
-        `dye "${dye.name}": ${dyeAmountInWords(dye, needed)} needed, ${dyeAmountInWords(dye, dye.stock)} on the shelf`,
-        `order at least ${dyeAmountInWords(dye, Math.ceil(needed - dye.stock))}`,
+        `dye "${dye.name}": ${said(needed)} needed, ${said(dye.stock)} on the shelf`,
+        `order at least ${said(Math.ceil(needed - dye.stock))}`,
       ),
     ];
   });

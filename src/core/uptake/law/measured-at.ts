@@ -1,4 +1,5 @@
 import type { Dilution, Dye } from "../../model/batch.js";
+import { figureOf } from "../../quantity/dye/dilution.js";
 
 type Bathed = Pick<Dye, "dilution" | "celsius" | "measuredAt">;
 
@@ -19,8 +20,7 @@ export const measuredCelsius = ({ celsius, measuredAt }: Bathed): number => meas
 export function madeUpStrength(dye: Bathed): number {
   const measured = measuredDilution(dye);
   const { dilution } = dye;
-  if (dilution.kind === "liquid" && measured.kind === "liquid") return dilution.fraction / measured.fraction;
-  if (dilution.kind === "powder" && measured.kind === "powder")
-    return dilution.gramsPerL / measured.gramsPerL;
-  throw new Error(`a dye is measured as ${measured.kind} and made up as ${dilution.kind}`);
+  if (dilution.kind !== measured.kind)
+    throw new Error(`a dye is measured as ${measured.kind} and made up as ${dilution.kind}`);
+  return figureOf(dilution) / figureOf(measured);
 }

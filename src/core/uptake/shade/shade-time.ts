@@ -1,5 +1,6 @@
 import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
 import type { Base, Colour, Handling, Lab } from "../../model/batch.js";
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { type DippedIn, dipTimer } from "../law/dip-time.js";
 import { madeUpStrength } from "../law/measured-at.js";
 import type { UptakeModel } from "../law/uptake-model.js";
@@ -210,7 +211,7 @@ function sensitivityOf(
     makeUpDye: makeUp?.dye ?? 1,
     ...(other.ok && other.value ? { baseKs: other.value } : {}),
   });
-  const unit = model.dye.dilution.kind === "liquid" ? ("mL" as const) : ("g" as const);
+  const { unit } = dyeKinds[model.dye.dilution.kind];
   return {
     ...found,
     makeUpDye: makeUp ? { ...found.makeUpDye, unit, volumeL: makeUp.volumeL } : null,

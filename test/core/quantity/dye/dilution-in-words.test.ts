@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dilutionInWords } from "../../../../src/core/bath/make-up/dilution-in-words.js";
+import { dilutionInWords } from "../../../../src/core/quantity/dye/dilution.js";
 
 test.each([
   [1 / 10, "1 part dye + 9 parts water = 10 % by volume"],
