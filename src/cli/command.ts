@@ -18,7 +18,7 @@ export interface OptionDeclaration {
 /** What help and completion need to know of a command; its work is loaded only when it runs. */
 export interface CommandDeclaration {
   readonly name: string;
-  /** Heading it stands under in the help. */
+  /** Its heading in the help. */
   readonly group: string;
   /** As commander reads it: `<SPEC>`, `[FILE...]`; empty for none. */
   readonly arguments: string;
@@ -51,12 +51,12 @@ export interface Ending {
   readonly note?: string;
 }
 
-/** A result written as it comes, so that its length costs no memory; diagnostics are said where they arise. */
+/** A result written as it comes, so that its length costs no memory; diagnostics are printed as they arise. */
 export type Stream = AsyncGenerator<string | readonly Diagnostic[], Ending>;
 
 /** What a command hands back. With an error among the diagnostics nothing is written. */
 export interface Result {
-  /** A report in the format asked for, or text that stands as it is in every format. */
+  /** A report in the format asked for, or text that is the same in every format. */
   readonly report?: Report | string;
   /** Instead of a report. */
   readonly stream?: Stream;

@@ -15,7 +15,7 @@ function asOption(argv: readonly string[], commands: readonly CommandDeclaration
   const [first, second, ...more] = argv;
   if (first !== "help" || commands.some(({ name }) => name === "help")) return argv;
   if (second === undefined || second.startsWith("-")) return ["--help"];
-  // A command that is not known is turned down by its name, not by what stands behind it.
+  // An unknown command is refused by its name, before its arguments are read.
   return commands.some(({ name }) => name === second) ? [second, "--help"] : [second, ...more];
 }
 
@@ -45,7 +45,7 @@ function read(
   } catch (thrown) {
     if (!(thrown instanceof CommanderError)) throw thrown;
     if (thrown.exitCode === 0) return done(undefined);
-    // Without a command the help is said on stderr, and there is no fault to add.
+    // Without a command the help goes to stderr; no fault is added.
     if (thrown.code === "commander.help") return failed();
     const [said = "", ...more] = thrown.message.replace(/^error: /, "").split("\n");
     const near =

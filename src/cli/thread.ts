@@ -34,7 +34,7 @@ export function startThreads(script: URL, job: unknown, atMost: number): Thread[
   return count < 2 ? [] : Array.from({ length: count }, () => startThread(script, job));
 }
 
-/** The other end: makes what answers from the job the thread was started on. A throw ends the thread and is told. */
+/** The other end: makes what answers from the job the thread was started on. A throw ends the thread and is reported. */
 export function answerAll(make: (job: unknown, io: Io) => (question: unknown) => Promise<unknown>): void {
   const { io, reads } = watched(nodeIo());
   const answerTo = make(workerData, io);

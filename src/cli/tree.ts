@@ -81,7 +81,7 @@ export function tree(
     .configureOutput({
       writeOut: out,
       writeErr: err,
-      // Faults are said by `say`.
+      // `say` prints faults.
       outputError: () => {},
       getOutHelpWidth: () => columns,
       getErrHelpWidth: () => columns,

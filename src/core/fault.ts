@@ -12,10 +12,10 @@ export interface Fault {
   readonly help?: string;
 }
 
-/** Whether a fault stands in the way of a result. */
+/** Whether a fault prevents a result. */
 export const isError = ({ severity }: Pick<Fault, "severity">): boolean => severity === "error";
 
-/** A value, or the faults that stand in its way; warnings may come with a value. */
+/** A value, or the faults that prevent it; warnings may come with a value. */
 export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly faults: readonly Fault[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };

@@ -28,5 +28,5 @@ export interface Diagnostic {
   readonly spans: readonly Span[];
 }
 
-/** Whether any of them stands in the way of a result. */
+/** Whether any of them prevents a result. */
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean => diagnostics.some(isError);

@@ -15,7 +15,7 @@ export type Block =
  * `rows` for CSV and TSV, `lines` for NDJSON, `blocks` for text, markdown and HTML, `picture` for SVG and HTML.
  */
 export interface Report {
-  /** Name in the JSON's `schema`: `mix` stands as `dipwright/mix@1`. */
+  /** Name in the JSON's `schema`: `mix` for `dipwright/mix@1`. */
   readonly name: string;
   readonly data: Readonly<Record<string, unknown>>;
   readonly rows: Table;

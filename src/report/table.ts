@@ -15,7 +15,7 @@ export interface Column {
   readonly digits?: (value: number) => string;
   /** How people read a number; `digits` where absent. May carry a unit of its own. */
   readonly show?: (value: number) => string;
-  /** Where cells stand; numbers right and text left where absent. */
+  /** Alignment of cells; absent: numbers right, text left. */
   readonly align?: "left" | "right";
   /** How the cells are set off on a terminal. */
   readonly tone?: Tone;

@@ -31,7 +31,7 @@ type Asked = Pick<BatchText, "needs" | "wanted"> & {
   readonly passOver?: (text: string) => boolean;
 };
 
-/** A batch that is no more than what is told of it. */
+/** A batch of which only the diagnostics are left. */
 const closed = (read: BatchRead): OpenBatch => ({ diagnostics: read.diagnostics, settle: async () => read });
 
 /** Opens the batch that an argument names ("-" for stdin), with its includes and all `--set`. */
@@ -48,6 +48,6 @@ export async function openBatchFile(
   return workshop.open({ name, text: text.value, overrides: output.set, ...asked });
 }
 
-/** Reads the same as it stands. */
+/** Reads the same, unchanged. */
 export const readBatchFile = async (...opened: Parameters<typeof openBatchFile>): Promise<BatchRead> =>
   (await openBatchFile(...opened)).settle();

@@ -28,10 +28,12 @@ export function spreadTask({ options }: Pick<Request, "options">): Outcome<Sprea
       faults.push(usage(`--${name}`, "nothing is drawn without --spread", "add --spread"));
   if (draws !== undefined && !(draws >= leastDraws && draws <= mostDraws))
     faults.push(
-      usage("--draws", `"${options.draws}" is no count of draws`, `write ${leastDraws} to ${mostDraws}`),
+      usage("--draws", `"${options.draws}" is not a count of draws`, `write ${leastDraws} to ${mostDraws}`),
     );
   if (seed !== undefined && !(seed <= 0xffffffff))
-    faults.push(usage("--seed", `"${options.seed}" is no seed`, "write a whole number from 0 to 4294967295"));
+    faults.push(
+      usage("--seed", `"${options.seed}" is not a seed`, "write a whole number from 0 to 4294967295"),
+    );
   if (faults.length > 0) return failed(...faults);
   return done(asked ? { draws: draws ?? spreadDraws, seed: seed ?? spreadSeed } : undefined);
 }

@@ -26,11 +26,11 @@ export function readTask({ args, options, output }: Request): Outcome<ColourTask
   const illuminant = findIlluminant(name ?? "");
   if (name !== undefined && illuminant === undefined)
     faults.push(
-      usage("--illuminant", `"${name}" is no illuminant`, `write one of ${illuminantNames.join(", ")}`),
+      usage("--illuminant", `"${name}" is not an illuminant`, `write one of ${illuminantNames.join(", ")}`),
     );
   const observer = findObserver(angle ?? "");
   if (angle !== undefined && observer === undefined)
-    faults.push(usage("--observer", `"${angle}" is no observer`, "write 2 or 10"));
+    faults.push(usage("--observer", `"${angle}" is not an observer`, "write 2 or 10"));
   const [typed] = args;
   if (file !== undefined && typed !== undefined)
     faults.push(usage("--reflectance", "the curves come from the file", "leave out A"));

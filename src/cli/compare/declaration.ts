@@ -11,8 +11,8 @@ export const compare: CommandDeclaration = {
     "A is the standard, B the sample: L,a,b, #rrggbb, a CSS name, hsl(h, s%, l%), or with --spec a shade. " +
     "What was read under something else than --reading is carried over, and the report says so.\n\n" +
     "--pairs reads a CSV file with a header row naming L1, a1, b1, L2, a2, b2; other columns are kept. Columns " +
-    "parted by comma, semicolon or tab and decimal point or comma are told from the header and the first number; " +
-    "--delimiter and --decimal shape what is written. A row that cannot be read is said with its row and column, " +
+    "separated by comma, semicolon or tab, with decimal point or comma, as the header and the first number show; " +
+    "--delimiter and --decimal shape what is written. A row that cannot be read is reported with its row and column, " +
     "the others are written, and the exit status is 2. Formats for files of any length: csv, tsv, ndjson, json; " +
     "text and markdown hold all rows at once.",
   options: [

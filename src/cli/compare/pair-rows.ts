@@ -11,7 +11,7 @@ import { readRows } from "../csv/read-rows.js";
 import { readFault } from "../files/read-text.js";
 import type { Io } from "../io.js";
 
-/** What came of some rows: the good ones and what is wrong with the others, both in order. */
+/** The good rows of some, and what is wrong with the others, both in order. */
 export interface SomeRows {
   readonly rows: readonly PairRow[];
   readonly faults: readonly Fault[];

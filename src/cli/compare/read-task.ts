@@ -19,11 +19,11 @@ function limitOf(tolerance: string | undefined, formula: string | undefined): Ou
   if (tolerance === undefined)
     return formula === undefined
       ? done(undefined)
-      : failed(usage("--formula", "there is no tolerance to judge by it", "add --tolerance 1.0"));
+      : failed(usage("--formula", "there is not a tolerance to judge by it", "add --tolerance 1.0"));
   const value = /^\d+(\.\d+)?$|^\.\d+$/.test(tolerance.trim()) ? Number(tolerance) : Number.NaN;
   if (!Number.isFinite(value))
     return failed(
-      usage("--tolerance", `"${tolerance}" is no tolerance`, "write a number of 0 or more, such as 1.0"),
+      usage("--tolerance", `"${tolerance}" is not a tolerance`, "write a number of 0 or more, such as 1.0"),
     );
   const name = (formula ?? "ciede2000") as FormulaName;
   if (!(name in differenceFormulas)) throw new Error(`no formula ${name}`);

@@ -9,7 +9,7 @@ export interface BatchFile {
 }
 
 /**
- * Files that the arguments stand for, each once: those named as they were typed, then those found in folders and
+ * Files that the arguments name, each once: those named as they were typed, then those found in folders and
  * by patterns, sorted by code unit.
  */
 export async function batchFiles(

@@ -5,7 +5,7 @@ import { unplaced } from "../command.js";
 import type { Counts } from "./counts.js";
 import type { FileCosts } from "./file-costs.js";
 
-/** What came of one file among the others: its costs or why there are none, and limits of its that are exceeded. */
+/** One file's costs, or why it has none, and its exceeded limits. */
 export interface Costed {
   readonly entry?: CostEntry;
   /** To be shown: errors, and warnings where the file is the only one. */
@@ -15,7 +15,7 @@ export interface Costed {
   readonly exceeded: readonly string[];
 }
 
-/** Puts together what came of the files, in their order; what is left out is counted. `alone`: there is one only. */
+/** Joins the results of the files in their order; what is left out is counted. `alone`: there is one file. */
 export async function* costed(
   files: AsyncIterable<FileCosts>,
   alone: boolean,
@@ -24,7 +24,7 @@ export async function* costed(
   const saidBefore = new Set<string>();
   let money: { readonly currency: string; readonly file: string } | undefined;
 
-  /** A fault of an included file is told once, not again for every batch. */
+  /** A fault of an included file is reported once, not for every batch. */
   const fresh = (name: string, diagnostics: readonly Diagnostic[]): Diagnostic[] =>
     diagnostics.filter(({ code, message, spans: [span] }) => {
       if (alone || span === undefined || span.file === name) return true;

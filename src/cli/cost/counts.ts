@@ -1,5 +1,5 @@
 import { counted } from "../../core/quantity/text/counted.js";
-/** What came of the files of one run. */
+/** Counts over the files of one run. */
 export interface Counts {
   /** Batches that have rows. */
   costed: number;

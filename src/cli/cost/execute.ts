@@ -59,7 +59,7 @@ export const execute: Execute = async (request, io) => {
   }
   const { files, faults } = await batchFiles(task.names, io);
   const early = faults.map(unplaced);
-  // A limit that is exceeded is said in a line of its own then, which --quiet does not keep back.
+  // An exceeded limit then has a line of its own, which --quiet does not hide.
   const alone = files.length === 1 && !output.quiet;
   const counts: Counts = noCounts();
   const rows = before === undefined ? await formatOf(output.format).rows?.() : undefined;

@@ -15,7 +15,7 @@ import { type CostTask, hasDays, isAsked } from "./task.js";
 /** Why a file has no row and is not bad either. */
 export type LeftOut = "passedOver" | "undated" | "outside";
 
-/** What came of one file by itself: plain data, so that it can come from another thread. */
+/** The result of one file: plain data, so that it can come from another thread. */
 export interface FileCosts {
   readonly name: string;
   readonly leftOut?: LeftOut;
@@ -37,7 +37,7 @@ export interface CostJob {
   readonly set: readonly string[];
   /** There is one file only: all of its warnings are shown. */
   readonly alone: boolean;
-  /** Of the batch nothing is wanted but its orders and what they leave out: less to hand from thread to thread. */
+  /** Only orders and what they leave out are kept: less to pass between threads. */
   readonly ordersOnly: boolean;
 }
 
@@ -53,7 +53,7 @@ function leftOut(
   if (!hasDays(task)) return undefined;
   const { date } = data;
   if (date === undefined || date === null) return "undated";
-  // A date of another form is told as a fault.
+  // A date of another form is a fault later.
   if (typeof date !== "string" || !/^\d{4}-\d\d-\d\d$/.test(date)) return undefined;
   return isAsked(task, date) ? undefined : "outside";
 }

@@ -4,7 +4,7 @@ import type { OutputOptions } from "../output/output-options.js";
 /** Shows how far a long run is, on one line that goes away again. */
 export interface Progress {
   readonly at: (count: number) => void;
-  /** Takes the line away, before anything else is said. */
+  /** Removes the line, before anything else is printed. */
   readonly clear: () => void;
 }
 
@@ -13,7 +13,7 @@ const silent: Progress = { at: () => {}, clear: () => {} };
 /** Milliseconds between two signs of life. */
 const every = 200;
 
-/** Progress over some files: on a terminal only, where no rows run over it and the user wants it. */
+/** Progress over some files: on a terminal only, where no rows run over it and the user allows it. */
 export function progressOf(
   total: number,
   { quiet, out }: Pick<OutputOptions, "quiet" | "out">,

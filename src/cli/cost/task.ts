@@ -40,7 +40,9 @@ export function readTask({ args, options, output }: Request): Outcome<CostTask> 
   const [since, until, against] = ["since", "until", "against"].map(text);
   for (const [name, day] of Object.entries({ since, until }))
     if (day !== undefined && !isDay(day))
-      faults.push(usage(`--${name}`, `"${day}" is no day`, "write year, month and day, such as 2027-04-16"));
+      faults.push(
+        usage(`--${name}`, `"${day}" is not a day`, "write year, month and day, such as 2027-04-16"),
+      );
   if (since !== undefined && until !== undefined && isDay(since) && isDay(until) && since > until)
     faults.push(usage("--until", `${until} lies before ${since}`, "write the earlier day after --since"));
   if (against !== undefined && options.spread === true)

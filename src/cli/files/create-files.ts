@@ -37,7 +37,7 @@ async function makeFolders(folder: string): Promise<string[]> {
   return made;
 }
 
-/** Makes new files in a folder: all of them, or none and why. Nothing that stands there is touched. */
+/** Makes new files in a folder: all of them, or none and why. Existing files are not touched. */
 export async function createFiles(
   folder: string,
   files: ReadonlyMap<string, string>,

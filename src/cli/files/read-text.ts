@@ -4,7 +4,7 @@ import type { Io } from "../io.js";
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file",
   EISDIR: "it is a folder",
-  ENOTDIR: "a file stands where a folder should be",
+  ENOTDIR: "part of its path is a file, not a folder",
   EACCES: "it may not be read",
   EPERM: "it may not be read",
 };
@@ -22,7 +22,7 @@ export async function readText(path: string, io: Io, atMost?: number): Promise<s
   return new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
 }
 
-/** The same for a file that the user names: what stands in the way is a fault, anything unknown is thrown on. */
+/** The same for a file that the user names: what a user can cause is a fault, anything else is thrown. */
 export async function readNamed(path: string, io: Io, atMost?: number): Promise<Outcome<string>> {
   try {
     return done(await readText(path, io, atMost));

@@ -5,7 +5,7 @@ import type { Replacement } from "../io.js";
 
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
-/** Removes a file where the process is told to end, then lets it end. Returns how to call that off. */
+/** Removes a file when a signal ends the process, then lets it end. Returns how to cancel that. */
 function removeOnSignal(path: string): () => void {
   const end = (signal: NodeJS.Signals): void => {
     rmSync(path, { force: true });

@@ -30,7 +30,7 @@ function wrongColumn(wanted: string, header: readonly string[]): Fault | undefin
   const readings = names.filter((name) => !columnMeaning(name).kind.startsWith("time"));
   if (readings.includes(wanted)) return undefined;
   const near = nearest(wanted, readings);
-  const what = names.includes(wanted) ? "is the time" : "is no column of the file";
+  const what = names.includes(wanted) ? "is the time" : "is not a column of the file";
   return error(
     "table-uptake-column",
     ["--column"],

@@ -1,6 +1,6 @@
 import type { KeyRow } from "../../batch-file/json-schema/key-table.js";
 
-/** Steps of a path that stand for any name and for any item of a list. */
+/** Steps of a path that mean any name and any item of a list. */
 const anyStep = new Set(["NAME", "ITEM"]);
 
 /** Whether a path as a user has it, "tanks.six", leads to a key or to one above it. */

@@ -9,8 +9,8 @@ export const measure: CommandDeclaration = {
   arguments: "<FILE...>",
   summary: "area, volume, mass and box of parts from STL or 3MF files",
   details:
-    "One row a file; - reads one from stdin. What is wrong with a surface is said, and whether its volume can " +
-    "be trusted. A file that cannot be read is said too, the others are measured, and the exit status is 2.\n\n" +
+    "One row a file; - reads one from stdin. What is wrong with a surface is reported, and whether its volume can " +
+    "be trusted. A file that cannot be read is reported too, the others are measured, and the exit status is 2.\n\n" +
     "With --spec also the parts a load in a tank, and the liquor that one part carries out.",
   options: [
     {

@@ -28,7 +28,9 @@ export function readTask({ args, options, output }: Request): Outcome<MeasureTas
   const unit = modelUnit(typedUnit ?? "");
   const faults: Fault[] = [...read.faults];
   if (typedUnit !== undefined && unit === undefined)
-    faults.push(usage("--unit", `"${typedUnit}" is no unit of a model`, `write ${listed(modelUnitNames)}`));
+    faults.push(
+      usage("--unit", `"${typedUnit}" is not a unit of a model`, `write ${listed(modelUnitNames)}`),
+    );
   if (tank !== undefined && spec === undefined)
     faults.push(usage("--tank", "a tank is looked up in a batch file", "add --spec FILE"));
   if (spec === undefined && output.set.length > 0)

@@ -23,7 +23,7 @@ const report = (folder: string, names: readonly string[]): Report => {
 export const execute: Execute = async ({ args, output }, io) => {
   const folder = args[0] ?? "";
   if (folder === "" || folder === "-")
-    return refused(error("usage", ["DIR"], "a folder is wanted", "write dipwright new spring"));
+    return refused(error("usage", ["DIR"], "no folder is given", "write dipwright new spring"));
   if (output.set.length > 0)
     return refused(error("usage", ["--set"], "new reads no batch file, so there is nothing to set"));
   const files = new Map([

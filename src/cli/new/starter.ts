@@ -1,4 +1,4 @@
-/** A batch that plans as it stands; every number is made up and meant to be replaced. */
+/** A batch that plans unchanged; every number is invented, to be replaced. */
 export const starter = `# yaml-language-server: $schema=./batch.schema.json
 # A starter batch. Every number here is made up: put in your own, then run
 #   dipwright plan batch.yaml

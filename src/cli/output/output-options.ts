@@ -58,7 +58,7 @@ const endingsSaid = (formats: readonly FormatName[]): string =>
     .join(", ")
     .replace(/, (?=[^,]*$)/, " or ");
 
-/** The format that the name of the output file asks for; text where there is no file. */
+/** The format by the ending of the output file; text without a file. */
 function formatOfFile(out: string | undefined, formats: readonly FormatName[]): Outcome<FormatName> {
   if (out === undefined || out === "-") return done("text");
   const ending = /[^/\\]\.([^./\\]+)$/.exec(out)?.[1]?.toLowerCase();

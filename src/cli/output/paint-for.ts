@@ -3,7 +3,7 @@ import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { wantsColour, wantsTrueColour } from "./wants-colour.js";
 
-/** How a result is set off: a file gets no colour, a terminal what it can show and the user wants. */
+/** How a result is coloured: a file not at all, a terminal as it can and the user allows. */
 export function paintFor({ out, colour }: Pick<OutputOptions, "out" | "colour">, io: Io): Paint {
   if (out !== undefined) return plain;
   const facts = { env: io.env, isTerminal: io.outIsTerminal, refused: !colour };

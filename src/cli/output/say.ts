@@ -6,7 +6,7 @@ import type { Io } from "../io.js";
 import { terminalColumns } from "./terminal-columns.js";
 import { wantsColour } from "./wants-colour.js";
 
-/** Says diagnostics on stderr, laid out for the terminal it is; those about no file stand close, uncounted. */
+/** Prints diagnostics on stderr, laid out for its terminal; those without a file are not counted. */
 export async function say(diagnostics: readonly Diagnostic[], io: Io, refusedColour: boolean): Promise<void> {
   if (diagnostics.length === 0) return;
   const { renderDiagnostic, renderText } = await import("../../diagnostics/render-text.js");

@@ -16,7 +16,7 @@ export function wantsColour({ env, isTerminal, refused }: ColourFacts): boolean 
   return isTerminal && env.TERM !== "dumb";
 }
 
-/** Whether any of 16.7 million colours may be written: colour is wanted, and COLORTERM or FORCE_COLOR=3 says so. */
+/** Whether 24-bit colours may be written: colour is on, and COLORTERM or FORCE_COLOR=3 says so. */
 export const wantsTrueColour = (facts: ColourFacts): boolean =>
   wantsColour(facts) &&
   (/^(truecolor|24bit)$/i.test(facts.env.COLORTERM ?? "") || facts.env.FORCE_COLOR === "3");

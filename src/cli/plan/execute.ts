@@ -5,7 +5,7 @@ import { onBatch } from "../batch/on-batch.js";
 import { spreadTask } from "../batch/spread-task.js";
 import { type Execute, refused } from "../command.js";
 
-/** The run sheet of one batch. A shade out of reach or a limit exceeded is said and gives status 1. */
+/** The run sheet of one batch. A shade out of reach or an exceeded limit gives status 1. */
 export const execute: Execute = async (request, io) => {
   const drawn = spreadTask(request);
   if (!drawn.ok) return refused(...drawn.faults);

@@ -101,7 +101,12 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   const tolerance = toleranceText === undefined ? undefined : Number(toleranceText);
   if (tolerance !== undefined && !(tolerance > 0 && Number.isFinite(tolerance)))
     return failed(
-      error("range", [], `--tolerance: "${toleranceText}" is no difference`, "write a number above 0: 1.5"),
+      error(
+        "range",
+        [],
+        `--tolerance: "${toleranceText}" is not a difference`,
+        "write a number above 0: 1.5",
+      ),
     );
   const wish = readWish(batch, typed("target"), tolerance);
   if (!dye.ok) return failed(...wish.faults, ...dye.faults);

@@ -8,7 +8,7 @@ export const sweep: CommandDeclaration = {
   arguments: "<SPEC>",
   summary: "the plan's results while numbers and choices vary",
   details:
-    "One row a combination. A combination that cannot be worked has the code of its error instead of results; where none can, the errors are said and nothing is written. In CSV and TSV the values of a key that are quantities are numbers with the unit in the column's name, such as handling.drain_s, and dilutions are in percent.",
+    "One row a combination. A combination that cannot be worked has the code of its error instead of results; where none can, the errors are printed and nothing is written. In CSV and TSV the values of a key that are quantities are numbers with the unit in the column's name, such as handling.drain_s, and dilutions are in percent.",
   options: [
     {
       flags: "--vary <key.path=A,B,C>",

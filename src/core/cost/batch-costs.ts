@@ -47,7 +47,7 @@ export interface BatchCosts {
     readonly restsOnAssumed: RestsOn;
   };
   /**
-   * Figures outside baths, orders and totals that are no amounts of their own (the clock, what a colour pays)
+   * Figures outside baths, orders and totals without a mark of their own (the clock, what a colour pays)
    * rest on these assumed figures; objects with a `restsOnAssumed` of their own on theirs.
    */
   readonly restsOnAssumed: RestsOn;

@@ -29,7 +29,7 @@ export const dipsPerStarted = ({ firstPass, rework }: ReworkYield): number => 1 
 /**
  * Parts that are dipped again of those that were started: (1 - y) w, in whole parts.
  *
- * Rounded up, so that the good ones of both dips are never fewer than foretold. Common practice, no source.
+ * Rounded up, so that the good ones of both dips are never fewer than predicted. Common practice, no source.
  * @example
  * partsAgain(124, { firstPass: 0.97, rework: 0.6 }) // => 3
  * partsAgain(124, { firstPass: 0.97, rework: 0 }) // => 0

@@ -1,4 +1,4 @@
-/** Where a cell stands in its line, without blanks around it; from 0. */
+/** Place of a cell in its line, without blanks around it; from 0. */
 export interface CellPlace {
   readonly start: number;
   readonly length: number;

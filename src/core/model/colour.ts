@@ -1,4 +1,4 @@
-/** CIELAB: L* [0..100], a*, b*. What it was read under stands beside it as a `Reading`. */
+/** CIELAB: L* [0..100], a*, b*. A `Reading` beside it says what it was read under. */
 export type Lab = readonly [L: number, a: number, b: number];
 
 /** Tristimulus values, Y of the perfect reflecting diffuser = 100. */
@@ -18,7 +18,7 @@ export interface Reading {
   readonly observer: ObserverName;
 }
 
-/** A colour as it was given; what `lab` was read under is said beside it. Reflectance is sampled at `wavelengthsNm`, 0..1. */
+/** A colour as it was given; a `Reading` beside it says what `lab` was read under. Reflectance is sampled at `wavelengthsNm`, 0..1. */
 export type Colour =
   | { readonly kind: "lab"; readonly lab: Lab }
   | { readonly kind: "hex"; readonly hex: string }

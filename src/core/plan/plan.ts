@@ -11,7 +11,7 @@ import { planBath } from "./results/plan-bath.js";
 import type { SharedWork } from "./run/shared-work.js";
 import { workBatch } from "./run/work-batch.js";
 
-/** How a plan is worked where many are wanted: the same results in less time. */
+/** How to work many plans: the same results in less time. */
 export interface PlanWork {
   /** Work that many plans share: dyes fitted, shades aimed at, tanks heated. */
   readonly shared?: SharedWork;

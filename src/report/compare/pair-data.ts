@@ -1,6 +1,6 @@
 import { type Limit, type PairHeader, type PairRow, verdictOf } from "./pair.js";
 
-/** A compared row for JSON and NDJSON; `others` holds the columns that are no part of the colours. */
+/** A compared row for JSON and NDJSON; `others` holds the columns beside the colours. */
 export function pairData(
   { names, columns }: PairHeader,
   { row, cells, standard, sample, deltaE, deltaL, deltaC, deltaH }: PairRow,

@@ -11,7 +11,7 @@ export interface PairRow extends LabPair, Comparison {
 /** The columns of a file of pairs. */
 export interface PairHeader {
   readonly names: readonly string[];
-  /** Where L1, a1, b1, L2, a2, b2 stand. */
+  /** Places of L1, a1, b1, L2, a2, b2. */
   readonly columns: readonly number[];
 }
 

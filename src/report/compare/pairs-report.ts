@@ -11,7 +11,7 @@ const parts = ["deltaL", "deltaC", "deltaH"];
 
 /**
  * A file of pairs for people: the columns that name a row, the colours side by side, the difference by the formula
- * that judges (else CIEDE2000) and its parts; the other formulas stand in CSV and JSON.
+ * that judges (else CIEDE2000) and its parts; the other formulas are in CSV and JSON.
  */
 export function pairsReport(
   header: PairHeader,

@@ -13,7 +13,7 @@ import { basesShown } from "./bases-shown.js";
 import { causeInWords, signedMoney } from "./cause-words.js";
 import { countColumn, lineColumns, moneyColumn, textColumn } from "./columns.js";
 
-/** Causes that are said in one cell. */
+/** Most causes in one cell. */
 const said = 3;
 
 const percentColumn: Column = {
@@ -100,10 +100,10 @@ function rows({ orders, currency }: CostComparison): Table {
 /** That orders of files which could not be costed look like others. */
 const missing = (which: string, files: number, among: string, sum: string): Block => ({
   kind: "paragraph",
-  text: `${which}: orders of ${files === 1 ? "it" : "them"} stand among those that are ${among}, and are missing from the sum ${sum}.`,
+  text: `${which}: orders of ${files === 1 ? "it" : "them"} are listed as ${among}, and are missing from the sum ${sum}.`,
 });
 
-/** What is said at 80 columns; the causes stand below, a line an order. */
+/** The table for 80 columns; the causes are below it, a line an order. */
 const narrow = ["batch", "order", "part", "shade", "status", "before", "now", "change"];
 const short: Readonly<Record<string, string>> = { "cost per part before": "before", "cost per part": "now" };
 

@@ -4,7 +4,7 @@ import type { UptakeTable } from "../../core/uptake/fit/uptake-table.js";
 import { uptakeLaws } from "../../core/uptake/law/laws.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 
-/** What a fit of readings is told from. */
+/** What a report on a fit needs. */
 export interface FitFacts {
   /** File, "-" for stdin. */
   readonly name: string;

@@ -56,10 +56,10 @@ function block(part: Block): string {
   }
 }
 
-/** A report as a page of its own, readable in light and dark; the picture stands where its block is, else at the end. */
+/** A report as a page of its own, readable in light and dark; the picture is where its block is, else at the end. */
 export function html(blocks: readonly Block[], picture: Plot): string {
-  const stands = blocks.some((part) => part.kind === "plot" && part.plot === picture);
-  const body = [...blocks, ...(stands ? [] : [{ kind: "plot", plot: picture } as const])].map(block);
+  const placed = blocks.some((part) => part.kind === "plot" && part.plot === picture);
+  const body = [...blocks, ...(placed ? [] : [{ kind: "plot", plot: picture } as const])].map(block);
   return `<!doctype html>
 <html lang="en">
 <head>

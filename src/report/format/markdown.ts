@@ -3,7 +3,7 @@ import type { Block } from "../report.js";
 import { type Cell, type Column, heading, shown, type Table } from "../table.js";
 import { plain } from "./paint.js";
 
-/** Text that markdown shows as it stands, on one line. */
+/** Text that markdown shows unchanged, on one line. */
 export const escapeMarkdown = (text: string): string =>
   text
     .replace(/[\\`*_[\]<>|~]/g, "\\$&")

@@ -38,7 +38,7 @@ function lines(part: Block, width: number, paint: Paint, draw: DrawPlot): string
 }
 
 /**
- * A report for people as plain text of at most `width` columns. A minor heading stands close to what follows it.
+ * A report for people as plain text of at most `width` columns. No blank line follows a minor heading.
  * `draw` is needed for blocks with a plot only.
  */
 export function text(

@@ -40,7 +40,7 @@ function heightAt(points: readonly PlotPoint[], x: number): number | undefined {
     : left[1] + ((right[1] - left[1]) * (x - left[0])) / (right[0] - left[0]);
 }
 
-/** Where things stand on the sheet: the drawing is `width` columns from `left`, and `rows` rows. */
+/** Where things are on the sheet: the drawing is `width` columns from `left`, and `rows` rows. */
 interface Frame {
   readonly left: number;
   readonly width: number;

@@ -18,7 +18,7 @@ export interface KeyColumn {
   readonly cells: ReadonlyMap<string, Cell>;
 }
 
-/** Numbers that some of the values stand for, all in one unit. */
+/** Numbers of the values that are quantities, all in one unit. */
 interface Numbers {
   readonly unit: string;
   readonly of: ReadonlyMap<string, number>;

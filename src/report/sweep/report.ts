@@ -6,7 +6,7 @@ import { restsInWords } from "../words/assumed.js";
 import { type ResultColumn, resultColumns } from "./columns.js";
 import { type KeyColumn, keyColumn, type VariedKey } from "./key-columns.js";
 
-/** One combination: the text of each value, and what came of it. */
+/** One combination: the text of each value, and its result. */
 export interface SweepRow {
   readonly values: readonly string[];
   readonly results: PlanResults | null;

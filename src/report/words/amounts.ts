@@ -8,7 +8,7 @@ export const pour = (ml: number): string => {
   return `${decimals(volumeL, Math.abs(volumeL) < 999.95 ? 1 : 0)} L`;
 };
 
-/** Whether an amount as printed is none at all. */
+/** Whether an amount prints as zero. */
 export const isNothing = (amount: string): boolean => /^0(\.0*)? /.test(amount);
 
 /** A mass to weigh: in g below a kilogram, in kg to 0.001 from there on. */

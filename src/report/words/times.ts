@@ -1,6 +1,6 @@
 /**
  * A time of the working day to the minute: "08:15" where the start is known, else "+0:15" counted from it.
- * Past midnight the day is said: "00:10 +1 d".
+ * Past midnight the day is added: "00:10 +1 d".
  */
 export function clock(minute: number, startAtMinute?: number): string {
   const whole = Math.round(minute + (startAtMinute ?? 0));

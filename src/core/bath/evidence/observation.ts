@@ -8,12 +8,12 @@ import {
 } from "./forms.js";
 import { spentStrength } from "./spent-strength.js";
 
-/** A piece of evidence as a number that κ and drag-out foretell, with its standard deviation. */
+/** A piece of evidence as a number that κ and drag-out predict, with its standard deviation. */
 export interface Observation {
   /** Of the list of evidence; null for an assumed figure. */
   readonly index: number | null;
   readonly kind: Evidence["kind"] | "assumed-uptake" | "assumed-drag-out";
-  /** What a message calls an assumed figure; evidence goes by its kind. */
+  /** The name of an assumed figure in messages; evidence is named by its kind. */
   readonly said?: string;
   readonly observed: number;
   /** Of the logarithm or of the number itself, as `scale` says. */

@@ -18,7 +18,7 @@ export interface Agreement {
   /** Of the list of evidence; null for the assumed figure itself. */
   readonly index: number | null;
   readonly kind: Observation["kind"];
-  /** What was seen, and what the reconciled figures foretell, in the unit of the kind. */
+  /** What was seen, and what the reconciled figures predict, in the unit of the kind. */
   readonly observed: number;
   readonly expected: number;
   /** How far it lies from what all the others say, in standard deviations of that difference. */
@@ -36,7 +36,7 @@ export interface Reconciled {
   readonly widened: number;
 }
 
-/** A figure that stands in where there is no evidence, with its standard deviation as a share of it. */
+/** An assumed figure, with its standard deviation as a share of it. */
 export interface Assumed {
   readonly value: number;
   readonly relative: number;

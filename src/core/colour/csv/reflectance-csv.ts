@@ -181,7 +181,7 @@ export function readReflectance(
     );
   if (names.length < 2)
     return failed(
-      error("reflectance-no-sample", ["row", headerRow], `row ${headerRow}: there is no column of a sample`),
+      error("reflectance-no-sample", ["row", headerRow], `row ${headerRow}: there is no sample column`),
     );
   if (names.includes(""))
     return failed(

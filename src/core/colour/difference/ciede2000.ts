@@ -15,7 +15,7 @@ const turn = 2 * Math.PI;
 
 /**
  * Mean hue [radians] where two hues lie nearly opposite, decided by the side on which the second lies:
- * the arctangents alone decide by their last bit. Exactly opposite hues are averaged as they stand.
+ * the arctangents alone decide by their last bit. Exactly opposite hues are averaged unchanged.
  */
 function meanOfOpposites(p1: number, b1: number, p2: number, b2: number): number {
   const cross = p1 * b2 - p2 * b1;

@@ -16,13 +16,13 @@ const refuse = (text: string): Outcome<never> =>
     error(
       "colour-unknown",
       [],
-      `"${text}" is no colour`,
+      `"${text}" is not a colour`,
       'Write "#d9603b", "#d63", a CSS name such as "tomato", or "hsl(14, 68%, 54%)".',
     ),
   );
 
 /**
- * The `#rrggbb` of three or six digits behind a #; undefined where the text is none.
+ * The `#rrggbb` of three or six digits behind a #; undefined for any other text.
  * @example parseHex("#D63") // => "#dd6633"
  * @example parseHex("d9603b") // => undefined
  */

@@ -38,7 +38,7 @@ export function parseColour(text: string): Outcome<Colour> {
   const wrong = parts.find((part) => !numberPattern.test(part));
   if (wrong !== undefined)
     return failed(
-      error("colour-number", [], `"${wrong}" in "${text}" is no number`, 'Write L,a,b: "65.9,44.6,23.0".'),
+      error("colour-number", [], `"${wrong}" in "${text}" is not a number`, 'Write L,a,b: "65.9,44.6,23.0".'),
     );
   const lab = parts.map(Number) as unknown as Lab;
   const fault = labFault(lab);

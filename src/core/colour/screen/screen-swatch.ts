@@ -12,7 +12,7 @@ export interface ScreenColour {
 
 /**
  * The screen colour of a CIELAB colour. One read under anything but D65 and the 2° observer is carried over
- * through its smoothest reflectance; where that fails its values are shown as they stand, with a warning.
+ * through its smoothest reflectance; where that fails its values are shown unchanged, with a warning.
  * @example screenColour([53.2408, 80.0925, 67.2032], { illuminant: "D65", observer: 2 }).hex // => "#ff0000"
  * @example screenColour([50, 100, -100], { illuminant: "D65", observer: 2 }).inGamut // => false
  */

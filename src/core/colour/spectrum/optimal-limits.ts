@@ -63,7 +63,7 @@ export function insideLimits([X, Y, Z]: Xyz, reading: Reading): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0, j = 0; i < offsets.length; i++, j += 3) {
     const room = offsets[i]! - (normals[j]! * X + normals[j + 1]! * Y + normals[j + 2]! * Z);
-    // So written that a value that is no number comes out as none.
+    // Written so that NaN gives no colour.
     if (!(room >= least)) least = room;
   }
   return least;

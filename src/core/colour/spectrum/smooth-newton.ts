@@ -54,7 +54,7 @@ function solveSmall(m: Float64Array, v: Float64Array): void {
 
 /**
  * Newton's method for the least Σ (z_{i+1} - z_i)² whose curve R = (tanh z + 1)/2 has the tristimulus values
- * `target`, from `state`, which it moves. True where it arrived; the curve then stands in `reflectance`.
+ * `target`, from `state`, which it moves. True where it converged; the curve is then in `reflectance`.
  *
  * target with Y = 100 for white; at most `steps` steps.
  * @source burns2020 the method named after the least slope squared of the hyperbolic tangent

@@ -69,7 +69,7 @@ export const tableWeights = remembered(build);
  */
 export const curveWeights = remembered((reading) => fold(tableWeights(reading)));
 
-/** X, Y, Z of samples that stand at the wavelengths of the weights. */
+/** X, Y, Z of samples at the wavelengths of the weights. */
 export function weighted(samples: ArrayLike<number>, { x, y, z }: Weights): Xyz {
   let sx = 0;
   let sy = 0;

@@ -51,7 +51,7 @@ const keyOf = ({ batch, part, shade, base }: OrderCost): string => JSON.stringif
 /**
  * Which order of an earlier report each order is: same batch, part, shade and base; of several such, first
  * those of the same date, quantity and cost, then those of the same date and quantity, then of the same date, then the
- * rest, each in the order they stand.
+ * rest, each in their order.
  */
 function matches(before: readonly OrderCost[], now: readonly OrderCost[]): Map<OrderCost, OrderCost> {
   const waiting = new Map<string, OrderCost[]>();

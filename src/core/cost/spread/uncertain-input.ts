@@ -1,6 +1,6 @@
 /** A figure of the batch that is not exactly known. */
 export interface UncertainInput {
-  /** Where it stands in the batch: `["handling", "dragOut"]`. */
+  /** Its path in the batch: `["handling", "dragOut"]`. */
   readonly path: readonly (string | number)[];
   readonly value: number;
   /** Half-width of its 95 % interval, in the unit of the value. */

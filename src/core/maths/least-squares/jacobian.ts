@@ -1,7 +1,7 @@
 /**
  * Slopes of several functions over several parameters by central differences: row i, column j is dr_i/dp_j.
  * The step is the cube root of the rounding error times the size of the parameter, which leaves about ten
- * right digits of a smooth function. `size` stands for a parameter that is 0 or close to it.
+ * right digits of a smooth function. `size` replaces a parameter that is 0 or close to it.
  * @example
  * numericJacobian((p) => [p[0] * p[1]], [3, 2], [1, 1])[0][1] // => 3.000000000
  */

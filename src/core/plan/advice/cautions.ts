@@ -19,7 +19,7 @@ export interface CautionFacts {
   readonly powder: boolean;
 }
 
-/** The sentence that stands above all amounts. */
+/** The sentence that comes before all amounts. */
 const precedence: Caution = {
   code: "precedence",
   text: "Amounts only: local rules, the supplier's data sheet and licensed practice come before this tool.",
@@ -80,7 +80,7 @@ export function cautions(facts: CautionFacts): Caution[] {
     { code: "data-sheet", text: "Read the dye's own safety data sheet first." },
     {
       code: "waste",
-      text: "Spent liquor and rinse water go only where local rules and the water authority allow; amounts here are no permission.",
+      text: "Spent liquor and rinse water go only where local rules and the water authority allow; amounts here are not a permission.",
     },
     { code: "use", text: "Nothing here says that a dyed part is fit for food, skin or toys." },
     precedence,

@@ -1,4 +1,4 @@
-/** How long skin stands water of a temperature: seconds to a second degree burn, and to one that is worse. */
+/** Seconds in water of a temperature to a second degree burn, and to a worse one. */
 export interface Scald {
   readonly celsius: number;
   readonly secondDegreeSeconds?: number;

@@ -46,16 +46,16 @@ export function findAims(
 }
 
 /** Leave-one-out error over which readings are off by 2 and more per axis, by the simulation of invented dyes [CIEDE2000]. */
-const foretellsBadly = 2.5;
+const badPrediction = 2.5;
 
 function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
   const own = chosen?.tried.find(({ law }) => law === chosen.curve.law);
-  if (own === undefined || own.median <= foretellsBadly) return [];
+  if (own === undefined || own.median <= badPrediction) return [];
   return [
     warning(
       "swatches-doubtful",
       ["dyes", dye.name, "swatches"],
-      `the swatches of dye "${dye.name}" do not fit together: from the others each is foretold to ${own.median.toFixed(1)} CIEDE2000 only, so its times are rough`,
+      `the swatches of dye "${dye.name}" do not agree: their leave-one-out prediction error is ${own.median.toFixed(1)} CIEDE2000, so its times are rough`,
       "read them again under one light, or dip new ones; a phone is off by 0.5 to 2 and more",
     ),
   ];

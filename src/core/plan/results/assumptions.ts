@@ -65,7 +65,7 @@ export function assumptionsOf(
       add(
         "assumed-reference",
         ["dyes", dye.name],
-        `dye "${dye.name}" has no swatches: depth 1 stands for ${model.referenceSeconds} s in a fresh bath, and no colour is known`,
+        `dye "${dye.name}" has no swatches: depth 1 is ${model.referenceSeconds} s in a fresh bath, and its colours are not known`,
       );
   }
   for (const dye of used) {

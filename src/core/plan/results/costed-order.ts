@@ -41,7 +41,7 @@ export function costedOrder(
   return { value: { ...value, netPrice, price: taxed, tax: batch.pricing.tax }, faults: [] };
 }
 
-/** What is said of an order that costs more than the batch allows. */
+/** The warning on an order that costs more than the batch allows. */
 export function overLimit(batch: Batch, order: CostedOrder): Fault[] {
   const limit = batch.limits.costPerPart;
   if (limit === undefined || order.costPerPart === null || order.costPerPart <= limit) return [];

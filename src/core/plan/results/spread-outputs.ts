@@ -2,7 +2,7 @@ import type { Evaluated } from "../../cost/spread/spread.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Plan } from "../plan-model.js";
 
-/** What a spread tells of a plan: per order the cost of a good part and the dip, per bath how many parts its life serves. */
+/** Results of a plan that a spread reports: cost per good part and dip by order, life in parts and loads by bath. */
 export type PlanFigure = "costPerPart" | "dipSeconds" | "lifeParts" | "lifeLoads";
 
 /** The figures of one drawn plan. An order's dip time is the mean over its parts. */

@@ -4,7 +4,7 @@ import type { UptakePoint } from "./fit-law.js";
 
 const least = 3;
 
-/** Where a point stands: its row of the table, or its place in the list. */
+/** The place of a point: its row of the table, or its index in the list. */
 const placeOf = (point: UptakePoint, index: number): readonly (string | number)[] =>
   point.row === undefined ? ["points", index] : ["row", point.row];
 

@@ -7,7 +7,7 @@ import { lawLogSlope, lawUptake, uptakeLaws } from "../law/laws.js";
 export interface UptakePoint {
   readonly seconds: number;
   readonly uptake: number;
-  /** Where it stands in its table, for messages. */
+  /** Its row in the table, for messages. */
   readonly row?: number;
 }
 

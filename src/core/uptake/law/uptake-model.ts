@@ -25,7 +25,7 @@ type FreshUptake = Pick<UptakeModel, "law" | "ratePerSecond" | "referenceSeconds
 /** k(T)/k(T_ref): how many times faster the dye goes in at a temperature [°C]. */
 export const speedAt = (model: UptakeModel, celsius: number): number => rateFactor({ ...model, celsius });
 
-/** g(k t_ref): uptake that depth 1 stands for, relative to the plateau. */
+/** g(k t_ref): uptake at depth 1, relative to the plateau. */
 export const referenceUptake = (model: FreshUptake): number =>
   lawUptake(model.law, model.ratePerSecond * model.referenceSeconds);
 

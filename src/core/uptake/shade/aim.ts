@@ -17,7 +17,7 @@ export interface ShadeAim {
   readonly lab: Lab | null;
   /** Difference between that colour and the shade. */
   readonly deltaE00: number | null;
-  /** Times in such a bath within the shade's tolerance, `to` null where there is no far end; null where there are none, or no colour is known. */
+  /** Times in such a bath within the shade's tolerance, the far end null where it is never left; null without such times or without a known colour. */
   readonly freshWindow: TimeWindow | null;
   /** CIEDE2000 per second in a fresh bath at the dye's temperature. */
   readonly slopePerFreshSecond: number | null;

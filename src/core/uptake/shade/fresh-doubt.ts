@@ -13,7 +13,7 @@ export const perDeviation95 = 1.96;
 
 /** How a fresh-bath time may be off: shifts of ln(1 + t) by what is not known, each one standard deviation. */
 export interface FreshShifts {
-  /** Taken per CIELAB axis: that of the readings, or more where the swatches foretell each other worse. */
+  /** Taken per CIELAB axis: that of the readings, or more where the leave-one-out error is large. */
   readonly noise: number;
   /** ln(1 + t) of the time itself. */
   readonly here: number;

@@ -50,7 +50,7 @@ function width(model: WithCurve, targets: readonly Lab[], { timingSeconds }: Han
   return sum / (2 * targets.length);
 }
 
-/** The model with one swatch more, of the colour that it foretells; undefined where there is such a swatch. */
+/** The model with one more swatch of the colour that it predicts; undefined where there is such a swatch. */
 function withSwatch(model: WithCurve, dip: WantedDip, handling: Handling): WithCurve | undefined {
   const { dye, chosen, uptake } = model;
   const { set } = chosen.curve;
@@ -84,7 +84,7 @@ function withSwatch(model: WithCurve, dip: WantedDip, handling: Handling): WithC
 /**
  * The next swatch for the times of some colours: each candidate, between the shortest and the longest dip of a fresh
  * bath or, where no swatch was dipped in a weakened bath, at half strength, is tried with the colour that the curve
- * foretells, and the one that makes the intervals smallest wins. Undefined where none gains 5 %.
+ * predicts, and the one that makes the intervals smallest wins. Undefined where none gains 5 %.
  */
 export function nextSwatch(
   model: WithCurve,

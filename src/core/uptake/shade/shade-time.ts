@@ -35,7 +35,7 @@ export interface ShadeSensitivity extends Omit<Sensitivity, "makeUpDye"> {
   readonly makeUpDye: (Influence & { readonly unit: "mL" | "g"; readonly volumeL: number }) | null;
 }
 
-/** A colour that is wanted, and how near it must be met [CIEDE2000]. */
+/** A target colour and its tolerance [CIEDE2000]. */
 export interface ShadeWish {
   readonly name: string;
   readonly target:
@@ -62,7 +62,7 @@ export interface ShadeTime {
   readonly interval95: readonly [number, number] | null;
   /** What is largest in the interval. */
   readonly intervalFrom: DoubtFrom | null;
-  /** Noise per CIELAB axis that the interval stands for; null without one. */
+  /** Noise per CIELAB axis in the interval; null without one. */
   readonly noise: number | null;
   readonly reachable: boolean;
   readonly extrapolated: boolean;

@@ -4,7 +4,7 @@ import { lawNames } from "../law/laws.js";
 import { labAfter, type ShadeCurve, shadeCurve } from "./shade-curve.js";
 import type { SwatchSet } from "./swatch-curves.js";
 
-/** How well a law foretells swatches that it was not shown, CIEDE2000. */
+/** Leave-one-out prediction error of a law [CIEDE2000]. */
 export interface LeaveOneOut {
   readonly law: LawName;
   readonly mean: number;
@@ -26,7 +26,7 @@ function median(sorted: readonly number[]): number {
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
 
-/** Leaves out each swatch in turn and foretells its colour from the others. */
+/** Leaves out each swatch in turn and predicts its colour from the others. */
 function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOneOut {
   const errors = set.swatches
     .map((swatch) => {
@@ -42,7 +42,7 @@ function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOne
   };
 }
 
-/** The shade curve under the law that is asked for or foretells best, and how well each did. */
+/** The shade curve under the given law, or the one with the least error, and the errors of all. */
 export interface ChosenCurve {
   readonly curve: ShadeCurve;
   /** Empty where too few swatches are there to leave one out. */

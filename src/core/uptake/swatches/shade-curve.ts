@@ -38,7 +38,7 @@ function spectralLab(baseKs: Float64Array, absorption: Float64Array, depth: numb
   return xyzToLab([X, Y, Z], weights.white);
 }
 
-/** A ≥ 0 by least squares over the swatches, for known depths: each wavelength stands alone. */
+/** A ≥ 0 by least squares over the swatches, for known depths, each wavelength by itself. */
 function absorptionAt({ base, swatches }: SwatchSet, depths: ArrayLike<number>): Float64Array {
   const sums = new Float64Array(base.ks.length);
   let squares = 0;

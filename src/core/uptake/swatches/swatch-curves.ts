@@ -44,7 +44,7 @@ const darkest = 1e-4;
 const absorbing = (curve: ArrayLike<number>): Float64Array =>
   Float64Array.from(curve, (r) => kOverS(Math.min(1, Math.max(darkest, r))));
 
-/** Samples of a 5 nm curve that stand on the grid of a smooth one. */
+/** Samples of a 5 nm curve on the grid of a smooth one. */
 const toCurveGrid = (table: Float64Array): Float64Array =>
   Float64Array.from({ length: curveGrid.count }, (_, i) => table[2 * i]!);
 
@@ -79,7 +79,7 @@ export function dyedColour(colour: Colour, reading: Reading, path: Fault["path"]
 
 const same = (a: Lab, b: Lab): boolean => a.every((value, i) => Math.abs(value - b[i]!) < 1e-9);
 
-/** Difference between the base that swatches carry and the one that is used now, from which on it is told [CIEDE2000]. */
+/** Least difference between the swatches' base and the base as it is now that gives a warning [CIEDE2000]. */
 const baseMovedFrom = 0.5;
 
 /** Warns where the base is no longer the one that the swatches were dyed on. */

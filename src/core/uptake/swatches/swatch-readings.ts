@@ -22,7 +22,7 @@ export interface ReadSwatch {
   readonly readings: number;
 }
 
-/** Difference between repeats of one dip from which on it is told [CIEDE2000]. */
+/** Least difference between repeats of one dip that gives a warning [CIEDE2000]. */
 const driftFrom = 1;
 
 interface Reading {
