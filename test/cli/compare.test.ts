@@ -71,11 +71,11 @@ test("compare passes a difference equal to the tolerance and returns 1 above it"
   expect([await status("2"), await status("1.99"), await status("0")]).toEqual([0, 1, 1]);
 });
 
-test("compare refuses what is no colour, each argument named", async () => {
+test("compare refuses what is not a colour, each argument named", async () => {
   const { status, out, err } = await runFake(["compare", "1,2", "101,0,0"]);
   expect([status, out]).toEqual([2, ""]);
   expect(err.match(/^error.*$/gm)).toEqual([
-    'error[colour-unknown]: A: "1,2" is no colour',
+    'error[colour-unknown]: A: "1,2" is not a colour',
     "error[colour-range]: B: L must lie in 0 to 100, not 101",
   ]);
 });

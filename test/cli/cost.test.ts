@@ -518,7 +518,7 @@ describe("cost --against", () => {
     const { status, out } = await cost("sick", "--against", "sick.json");
     expect([status, out.replace(/\s+/g, " ")]).toEqual([
       2,
-      expect.stringContaining("1 file could not be costed: orders of it stand among those that are gone"),
+      expect.stringContaining("1 file could not be costed: orders of it are listed as gone"),
     ]);
     const json = JSON.parse((await cost("sick", "--against", "sick.json", "--format", "json")).out);
     expect([json.filesNotCosted, json.counts.gone]).toEqual([1, 2]);
@@ -529,7 +529,7 @@ describe("cost --against", () => {
     write("sick/b.yaml", batch("sick"));
     const healed = await cost("sick", "--against", "lame.json");
     expect(healed.out.replace(/\s+/g, " ")).toContain(
-      "The earlier report left out 1 file: orders of it stand among those that are new, and are missing from the sum before.",
+      "The earlier report left out 1 file: orders of it are listed as new, and are missing from the sum before.",
     );
   });
 

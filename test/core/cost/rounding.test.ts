@@ -34,7 +34,7 @@ test.each([
   expect(roundedText(amount, decimals)).toBe(text);
 });
 
-test("an amount that is no number is left as it is", () => {
+test("an amount that is not a number is left as it is", () => {
   expect(roundedText(Number.NaN, 2)).toBe("NaN");
   expect(roundedText(Number.NEGATIVE_INFINITY, 2)).toBe("-Infinity");
 });

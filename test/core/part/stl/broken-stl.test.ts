@@ -73,7 +73,7 @@ test("measureMesh names byte, corner and triangle of a number that is not finite
   }
 });
 
-test("measureMesh passes over a normal that is no number", async () => {
+test("measureMesh passes over a normal that is not a number", async () => {
   const bytes = binaryStl(block);
   new DataView(bytes.buffer).setFloat32(84, Number.NaN, true);
   near((await measured(bytes)).volumeCm3, 0.03);
