@@ -3,11 +3,11 @@ import type { Diagnostic, Span } from "../diagnostics/diagnostic.js";
 import type { Path } from "./source/source.js";
 import type { Spec } from "./to-batch/complete.js";
 
-/** What a batch file was read as, and what is wrong with it. */
+/** The batch read from a file, and the faults of the file. */
 export interface BatchRead {
-  /** Not wanted: nothing of it was looked at but its YAML. */
+  /** Skipped by `wanted`: only its YAML was read. */
   readonly unwanted?: boolean;
-  /** Absent where a diagnostic is an error. */
+  /** Absent if a diagnostic is an error. */
   readonly batch?: Batch;
   /** @internal */
   readonly spec?: Spec;

@@ -1,7 +1,7 @@
-/** Top-level keys that a command cannot do without. */
+/** Top-level keys that a command can require. */
 export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "orders" | "bases";
 
-/** One batch file, and what is asked of it. */
+/** One batch file, and what a command needs from it. */
 export interface BatchText {
   /** Name of the file as the user gave it; "-" for standard input. */
   readonly name: string;
@@ -9,6 +9,6 @@ export interface BatchText {
   /** Arguments of `--set`, in order. */
   readonly overrides?: readonly string[];
   readonly needs?: readonly Need[];
-  /** Whether the batch is wanted, told from its data before they are checked; all are where absent. */
+  /** Decides from the unchecked data whether to read the batch; default: always. */
   readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;
 }

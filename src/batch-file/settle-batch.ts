@@ -18,26 +18,26 @@ import { withEvidence } from "./to-batch/evidence.js";
 import { type Models, modelsOf } from "./to-batch/models.js";
 import { toBatch } from "./to-batch/to-batch.js";
 
-/** A batch without a fault at each stage of its making; another takes from it what is the very same in both. */
+/** A faultless batch at each stage of its making; another batch reuses the entries that are the same objects in both. */
 export interface MadeBatch {
   readonly data: Merged["data"];
   readonly raw: RawSpec;
   readonly completed: Spec;
-  /** With what files and evidence say. */
+  /** With the figures from files and evidence. */
   readonly spec: Spec;
   readonly models: Models;
 }
 
-/** A file that has been read with all it includes and all overrides. */
+/** A file read with its includes and overrides. */
 export interface ReadFiles {
   readonly name: string;
   readonly merged: Merged;
-  /** Whether every file that is included could be read. */
+  /** Whether every included file could be read. */
   readonly whole: boolean;
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** What a batch is settled with. */
+/** What `settleBatch` needs beside the file. */
 export interface Settling {
   readonly needs: readonly Need[];
   readonly readers: Readers;
@@ -47,7 +47,7 @@ export interface Settling {
   readonly like: MadeBatch | undefined;
 }
 
-/** Checks and completes a batch under some changes; every fault is reported in one go. */
+/** Checks and completes a batch under some changes, and reports all its faults at once. */
 export async function settleBatch(
   { name, merged, whole, diagnostics }: ReadFiles,
   changes: readonly Override[],

@@ -12,32 +12,32 @@ import { type MadeBatch, settleBatch } from "./settle-batch.js";
 import { gather, IncludedFiles, type ReadFile } from "./source/include.js";
 import { applyOverride, type Override, readOverride } from "./source/override.js";
 
-/** Readers of all files of a workshop, each given by whoever runs the command. */
+/** Readers of all files of a workshop, supplied by the caller. */
 export interface WorkshopReaders extends Readers {
   readonly readFile: ReadFile;
 }
 
 /**
- * A batch file that has been read with all it includes and all overrides, before it is checked.
+ * A batch file read with its includes and overrides, not yet checked.
  * @internal
  */
 export interface OpenBatch {
-  /** Faults so far; where it could not be read at all, `settle` tells them again and nothing else. */
+  /** Faults so far; if the file could not be read at all, `settle` reports only these again. */
   readonly diagnostics: readonly Diagnostic[];
-  /** Checks and completes it, with further changes that are not kept; every fault is reported in one go. */
+  /** Checks and completes the batch, under further changes that are not kept, and reports all its faults at once. */
   readonly settle: (changes?: readonly Override[]) => Promise<BatchRead>;
 }
 
-/** Models and curves that are kept; a workshop has dozens. */
+/** Most models and curves to cache; a workshop has dozens. */
 const mostFiles = 256;
 
-/** Batches that are kept, one for each list of included files. */
+/** Most batches to cache, one for each list of included files. */
 const mostMade = 100;
 
 /**
- * A workshop in which batches are read and planned. What many batches share is found once: included files are read and
- * joined, a batch takes what it has from them checked and completed from one made before, and dyes are fitted, shades
- * aimed at and tanks heated in its `work`. Results are those of each batch alone. Nothing read may be changed.
+ * A workshop that reads and plans batches and does the work that they share once: it reads and joins included files,
+ * checks and completes their entries, and in its `work` fits dyes, aims at shades and heats tanks. Each batch gives the
+ * same results as alone. Callers must not change what it returns.
  */
 export class Workshop {
   /** For `planBatch`. */
@@ -62,13 +62,13 @@ export class Workshop {
     };
   }
 
-  /** Reads a batch file with all it includes and all overrides; every fault of it is reported in one go. */
+  /** Reads a batch file with its includes and overrides, and reports all its faults at once. */
   async read(file: BatchText): Promise<BatchRead> {
     return (await this.open(file)).settle();
   }
 
   /**
-   * Opens a batch file, to be settled once or, under changes, many times.
+   * Opens a batch file, to settle it once or, under changes, many times.
    * @internal
    */
   async open({ name, text, overrides = [], needs = [], wanted }: BatchText): Promise<OpenBatch> {

@@ -46,8 +46,8 @@ function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFau
 }
 
 /**
- * Everything that is wrong with the data, and the spec if nothing is. Where a part of the data could not be
- * read, names and needs are not looked at: what is missed may stand in that part.
+ * All faults of the data, or the spec if there are none. If the data are not whole, names and needs are not checked:
+ * what seems missing may be in the part that could not be read.
  */
 export function checkBatch(
   data: Record<string, unknown>,

@@ -2,7 +2,7 @@ import { minorDigits } from "../../core/quantity/currencies.js";
 import type { Path } from "../source/source.js";
 import { entries, type PartlyRead, type Report } from "./report.js";
 
-/** A place where money is given. */
+/** The path of the first amount of money. */
 function firstMoney(batch: PartlyRead): Path | undefined {
   for (const group of ["rates", "consumables", "limits"] as const)
     for (const key of Object.keys(batch[group] ?? {})) return [group, key];
@@ -16,7 +16,7 @@ function firstMoney(batch: PartlyRead): Path | undefined {
   return undefined;
 }
 
-/** A price ends in amounts that the currency has: 0.90 EUR, and 90 JPY. */
+/** A price ending must be an amount that the currency has: 0.90 EUR, 90 JPY. */
 function checkEnding({ pricing, currency }: PartlyRead, report: Report): void {
   const ending = pricing?.ending;
   if (typeof ending !== "number" || typeof currency !== "string") return;
@@ -41,7 +41,7 @@ export function checkCurrency(batch: PartlyRead, report: Report): void {
     report(
       "currency-missing",
       path,
-      "money is given, and the batch has no currency",
+      "the batch has amounts of money but no currency",
       "add currency: EUR (the three letters of ISO 4217) at the top of the file",
     );
 }

@@ -8,7 +8,7 @@ import { entries, items, type PartlyRead, type Report } from "./report.js";
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
 
-/** What keeps a name from terminals and tables, or keeps a use of it, which has no space around it, from finding it. */
+/** Control characters break terminals and tables; a name with space around it cannot be found, as uses of it are trimmed. */
 function nameFault(name: string) {
   if (/\p{Cc}/u.test(name))
     return {
@@ -23,7 +23,7 @@ function nameFault(name: string) {
     : { code: "name-form", message: "the name has white space around it", help: `write ${bare}` };
 }
 
-/** Reports names of a bad form, and gives those of each kind as they are without white space around them. */
+/** Reports names of a bad form; returns their trimmed forms by kind. */
 function checkForms(batch: PartlyRead, report: Report): ReadonlyMap<string, ReadonlySet<string>> {
   const bare = new Map<string, Set<string>>();
   for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
@@ -45,7 +45,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
-    // It is defined with white space around it, which is reported there.
+    // The name has white space around it where it is defined, which is reported there.
     if (bare.get(kind)?.has(name)) return;
     const known = Object.keys(map ?? {});
     const near = nearest(name, known);

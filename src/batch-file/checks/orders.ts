@@ -15,7 +15,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
       report(
         "no-bath",
         ["orders", i, "shade"],
-        `the shade ${order.shade} needs a bath of ${dyeName}, and there is none`,
+        `no bath has the dye ${dyeName}, which the shade ${order.shade} needs`,
         `add - { tank: ${Object.keys(batch.tanks ?? {})[0] ?? "six"}, dye: ${dyeName} } under baths`,
       );
     const part = own(batch.parts, order.part);
@@ -28,7 +28,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
         report(
           "base-missing",
           ["orders", i, "base"],
-          `the part ${order.part} has a blank cost per base, and the order has no base`,
+          `the part ${order.part} has a blank cost per base, but the order has no base`,
           `add base: to the order, one of ${listed(known)}`,
           "key",
         );

@@ -1,7 +1,7 @@
 import type { Readers } from "../resources/resources.js";
 import { entries, items, type PartlyRead, type Report } from "./report.js";
 
-/** What the file points at must be readable by whoever runs the command. */
+/** Files that the batch names need a reader. */
 export const checkReaders =
   (readers: Readers) =>
   (batch: PartlyRead, report: Report): void => {

@@ -2,26 +2,26 @@ import type { RawSpec } from "../schema/batch.js";
 import type { Told } from "../schema/leaf.js";
 import type { Path } from "../source/source.js";
 
-/** A batch in which a value that is at fault is undefined, at any depth. */
+/** A batch in which every value with a fault is undefined, at any depth. */
 export type Partly<T> = T extends object ? { readonly [K in keyof T]?: Partly<T[K]> | undefined } : T;
 
 export type PartlyRead = Partly<RawSpec>;
 
 export type Report = (code: string, path: Path, message: string, help: string, part?: Told["part"]) => void;
 
-/** Entries of a map that may be missing or at fault. */
+/** Entries of a map that may be missing or have faults. */
 export const entries = <T>(map: { readonly [name: string]: T | undefined } | undefined): [string, T][] =>
   Object.entries(Array.isArray(map) ? {} : (map ?? {})).filter(
     (entry): entry is [string, T] => typeof entry[1] === "object" && entry[1] !== null,
   );
 
-/** Items of a list that may be missing or at fault, with their numbers. */
+/** Items of a list that may be missing or have faults, with their indices. */
 export const items = <T>(list: readonly (T | undefined)[] | undefined): [number, T][] =>
   (Array.isArray(list) ? list : []).flatMap((item: T | undefined, i) =>
     typeof item === "object" && item !== null ? [[i, item] as [number, T]] : [],
   );
 
-/** What a map holds under a name, and not what every object has under names such as constructor. */
+/** The own entry of a map; never an inherited one such as constructor. */
 export const own = <T>(
   map: { readonly [name: string]: T | undefined } | undefined,
   name: string | undefined,

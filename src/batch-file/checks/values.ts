@@ -21,7 +21,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
         ["dyes", name, "temperature"],
         `${degrees(celsius)} is not below the boiling point of water`,
         fahrenheit > room && fahrenheit < 100
-          ? `write ${shortNumber(celsius)} °F if °F is meant: that is ${degrees(fahrenheit)}`
+          ? `write ${shortNumber(celsius)} °F if you mean °F: that is ${degrees(fahrenheit)}`
           : "write a temperature below 100 °C; °F and K are read too",
       );
     else if (celsius <= room)
@@ -51,7 +51,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
       `the dye ${shade.dye} has no swatch of ${shortNumber(seconds)} s`,
       times.length === 0
         ? `add swatches to dyes.${shade.dye}, or give the shade as time: ${shortNumber(seconds)} s`
-        : `its swatches are of ${listed(
+        : `it has swatches of ${listed(
             times.map((time) => shortNumber(time)),
             "and",
           )} s; for a time between them write time: ${shortNumber(seconds)} s`,
@@ -67,7 +67,7 @@ export function checkValues(batch: PartlyRead, report: Report): void {
       report(
         "start-volume",
         ["baths", i, "start", "volume"],
-        `${describeQuantity("volume", start.volume as Quantity)} do not fit into the tank ${bath.tank}, which holds ${describeQuantity("volume", { value: capacity })}`,
+        `${describeQuantity("volume", start.volume as Quantity)} does not fit into the tank ${bath.tank}, which holds ${describeQuantity("volume", { value: capacity })}`,
         "give the volume that is in the tank",
       );
   }

@@ -1,7 +1,7 @@
 import { mapped } from "../../core/mapped.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 
-/** By place: the main file first, then others in the order they appear; then line and column. */
+/** Sorts by place: the main file first, then the others in order of appearance; then by line and column. */
 export function inOrder(diagnostics: readonly Diagnostic[], main: string): Diagnostic[] {
   const files = [
     ...new Set([main, ...diagnostics.flatMap((d) => mapped(d.spans.slice(0, 1), (s) => s.file))]),

@@ -18,7 +18,7 @@ export function shown(path: Path): string {
   return at === path.length - 1 ? item : `${path.slice(at + 1).join(".")} in ${item}`;
 }
 
-/** Keys that stand for a name, and where such names are defined. */
+/** Keys that refer to a name, and where those names are defined. */
 const references: { readonly [key: string]: string } = {
   tank: "tanks",
   dye: "dyes",
@@ -26,7 +26,7 @@ const references: { readonly [key: string]: string } = {
   shade: "shades",
 };
 
-/** A key that is missing with an example, or with the names it can take: "volume: 6 L". */
+/** A missing key with an example, or with the names that it can take: "volume: 6 L". */
 export function keyToAdd(schema: ZodType, path: Path, data: unknown): string {
   const kind = references[String(path.at(-1))];
   const names = kind === undefined ? [] : Object.keys(valueAt(data, [kind]) ?? {});

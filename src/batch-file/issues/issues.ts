@@ -1,6 +1,6 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
-import { type Told, thing } from "../schema/leaf.js";
+import { notA, type Told } from "../schema/leaf.js";
 import type { Path } from "../source/source.js";
 import { formOf, keyToAdd, mapExample, shown, valueAt } from "./issue-words.js";
 import { listed, nearest } from "./nearest.js";
@@ -69,10 +69,8 @@ export function issueFaults(
           "unknown-word",
           path,
           typeof value === "string" || typeof value === "number"
-            ? `${value} is none of the words that ${shown(path.filter((s) => typeof s === "string"))
-                .split(".")
-                .at(-1)} takes`
-            : `one of ${listed(values)} is wanted, ${thing(value)} is given`,
+            ? `${value} is not a value of ${path.findLast((step) => typeof step === "string")}`
+            : notA(`one of ${listed(values)}`, value),
           near === undefined ? `write ${listed(values)}` : `did you mean ${near}? It takes ${listed(values)}`,
         ),
         part: "value",
@@ -85,7 +83,7 @@ export function issueFaults(
         fault: error(
           "wrong-type",
           path,
-          `${wanted[issue.expected] ?? `a ${issue.expected}`} is wanted, ${thing(value)} is given`,
+          notA(wanted[issue.expected] ?? `a ${issue.expected}`, value),
           value === null ? "write what belongs here, or remove the key" : formOf(schema, path),
         ),
         part: value === null ? "key" : "value",

@@ -2,13 +2,13 @@ import { distance } from "fastest-levenshtein";
 
 const letters = (word: string): string => [...word].sort().join("");
 
-/** Letters to change; two that are exchanged count as one, however often that happens in a word. */
+/** Edit distance in which two swapped letters count as one edit. */
 const far = (a: string, b: string): number => {
   const edits = distance(a, b);
   return letters(a) === letters(b) ? edits / 2 : edits;
 };
 
-/** The known word closest to what was written, if close enough to be meant. */
+/** The known word closest to the written one, if close enough to be a slip of it. */
 export function nearest(written: string, known: readonly string[]): string | undefined {
   let best: string | undefined;
   let least = Number.POSITIVE_INFINITY;

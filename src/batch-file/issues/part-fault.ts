@@ -5,6 +5,6 @@ import type { Part } from "../source/source.js";
 export interface PartFault {
   readonly fault: Fault;
   readonly part: Part;
-  /** The known key that a misspelt one was meant as. */
+  /** The known key that the user probably meant. */
   readonly meant?: string;
 }

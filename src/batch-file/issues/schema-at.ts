@@ -1,7 +1,7 @@
 import type { ZodType } from "zod";
 import type { Path } from "../source/source.js";
 
-/** A schema with what this tool looks at in it. */
+/** A schema with the parts of its definition that are used here. */
 export type Schema = ZodType & { readonly _zod: { readonly def: Definition } };
 interface Definition {
   readonly type: string;
@@ -39,7 +39,7 @@ function wrappedAt(schema: ZodType, path: Path): Schema | undefined {
   return here;
 }
 
-/** The part of the schema that a path leads to; wrappers are taken off, and of a union it is the map of fixed keys. */
+/** The part of the schema that a path leads to, without its wrappers; of a union, the map of fixed keys. */
 export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
   const here = wrappedAt(schema, path);
   const forms = formsOf(here);
@@ -50,7 +50,7 @@ export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
   );
 }
 
-/** Keys of the map that a path leads to; none where it is no map of fixed keys. */
+/** Keys of the map that a path leads to; empty unless it is a map of fixed keys. */
 export const keysAt = (schema: ZodType, path: Path): readonly string[] =>
   Object.keys(schemaAt(schema, path)?._zod.def.shape ?? {});
 
@@ -58,7 +58,7 @@ export const keysAt = (schema: ZodType, path: Path): readonly string[] =>
 export const exampleAt = (schema: ZodType, path: Path): unknown =>
   (schemaAt(schema, path)?.meta() as { examples?: readonly unknown[] } | undefined)?.examples?.[0];
 
-/** Whether a path leads to a text for which a number may stand as it is written: tank 1.10, dye 007. */
+/** Whether a path leads to a text that may look like a number: tank 1.10, dye 007. */
 export const isTextAt = (schema: ZodType, path: Path): boolean =>
   formsOf(wrappedAt(schema, path)).some((form) => {
     const type = form.meta()?.type;

@@ -17,7 +17,7 @@ export function unknownKeys(issue: core.$ZodIssueUnrecognizedKeys, path: Path, s
         [...path, key],
         `${path.length === 0 ? "a batch" : shown(path)} has no key ${key}`,
         key === "<<"
-          ? "merging maps with << is no part of YAML 1.2: write the keys out"
+          ? "YAML 1.2 cannot merge maps with <<: write the keys out"
           : meant === undefined
             ? `known here: ${listed(known, "and")}`
             : `did you mean ${meant}?`,

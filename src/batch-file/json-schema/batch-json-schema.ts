@@ -12,7 +12,7 @@ const definedName = {
   patternErrorMessage: "write a name without white space around it",
 };
 
-/** What holds without the key is said where an editor shows what the key means. */
+/** The description with the default: editors show only the description. */
 function described(node: KeySchema): Pick<JsonSchema, "description"> {
   const fallback = defaultOf(node);
   return node.description === undefined || fallback === undefined
@@ -20,14 +20,14 @@ function described(node: KeySchema): Pick<JsonSchema, "description"> {
     : { description: `${node.description}; default: ${fallback}` };
 }
 
-/** A node as editors take it. */
+/** A node in the form that editors read. */
 function forEditors(node: KeySchema, refer: ReturnType<typeof textDefinitions>["refer"]): KeySchema {
   const { otherwise: _otherwise, snippet: _snippet, reads, forms, examples, items, ...rest } = node;
   const snippet = snippetOf(node);
   const made: KeySchema = {
     ...rest,
     ...described(node),
-    // An editor that finds items beside the template types an item in its place, and of an example the bare text.
+    // Beside items or examples, an editor would insert those in place of the template.
     ...(snippet === undefined
       ? { ...(examples && { examples }), ...(items && { items }) }
       : { defaultSnippets: [snippet], ...(items && { allOf: [{ items }] }) }),
@@ -39,7 +39,7 @@ function forEditors(node: KeySchema, refer: ReturnType<typeof textDefinitions>["
   return made.pattern === undefined ? made : { ...made, patternErrorMessage: made.errorMessage };
 }
 
-/** Every node of a schema changed, those above first. */
+/** Changes every node of a schema, parents first. */
 function eachNode(node: KeySchema, change: (node: KeySchema) => KeySchema): KeySchema {
   const below = (child: KeySchema): KeySchema => eachNode(child, change);
   const changed = change(node);
@@ -57,10 +57,9 @@ function eachNode(node: KeySchema, change: (node: KeySchema) => KeySchema): KeyS
 }
 
 /**
- * JSON Schema (2020-12) of a batch file, for editors: what each key means, its default, examples, the words it takes, and
- * patterns of its texts with what to write instead (`errorMessage`, `patternErrorMessage`) and templates
- * (`defaultSnippets`), which are extensions that editors read. An included file has no name of its own, so none is
- * required.
+ * JSON Schema (2020-12) of a batch file, for editors: the meaning of each key, its default, examples, words and
+ * patterns. Editors also read two extensions: what to write instead (`errorMessage`, `patternErrorMessage`) and templates
+ * (`defaultSnippets`). The name of the batch is not required, as an included file has none.
  */
 export function batchJsonSchema(): JsonSchema {
   const { required: _, ...schema } = batchKeySchema();

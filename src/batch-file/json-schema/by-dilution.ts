@@ -5,11 +5,11 @@ import type { KeySchema } from "./key-schema.js";
 const powder = quantityPattern("massPerVolume");
 const dilutions = [`^(?!${powder}$)${dilutionPattern()}$`, `^${powder}$`];
 
-/** The form of a key's value that is a text of one kind for a liquid and of another for a powder. */
+/** The form of a key that reads one kind of text for a liquid and another for a powder. */
 const textOf = (key: KeySchema): KeySchema | undefined =>
   [key, ...(key.anyOf ?? [])].find(({ reads }) => typeof reads === "object" && reads.length === 2);
 
-/** What a key takes for a liquid, or for a powder. */
+/** The rule of a key for a liquid (`of` = 0) or a powder (1). */
 function ruleOf(key: KeySchema, of: number): KeySchema | undefined {
   const text = textOf(key);
   const form = typeof text?.reads === "object" ? text.reads[of] : undefined;
@@ -24,7 +24,7 @@ function ruleOf(key: KeySchema, of: number): KeySchema | undefined {
   };
 }
 
-/** A key without the examples of its texts, which are those of a liquid beside those of a powder. */
+/** A key without the examples of its texts, which mix liquids and powders. */
 function withoutExamples(key: KeySchema): KeySchema {
   const text = textOf(key);
   if (text === undefined) return key;
@@ -40,7 +40,7 @@ const eachKey = <T>(keys: Readonly<Record<string, KeySchema>>, make: (key: KeySc
     }),
   );
 
-/** Of a dye, what its dilution asks of other keys: a liquid is bought by volume, a powder by mass. */
+/** Rules for the other keys of a dye by its dilution: a liquid is bought by volume, a powder by mass. */
 export const byDilution = ({ properties = {}, ...dye }: KeySchema): KeySchema => ({
   ...dye,
   properties: eachKey(properties, withoutExamples),

@@ -1,7 +1,7 @@
 import type { Forms } from "../schema/one-of-forms.js";
 import type { KeySchema } from "./key-schema.js";
 
-/** A map in the forms that it can take; what a form does not have is not offered beside what it needs. */
+/** A map in its possible forms, so that an editor offers only the keys of one form together. */
 export function inForms(map: KeySchema, forms: Forms): KeySchema {
   const choosable = new Set(forms.flatMap(({ keys = [] }) => keys));
   if (choosable.size === 0) return { ...map, anyOf: forms.map(({ needs }) => ({ required: needs })) };

@@ -1,4 +1,4 @@
-/** A node of a JSON Schema, as far as this tool looks into one. */
+/** A node of a JSON Schema; only the keywords used here are typed. */
 export interface JsonSchema {
   readonly type?: string | readonly string[];
   readonly description?: string;

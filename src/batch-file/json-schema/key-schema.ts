@@ -4,20 +4,20 @@ import type { Snippet, TextForm } from "../schema/leaf.js";
 import type { Forms } from "../schema/one-of-forms.js";
 import type { JsonSchema } from "./json-schema.js";
 
-/** A node with what the zod schema says of a key and JSON Schema has no word for. */
+/** A node with what the zod schema says about a key and JSON Schema cannot express. */
 export interface KeySchema extends JsonSchema {
   readonly properties?: { readonly [key: string]: KeySchema };
   readonly additionalProperties?: KeySchema | boolean;
   readonly items?: KeySchema;
   readonly anyOf?: readonly KeySchema[];
-  /** What holds without the key, in words. */
+  /** The default, in words. */
   readonly otherwise?: string;
   readonly reads?: TextForm;
   readonly snippet?: Snippet;
   readonly forms?: Forms;
 }
 
-/** What holds without the key, as written or in words; of a value in several forms, what one of them says. */
+/** The default, as written or in words; for a value in several forms, that of the first form with one. */
 export const defaultOf = (node: KeySchema): unknown =>
   node.default ?? node.otherwise ?? node.anyOf?.map(defaultOf).find((value) => value !== undefined);
 
@@ -33,7 +33,7 @@ export function batchKeySchema(): KeySchema {
       ...properties,
       $schema: {
         type: "string",
-        description: "of a JSON file: the JSON Schema by which an editor checks it; not read",
+        description: "in a JSON file: the JSON Schema that an editor checks it against; otherwise ignored",
         examples: ["./batch.schema.json"],
       },
     },

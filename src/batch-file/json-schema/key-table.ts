@@ -6,17 +6,17 @@ export interface KeyRow {
   /** "tanks.NAME.volume", "orders.ITEM.part" */
   readonly path: string;
   readonly meaning: string;
-  /** As it would be written, or in words; empty where there is none. */
+  /** As written, or in words; empty if there is none. */
   readonly default: string;
   readonly example: string;
-  /** Whether the thing that holds it cannot do without it. */
+  /** Whether its map needs it. */
   readonly required: boolean;
 }
 
 const written = (value: unknown): string =>
   value === undefined ? "" : Array.isArray(value) ? `[${value.map(written).join(", ")}]` : String(value);
 
-/** What a key means, with the words it takes where they are not part of that. */
+/** The description of a key, with its words unless they are already in it. */
 function meaningOf({ description = "", enum: words = [] }: KeySchema): string {
   const names = words.map(String);
   return names.every((word) => description.includes(word)) ? description : `${description}: ${listed(names)}`;
@@ -48,7 +48,7 @@ function walk(node: KeySchema, path: string, required: boolean, rows: KeyRow[]):
   visit(node);
 }
 
-/** Every key of the batch file with what it means, in the order of the schema. */
+/** Every key of the batch file with its meaning, in the order of the schema. */
 export function keyTable(): readonly KeyRow[] {
   const rows: KeyRow[] = [];
   walk(batchKeySchema(), "", false, rows);

@@ -1,23 +1,23 @@
 import type { KeySchema } from "./key-schema.js";
 
-/** A template as editors take it: `${1:6 L}` is a place to fill in, and a text that begins with `^` is typed as it is. */
+/** A template for editors: `${1:6 L}` is a place to fill in, and editors insert a text that begins with `^` as it is. */
 export interface EditorSnippet {
   readonly label: string;
   readonly description: string;
-  /** Else some editors take the text for the first item of a list. */
+  /** Without it some editors insert the text as the first item of a list. */
   readonly type?: "string";
   readonly body: unknown;
 }
 
 const place = (value: unknown, number: number): string => `\${${number}:${value}}`;
 
-/** One value, as it stands in YAML and in JSON alike: a list in brackets, a text in quotes. */
+/** One value that is valid in both YAML and JSON: a list in brackets, a text in quotes. */
 const valueText = (value: unknown): string =>
   Array.isArray(value)
     ? `^[${value.map((one, i) => place(one, i + 1)).join(", ")}]`
     : `^"${place(value, 1)}"`;
 
-/** The template of a value, from its example, or of a map, from those of the keys that it needs. */
+/** The template of a value, from its example, or of a map, from the examples of the keys that it needs. */
 export function snippetOf({
   snippet,
   examples,

@@ -17,15 +17,15 @@ function messageOf(reads: TextForm): string | undefined {
   return only === undefined || others.length > 0 ? undefined : quantityForm(only.kind, only.limits);
 }
 
-/** What the definition of some texts is called: "volume", "volumeOrMass". */
+/** The name of a definition: "volume", "volumeOrMass". */
 const nameOf = (reads: TextForm): string =>
   typeof reads === "string"
     ? reads
     : reads.map(({ kind }, i) => (i === 0 ? kind : `Or${kind[0]!.toUpperCase()}${kind.slice(1)}`)).join("");
 
 /**
- * Definitions that keys refer to: many keys read the same texts. `refer` gives a key that reads texts, with a reference
- * to their pattern and to what to write where one does not match; `made` has the definitions by name.
+ * Shared definitions, as many keys read the same texts. `refer` replaces the pattern and messages of a key by a reference
+ * to a definition; `made` has the definitions by name.
  */
 export function textDefinitions() {
   const made = new Map<string, KeySchema>();

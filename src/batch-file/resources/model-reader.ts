@@ -4,13 +4,13 @@ import type { MeshMeasure } from "../../core/part/mesh-measure.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import { because } from "../source/include.js";
 
-/** Largest model file that is read [bytes]: some ten million triangles. */
+/** Largest model file to read [bytes]: some ten million triangles. */
 export const largestModel = 512 * 1024 * 1024;
 
-/** Bytes of a file, at most `largestModel` + 1 of them needed; rejects, or throws, where it cannot be read. */
+/** Bytes of a file, of which `largestModel` + 1 are enough; rejects or throws if it cannot read the file. */
 export type ReadBytes = (name: string) => Uint8Array | Promise<Uint8Array>;
 
-/** What a model file says of a part; the unit is that of an STL. */
+/** Measures a model file; the unit applies to an STL. */
 export type ReadModel = (file: string, unit?: MeshUnit) => Promise<Outcome<MeshMeasure>>;
 
 async function measured(

@@ -1,6 +1,6 @@
 import type { MeshUnit } from "../../core/part/units.js";
 
-/** Units that a model may be drawn in, as they are written. */
+/** Units of a model, by the words for them. */
 const modelUnits = {
   mm: "mm",
   cm: "cm",
@@ -15,6 +15,6 @@ const modelUnits = {
 /** The words for them. */
 export const modelUnitNames: readonly string[] = Object.keys(modelUnits);
 
-/** The unit that a word stands for. */
+/** The unit that a word names. */
 export const modelUnit = (name: string): MeshUnit | undefined =>
   Object.hasOwn(modelUnits, name) ? modelUnits[name as keyof typeof modelUnits] : undefined;

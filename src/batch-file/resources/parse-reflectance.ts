@@ -15,7 +15,7 @@ const form =
 const fault = (message: string, help = form): Outcome<never> =>
   failed(error("reflectance", [], message, help));
 
-/** Reads a reflectance curve from the text of a CSV file: wavelength in nm, then reflectance of 0 to 1, or in percent where the column says so. */
+/** Reads a reflectance curve from the text of a CSV file: wavelength in nm, then reflectance from 0 to 1, or in percent if the column says so. */
 export function parseReflectance(file: string, text: string): Outcome<Reflectance> {
   const refused = ([first]: readonly Fault[]): Outcome<never> =>
     fault(`${file}, ${first!.message}`, first!.help ?? form);

@@ -7,28 +7,28 @@ import type { Spec } from "../to-batch/complete.js";
 
 type Part = Spec["parts"][string];
 
-/** Share by which a written value may differ from that of the model without a warning. */
+/** Share by which a written value may differ from the model without a warning. */
 const mayDiffer = 0.05 * (1 + 1e-9);
 
-/** A part lighter or heavier than this [g/cm3] is of no plastic: the unit is wrong. Common practice, no source. */
+/** No plastic is lighter or heavier than this [g/cm3]: the unit is wrong. Common practice, no source. */
 const lightest = 0.3;
 const heaviest = 3;
 
-/** Seen in many a good export, and nothing follows from it: `measure` tells them. */
+/** Common in good exports and without effect: only `measure` reports them. */
 const harmless: readonly string[] = ["mesh-flat", "mesh-welded"];
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));
 
-/** Codes of what makes the area of a model another than the part's. */
+/** Codes of faults that make the model's area differ from the part's. */
 const areaDoubts: readonly string[] = ["mesh-open", "mesh-doubled"];
 
-/** What to do about a volume that is needed and not known. */
+/** Help for a volume that is needed but unknown. */
 const byHand = "repair the model, or write mass: 6.4 g or volume: 6.9 cm3 beside it";
 
-/** What to do about bodies that are there twice. */
-const removeBody = "remove the body that is there twice, or write area: and mass: beside the model";
+/** Help for duplicate bodies. */
+const removeBody = "remove the duplicate body, or write area: and mass: beside the model";
 
-/** What to do about a fault of a model, said for a batch file. */
+/** Help for a fault of a model, in terms of the batch file. */
 function helpFor({ code, help }: Fault, mesh: Part["mesh"], trusted: boolean): string {
   if (code === "mesh-unit" && help === undefined) return "leave out unit:";
   if (code === "mesh-unit")
@@ -39,10 +39,10 @@ function helpFor({ code, help }: Fault, mesh: Part["mesh"], trusted: boolean): s
   if (code === "mesh-cavity" || code === "mesh-shared-face")
     return "they are left out of the area; write area: if liquor gets in";
   if (!trusted && help !== undefined) return byHand;
-  return help ?? "dipwright measure says more of the file";
+  return help ?? "run dipwright measure to see more about the file";
 }
 
-/** Faults of the model as they stand in the batch; `needed`: a figure that is not to be trusted is. */
+/** Faults of the model, at their place in the batch. A doubtful figure that the batch needs is an error. */
 function told(
   faults: readonly Fault[],
   part: Part,
@@ -66,7 +66,7 @@ function told(
         path,
         message: `${file}: ${open ? fault.message.replace(volumeDoubted, "") : fault.message}`,
         help: open
-          ? "repair the model, or write area: too; that of the triangles there are is taken"
+          ? "repair the model, or write area: too; the area counts only the triangles in the file"
           : fault.severity === "error"
             ? (fault.help ?? "export the model again")
             : helpFor(fault, part.mesh, !doubt),
@@ -75,8 +75,8 @@ function told(
 }
 
 /**
- * A weighed mass tells the density, so the assumed one gives way; what the mass still shows is a model drawn in
- * another unit.
+ * A weighed mass gives the density, so it is not compared with one from the assumed density; a mass that no plastic
+ * can have still shows a model in the wrong unit.
  */
 function densityFault(
   { mass }: Part,
@@ -91,13 +91,13 @@ function densityFault(
     warning(
       "mesh-density",
       [...path.slice(0, -1), "mass"],
-      `${short(mass.value)} g in the ${short(volumeCm3)} cm3 of ${file} are ${short(density)} g/cm3, which no plastic has`,
+      `${short(mass.value)} g in the ${short(volumeCm3)} cm3 of ${file} make ${short(density)} g/cm3, which no plastic has`,
       "correct mass:, or give the unit of the model, such as unit: inch",
     ),
   ];
 }
 
-/** Values that are written and differ from the model's. */
+/** Warnings of written values that differ from the model's. */
 function differences(
   part: Part,
   of: MeshMeasure,
@@ -140,7 +140,7 @@ function differences(
   ];
 }
 
-/** Mass of a volume at the density of the part's material, which may be assumed. */
+/** Mass of a volume; assumed if the density is. */
 const massOf = (volumeCm3: number, { value, plusMinus, assumed }: Amount): Amount => ({
   value: volumeCm3 * value,
   ...(plusMinus === undefined ? {} : { plusMinus: volumeCm3 * plusMinus }),
@@ -148,8 +148,8 @@ const massOf = (volumeCm3: number, { value, plusMinus, assumed }: Amount): Amoun
 });
 
 /**
- * A part with what its model file says of it: values that are written beside it win. A volume that is not to be
- * trusted is not taken, so mass or volume must be written then.
+ * A part with the figures of its model file; values written beside it win. A volume that cannot be trusted is not used,
+ * so mass or volume must be written then.
  */
 export function partOfModel(
   name: string,

@@ -7,17 +7,17 @@ import type { Entries } from "../to-batch/entries.js";
 import type { ReadModel } from "./model-reader.js";
 import { partOfModel } from "./part-of-model.js";
 
-/** Readers of what a batch file points at, each given by whoever runs the command. Faults carry no path. */
+/** Readers of the files that a batch file names, supplied by the caller. Their faults carry no path. */
 export interface Readers {
-  /** A model file, named as seen from where the command runs. */
+  /** Reads a model file; its name is relative to the working directory. */
   readonly measure?: ReadModel;
-  /** A file of one reflectance curve, named likewise. */
+  /** Reads a file of one reflectance curve, named likewise. */
   readonly reflectance?: (file: string) => Promise<Outcome<Extract<Colour, { kind: "reflectance" }>>>;
 }
 
 /**
- * Fills in what model and reflectance files say; each kind that the spec names must have its reader. `beside` names a
- * file as seen from the place of a path.
+ * Fills in the figures of model and reflectance files; each kind that the spec names must have its reader. `beside`
+ * resolves a file name against the file that a path came from.
  * @internal
  */
 export async function withResources(
@@ -56,6 +56,6 @@ export async function withResources(
   return { spec: { ...spec, parts: withThose(spec.parts, parts), dyes: withThose(spec.dyes, dyes) }, faults };
 }
 
-/** Entries with some of them in another form; the very same where none is. */
+/** Entries with some replaced; the same object if none is. */
 const withThose = <T>(entries: Entries<T>, others: Entries<T>): Entries<T> =>
   Object.keys(others).length === 0 ? entries : { ...entries, ...others };

@@ -31,7 +31,7 @@ const currency = () =>
         error(
           "currency",
           [],
-          "this is no currency code",
+          "this is not a currency code",
           `write the three letters of ISO 4217, such as ${code.length === 3 && meant !== undefined ? meant : "EUR"}`,
         ),
       );
@@ -66,15 +66,19 @@ const build = () => {
     parts: names(part(), "parts by name"),
     shades: names(shade(), "colours that can be ordered, by name"),
     baths: z.array(bath()).meta({ description: "which tank holds which dye" }).optional(),
-    orders: z.array(order()).meta({ description: "what is wanted" }).optional(),
+    orders: z.array(order()).meta({ description: "good parts to make" }).optional(),
     handling: handling().meta({ description: "times and amounts of handling" }).optional(),
     consumables: consumables().meta({ description: "small things that are used up" }).optional(),
     yield: share(
-      { description: "good parts of those started", examples: ["97 %"], default: percent(defaults.yield) },
+      {
+        description: "share of the parts started that come out good",
+        examples: ["97 %"],
+        default: percent(defaults.yield),
+      },
       { positive: true, limits: "above 0 % and up to 100 %" },
     ).optional(),
     rework: share({
-      description: "share of the parts that miss their shade that a second dip saves",
+      description: "share of the off-shade parts that a second dip corrects",
       examples: ["60 %"],
       default: percent(defaults.rework),
     }).optional(),
@@ -82,19 +86,19 @@ const build = () => {
     limits: z
       .strictObject({
         costPerPart: money({
-          description: "most that a good part may cost",
+          description: "highest cost of a good part",
           examples: [3.2],
           otherwise: "no limit",
         }).optional(),
       })
-      .meta({ description: "exceeded: exit status 1" })
+      .meta({ description: "limits; if one is exceeded, the exit status is 1" })
       .optional(),
   });
 };
 
 let built: ReturnType<typeof build> | undefined;
 
-/** The form of a batch file, made when first needed. */
+/** The schema of a batch file, built on first use. */
 export const batchSchema = (): ReturnType<typeof build> => {
   built ??= build();
   return built;

@@ -15,7 +15,7 @@ const kept = () =>
     .strictObject({
       volume: quantity(
         "volume",
-        { description: "volume that is there, measured hot", examples: ["5.6 L"] },
+        { description: "volume in the tank, measured hot", examples: ["5.6 L"] },
         { positive: true },
       ),
       strength: quantity(
@@ -114,20 +114,20 @@ export const bath = () =>
       .optional(),
     every: quantity(
       "time",
-      { description: "how often this batch is repeated, for the bath's life", examples: ["1 d"] },
+      { description: "how often this batch repeats, for the bath's life", examples: ["1 d"] },
       { unit: "d", suggest: ["d", "h"], positive: true },
     ).optional(),
   });
 
-/** Good parts that are wanted. */
+/** Good parts of one kind to make. */
 export const order = () =>
   z.strictObject({
-    part: text({ description: "part that is wanted", examples: ["hook"] }),
-    shade: text({ description: "colour that is wanted", examples: ["coral-light"] }),
+    part: text({ description: "part to dye", examples: ["hook"] }),
+    shade: text({ description: "shade to dye it in", examples: ["coral-light"] }),
     base: text({
-      description: "base that the undyed part has",
+      description: "base of the undyed part",
       examples: ["white"],
       otherwise: "that of the dye's swatches",
     }).optional(),
-    quantity: count({ description: "good parts that are wanted", examples: [120] }),
+    quantity: count({ description: "number of good parts to make", examples: [120] }),
   });

@@ -11,11 +11,14 @@ const blankBuild = () =>
     .strictObject({
       powder: quantity("pricePerMass", { description: "price of fresh powder", examples: ["62.00 /kg"] }),
       refresh: share({
-        description: "share of fresh powder that each build is filled with",
+        description: "share of fresh powder in the fill of each build",
         examples: ["40 %"],
       }),
       packing: share(
-        { description: "mass of the parts over that of all powder in the build", examples: ["10 %"] },
+        {
+          description: "mass of the parts divided by the mass of all powder in the build",
+          examples: ["10 %"],
+        },
         { positive: true, limits: "above 0 % and up to 100 %" },
       ),
       build: quantity(
@@ -23,7 +26,7 @@ const blankBuild = () =>
         { description: "time of a whole build, warm-up and cooling included", examples: ["14 h"] },
         { unit: "h", suggest: ["h", "min"], positive: true },
       ),
-      partsPerBuild: count({ description: "such parts in one build", examples: [180] }),
+      partsPerBuild: count({ description: "number of these parts in one build", examples: [180] }),
       machine: quantity("pricePerTime", {
         description: "price of the printer's time",
         examples: ["9.50 /h"],
@@ -44,11 +47,11 @@ const blankBuild = () =>
 
 const buildKeys = new Set(["powder", "refresh", "packing", "build", "partsPerBuild", "machine", "finishing"]);
 
-/** Whether a map says what a part is printed from, and not what it costs on each base. */
+/** Whether a map says what a part is printed from; else it gives a cost for each base. */
 export const isBuild = (value: unknown): boolean =>
   isMap(value) && Object.keys(value).some((key) => buildKeys.has(key));
 
-/** A union that reads the form which the value looks like, so that only that form's faults are told. */
+/** A union that reads only the form that the value looks like, so that only that form's faults are reported. */
 function chosen<T extends z.ZodUnion>(union: T, formOf: (value: unknown) => number): T {
   const { options } = union._zod.def;
   union._zod.run = (payload, context) => options[formOf(payload.value)]!._zod.run(payload, context);

@@ -11,8 +11,8 @@ export type Report = (
 ) => void;
 
 /**
- * A check over a whole map that runs even where some of its values are at fault (those are undefined then),
- * so that one run tells all.
+ * A check over a whole map that runs even if some of its values have faults (those are undefined then), so that one run
+ * reports all faults.
  */
 export function check<T>(look: (value: Partial<T>, report: Report) => void) {
   const made = z.check<T>((payload) => {

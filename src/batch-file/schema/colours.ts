@@ -4,7 +4,7 @@ import { parseHex } from "../../core/colour/screen/css-colour.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Lab, Reading } from "../../core/model/colour.js";
 import { standardReading } from "../../core/model/defaults.js";
-import { leaf, type Meaning, thing } from "./leaf.js";
+import { leaf, type Meaning, notA } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
 
@@ -36,15 +36,17 @@ export const lab = (meaning: Meaning) =>
           "lab-form",
           [],
           Array.isArray(input) && input.length !== 3
-            ? `three numbers are wanted, ${input.length} are given`
-            : `three numbers are wanted, ${Array.isArray(input) ? "something else is among them" : `${thing(input)} is given`}`,
+            ? `write three numbers; this has ${input.length}`
+            : Array.isArray(input)
+              ? "one of the three is not a number"
+              : notA("a list of three numbers", input),
           labForm,
         ),
       );
     const [l, a, b] = input as [number, number, number];
     return l >= 0 && l <= 100 && Math.abs(a) <= mostAb && Math.abs(b) <= mostAb
       ? done([l, a, b] as const)
-      : failed(error("out-of-range", [], "this is no colour of a surface", labForm));
+      : failed(error("out-of-range", [], "no surface has this colour", labForm));
   });
 
 const hexForm = {
@@ -57,20 +59,30 @@ const hexForm = {
 function readHex(input: unknown): Outcome<string> {
   if (input === null)
     return failed(
-      error("hex-form", [], "nothing is given: a # begins a comment", 'put the colour in quotes: "#d9603b"'),
+      error(
+        "hex-form",
+        [],
+        "the colour is missing: # begins a comment",
+        'put the colour in quotes: "#d9603b"',
+      ),
     );
   const read = typeof input === "string" ? parseHex(input.trim().replace(/^#?/, "#")) : undefined;
   return read === undefined
     ? failed(
-        error("hex-form", [], "this is no colour of three or six hexadecimal digits", hexForm.errorMessage),
+        error(
+          "hex-form",
+          [],
+          "this is not a colour of three or six hexadecimal digits",
+          hexForm.errorMessage,
+        ),
       )
     : done(read);
 }
 
-/** A colour as a screen shows it, handed on as "#rrggbb". */
+/** A colour as a screen shows it; the value is "#rrggbb". */
 export const hex = (meaning: Meaning) => leaf<string>(hexForm, meaning, readHex);
 
-/** The same of a surface: a colour that some reflectance curve has. */
+/** The same, for a surface: the colour must be one that some reflectance curve has. */
 export const surfaceHex = (meaning: Meaning) =>
   leaf<string>(hexForm, meaning, (input) => {
     const read = readHex(input);
@@ -87,5 +99,5 @@ export const reading = (meaning: Meaning) =>
     const read = parseReading(typeof input === "string" ? input : "");
     return read.ok
       ? read
-      : failed(error("reading-form", [], "this names no illuminant and observer", readingForm));
+      : failed(error("reading-form", [], "this is not an illuminant and observer", readingForm));
   });

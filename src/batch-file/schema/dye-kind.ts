@@ -1,10 +1,10 @@
 import { type DyeKind, dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import type { Report } from "./check.js";
 
-/** An amount, whose unit says which kind of dye it is of; as written where its list is at fault elsewhere. */
+/** An amount whose unit says the kind of dye; still as written if its list has a fault elsewhere. */
 type Amount = { readonly of?: DyeKind | undefined } | undefined;
 
-/** What of a dye says its kind. */
+/** The parts of a dye that depend on its kind. */
 interface KindSaid {
   readonly dilution?: { readonly kind: DyeKind } | undefined;
   readonly price?: Amount;
@@ -16,7 +16,7 @@ interface KindSaid {
 type EvidenceItem = { readonly [Key in (typeof evidenceKeys)[number]]?: Amount } | undefined;
 const evidenceKeys = ["yield", "bought", "left", "dumped"] as const;
 
-/** Reports what is given of a liquid for a dye that is a powder, and the other way round. */
+/** Reports values of a liquid for a dye that is a powder, and the other way round. */
 export function checkKinds(dye: KindSaid, report: Report): void {
   const of = dye.dilution?.kind;
   if (of === undefined) return;
@@ -48,7 +48,7 @@ export function checkKinds(dye: KindSaid, report: Report): void {
       report(
         "liquid-or-powder",
         ["uptake", "evidence", i, key],
-        `${key} tells of a ${kind}, and the dye is ${treated}`,
+        `${key} is for a ${kind}, but the dye is ${treated}`,
         `write ${what}, such as ${example}`,
       );
     }

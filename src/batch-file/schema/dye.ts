@@ -13,33 +13,33 @@ import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { checkKinds } from "./dye-kind.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
-import { leaf, type Meaning, thing } from "./leaf.js";
+import { leaf, type Meaning, notA } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
 import { liquidOrPowder, percent, quantity, withRange } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
-/** What a dip has given, in a fresh bath or another. */
+/** The colour that one dip gave. */
 const swatch = () =>
   z
     .strictObject({
       time: quantity(
         "time",
-        { description: "dip time; 0 s for the bare base as it was dyed on", examples: ["30 s"] },
+        { description: "dip time; 0 s for the bare base", examples: ["30 s"] },
         { least: 0, limits: "0 s or more" },
       ),
       strength: quantity(
         "percent",
         {
-          description: "strength of the bath, if it was weakened: tells how strength changes dip times",
+          description: "strength of the bath, if it was not fresh: shows how strength changes dip times",
           examples: ["50 %"],
           default: percent(defaults.swatch.strength),
         },
         { least: 0.05, most: 3, limits: "between 5 % and 300 %" },
       ).optional(),
       temperature: quantity("temperature", {
-        description: "temperature of the bath, if it was another: tells how temperature changes dip times",
+        description: "temperature of the bath, if it was different: shows how temperature changes dip times",
         examples: ["76 °C"],
         otherwise: "that of the dye",
       }).optional(),
@@ -56,7 +56,7 @@ const swatch = () =>
           report(
             "bare-swatch",
             ["strength" in swatch ? "strength" : "temperature"],
-            "a swatch of 0 s is the bare base and was in no bath",
+            "a swatch of 0 s is the bare base, which has not been in a bath",
             "leave out its strength and temperature",
           );
         const given = swatchColours.filter((key) => key in swatch);
@@ -90,11 +90,11 @@ const dilution = (meaning: Meaning) =>
         : failed(
             typeof input === "number"
               ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
-              : error("wrong-type", [], `a dilution is wanted, ${thing(input)} is given`, dilutionForms),
+              : error("wrong-type", [], notA("a dilution", input), dilutionForms),
           ),
   );
 
-/** A dye, liquid or powder, with what is known of its bath. */
+/** A dye, liquid or powder, and its bath. */
 export const dye = () =>
   z
     .strictObject({
@@ -127,7 +127,7 @@ export const dye = () =>
         })
         .meta({
           description:
-            "the bath that swatches, rate, and shades given as time or swatch belong to, where baths are made up otherwise",
+            "the bath in which the swatches were dipped, if the baths of this batch differ; rate, and shades by time or swatch, are for it too",
         })
         .optional(),
       base: text({ description: "base that the swatches were dyed on", examples: ["white"] }).optional(),
@@ -156,7 +156,7 @@ export const dye = () =>
       strengthExponent: number(
         {
           description:
-            "p, where a bath of strength s takes s^-p times as long; only to fix it by hand, swatches with a strength tell it",
+            "p: a bath of strength s takes s^-p times as long; fixes by hand what swatches with a strength show",
           examples: [1.4],
           otherwise: "between 1 and 2, by the law",
         },
@@ -174,12 +174,12 @@ export const dye = () =>
         { kind: "volume", limits: { unit: "mL" } },
         { kind: "mass", limits: {} },
         "write a volume of a liquid, such as 1.5 L, or a mass of a powder, such as 500 g",
-        { description: "what is on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
+        { description: "amount on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
       ).optional(),
       activationEnergy: quantity(
         "energyPerMole",
         {
-          description: "how fast the uptake quickens with heat; the published range is 45 to 117 kJ/mol",
+          description: "how strongly heat speeds up the uptake; the published range is 45 to 117 kJ/mol",
           examples: ["75 kJ/mol"],
           otherwise: `${withRange("energyPerMole", defaults.dye.activationEnergyJPerMol, "kJ/mol")}, assumed`,
         },
@@ -191,13 +191,13 @@ export const dye = () =>
           { kind: "massPerArea", limits: { positive: true } },
           "write mL of concentrate per area, such as 0.03 mL/dm2, or g of powder, such as 0.006 g/dm2",
           {
-            description: "dye that the longest swatch has taken up per area",
+            description: "dye that the longest swatch takes up per area",
             examples: ["0.03 mL/dm2", "0.006 g/dm2"],
-            otherwise: `${withRange("volumePerArea", defaults.dye.uptakeMlPerDm2)}, assumed; of a powder what ${defaults.dye.powderUptakeLiquorMlPerDm2} mL of fresh liquor hold`,
+            otherwise: `${withRange("volumePerArea", defaults.dye.uptakeMlPerDm2)}, assumed; for a powder, the dye in ${defaults.dye.powderUptakeLiquorMlPerDm2} mL of fresh liquor`,
           },
         ),
         uptakeEvidence(),
-        "dye that the longest swatch has taken up per area, or evidence of it",
+        "dye that the longest swatch takes up per area, or evidence of it",
       ).optional(),
       shelfLife: quantity(
         "time",

@@ -17,7 +17,7 @@ import {
   written,
 } from "./quantities.js";
 
-/** So much area [dm²] or mass [kg] of parts by the mL of concentrate or the g of powder. */
+/** Area [dm²] or mass [kg] of parts per mL of concentrate or g of powder. */
 export interface Yield extends LiquidOrPowder {
   readonly per: "area" | "mass";
 }
@@ -29,14 +29,15 @@ const yieldForms: readonly { kind: KindName; of: Yield["of"]; per: Yield["per"];
   { kind: "massPerMass", of: "powder", per: "mass", factor: 1e-3 },
 ];
 
-const yieldHelp = "write 12 m2/L or 40 kg/L of a liquid, 0.5 m2/g or 2 kg/g of a powder";
+const yieldHelp =
+  "write the area or mass that the dye colours: 12 m2/L or 40 kg/L of a liquid, 0.5 m2/g or 2 kg/g of a powder";
 
 function readYield(input: unknown): Outcome<Yield> {
   for (const { kind, of, per, factor } of yieldForms) {
     const read = readQuantity(kind, { positive: true }, input);
     if (read.ok) return done({ value: read.value.value * factor, of, per });
   }
-  return failed(error("yield-form", [], "a yield is what so much dye colours", yieldHelp));
+  return failed(error("yield-form", [], "this is not a yield", yieldHelp));
 }
 
 const uncertain = (without: Pick<Meaning, "default" | "otherwise">) =>
@@ -54,7 +55,7 @@ const dyeAmount = (description: string, example: string) =>
   );
 
 const kinds = ["yield", "bought", "slower"] as const;
-/** Keys beside those that each kind cannot do without and those it may have. */
+/** Keys that each kind needs beside its own, and those it may have. */
 const keysOf = {
   yield: { needs: [], may: ["used", "area"] },
   bought: { needs: ["dyed"], may: ["left", "dumped"] },
@@ -67,7 +68,7 @@ const examples: { readonly [key: string]: string } = {
   area: "area: 35 dm2/kg",
 };
 
-/** What is known of how fast a dye is used up. */
+/** Evidence of how fast dye is used up. */
 export const uptakeEvidence = () =>
   z
     .strictObject({
@@ -78,14 +79,14 @@ export const uptakeEvidence = () =>
           errorMessage: yieldHelp,
         },
         {
-          description: "a supplier's figure or your own: so much area or mass of parts by the amount of dye",
+          description: "area or mass of parts per amount of dye, a supplier's figure or your own",
           examples: ["12 m2/L", "40 kg/L"],
         },
         readYield,
       ).optional(),
       used: share(
         {
-          description: "of a yield: share of the dye that is on parts or rinsed away then",
+          description: "of a yield: share of the dye that ends up on parts or in the rinse",
           examples: ["80 %"],
           default: percent(defaults.evidence.usedShare),
         },
@@ -93,14 +94,14 @@ export const uptakeEvidence = () =>
       ).optional(),
       area: quantity(
         "areaPerMass",
-        { description: "of a yield by mass: area of the parts by their mass", examples: ["35 dm2/kg"] },
+        { description: "of a yield by mass: area per mass of the parts", examples: ["35 dm2/kg"] },
         { positive: true, unit: "dm2/kg", suggest: ["dm2/kg"] },
       ).optional(),
       bought: dyeAmount("dye bought", "1 L").optional(),
-      left: dyeAmount("of it, on the shelf and in the tanks", "200 mL").optional(),
-      dumped: dyeAmount("of it, thrown out with baths", "50 mL").optional(),
+      left: dyeAmount("what is left of it, on the shelf and in the tanks", "200 mL").optional(),
+      dumped: dyeAmount("what was thrown out of it with baths", "50 mL").optional(),
       slower: number(
-        { description: "the same shade takes so many times as long as in the fresh bath", examples: [2] },
+        { description: "how many times as long the same shade takes as in the fresh bath", examples: [2] },
         { above: 0 },
       ).optional(),
       dyed: quantity(
@@ -121,7 +122,7 @@ export const uptakeEvidence = () =>
       refilled: z
         .enum(["none", "water", "fresh"])
         .meta({
-          description: "of a slower bath: with what it was kept at its mark",
+          description: "of a slower bath: what refilled it to its mark",
           default: defaults.evidence.refilled,
         })
         .optional(),
@@ -145,7 +146,9 @@ export const uptakeEvidence = () =>
           return report(
             "evidence-kind",
             other === undefined ? [] : [other],
-            kind === undefined ? "this evidence tells nothing" : "two kinds of evidence stand in one item",
+            kind === undefined
+              ? "this evidence has no yield, bought or slower"
+              : "this item has two kinds of evidence",
             kind === undefined
               ? "add yield: 12 m2/L, or bought: 1 L with dyed: 10 m2, or slower: 2 with dyed: 9 m2 and volume: 6 L"
               : "begin another item with a dash",
@@ -206,7 +209,7 @@ export const dragOutEvidence = () =>
       }),
     );
 
-/** A quantity, or evidence that it is found from. */
+/** A quantity, or evidence of it. */
 export const orEvidence = <Given extends z.ZodType, Item extends z.ZodType>(
   given: Given,
   item: Item,

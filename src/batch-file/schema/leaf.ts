@@ -7,32 +7,32 @@ import type { PatternLimits } from "../../core/quantity/pattern/quantity-pattern
 export interface Meaning {
   readonly description: string;
   readonly examples?: readonly unknown[];
-  /** What holds without the key, as it would be written in the file. */
+  /** The default, as a file writes it. */
   readonly default?: unknown;
-  /** The same where it is a rule or an assumption, in words. */
+  /** The default in words, if it is a rule or an assumption. */
   readonly otherwise?: string;
 }
 
-/** What zod carries for us with an issue of our own. */
+/** Our own data in a custom issue of zod. */
 export interface Told {
   readonly code: string;
   readonly help?: string;
   readonly part?: "key" | "value";
 }
 
-/** The texts that a leaf reads, where a pattern can be made for them: quantities of one of some kinds, or others. */
+/** The texts that a leaf reads, if a pattern can describe them: quantities of some kinds, or others. */
 export type TextForm =
   | "dilution"
   | "surface"
   | readonly { readonly kind: KindName; readonly limits: PatternLimits & { readonly limits?: string } }[];
 
-/** A template that an editor offers, made of the key's example or of those of the keys that a map needs. */
+/** A template that an editor offers, filled with the key's example or those of the keys that a map needs. */
 export interface Snippet {
   readonly label: string;
   readonly description: string;
 }
 
-/** What JSON Schema can say of the values that a leaf reads. */
+/** What JSON Schema can say about the values of a leaf. */
 export interface JsonForm {
   readonly type: string | readonly string[];
   readonly reads?: TextForm;
@@ -42,30 +42,31 @@ export interface JsonForm {
   readonly [rule: string]: unknown;
 }
 
-/** "a list", "a text": what kind of thing stands in the file. */
-export const thing = (value: unknown): string =>
-  value === null || value === undefined
-    ? "nothing"
-    : Array.isArray(value)
-      ? "a list"
-      : typeof value === "object"
-        ? "a map"
-        : typeof value === "string"
-          ? "a text"
-          : typeof value === "boolean"
-            ? `${value}`
-            : "a number";
+/** "a list", "a text", "true" */
+const thing = (value: unknown): string =>
+  Array.isArray(value)
+    ? "a list"
+    : typeof value === "object"
+      ? "a map"
+      : typeof value === "string"
+        ? "a text"
+        : typeof value === "boolean"
+          ? `${value}`
+          : "a number";
 
+/** "this is a list, not a volume" */
+export const notA = (wanted: string, value: unknown): string =>
+  value === null || value === undefined ? `${wanted} is missing` : `this is ${thing(value)}, not ${wanted}`;
 /**
- * One value of the file, read by a function that returns a value or faults. A fault does not stop the rest
- * from being checked: the value is then undefined.
+ * One value of the file, read by a function that returns a value or faults. After a fault the value is undefined and
+ * checking goes on.
  */
 export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknown) => Outcome<T>) => {
   const read = rememberWords(reader);
   return (
     z
       .unknown()
-      // As meta(), which would copy each of the hundred leaves of a file.
+      // Like meta(), which would copy each of the hundred leaves of a file.
       .register(z.globalRegistry, { ...form, ...meaning } as Record<string, unknown>)
       .transform((input, ctx): T => {
         const tell = (code: string, message: string, help: string | undefined): T => {
@@ -73,7 +74,7 @@ export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknow
             code: "custom",
             message,
             input,
-            // A map may be what another option of a union takes: that one's faults are then the ones to tell.
+            // Another option of a union may read a map; zod must then try it and report its faults.
             continue: typeof input !== "object" || input === null,
             params: { code, help } satisfies Record<keyof Omit<Told, "part">, unknown>,
           });
@@ -88,7 +89,7 @@ export const leaf = <T>(form: JsonForm, meaning: Meaning, reader: (input: unknow
   );
 };
 
-/** Texts that a leaf remembers: a sweep reads the same ones a thousand times. */
+/** Most texts that a leaf caches: a sweep reads the same ones a thousand times. */
 const mostWords = 64;
 
 function rememberWords<T>(reader: (input: unknown) => Outcome<T>): (input: unknown) => Outcome<T> {

@@ -1,6 +1,6 @@
 /**
- * A form that a map can take: keys that it needs, and those that it may have among the ones that not every form has;
- * absent where every form has every key.
+ * A possible form of a map: the keys that it needs, and those of the keys not shared by all forms that it may have;
+ * `keys` is absent if all forms share all keys.
  */
 export interface Form {
   readonly needs: readonly string[];
@@ -10,7 +10,7 @@ export interface Form {
 /** The forms of a map, for editors; the reader checks them in its own words. */
 export type Forms = readonly Form[];
 
-/** One of some keys, and never two of them. */
+/** Exactly one of some keys. */
 export const oneOfKeys = (keys: readonly string[]): { readonly forms: Forms } => ({
   forms: keys.map((key) => ({ needs: [key], keys: [key] })),
 });

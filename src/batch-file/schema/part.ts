@@ -6,12 +6,12 @@ import { listed } from "../issues/nearest.js";
 import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { blank } from "./blank.js";
 import { check } from "./check.js";
-import { leaf, thing } from "./leaf.js";
+import { leaf, notA } from "./leaf.js";
 import type { Forms } from "./one-of-forms.js";
 import { count, text } from "./plain-values.js";
 import { quantity, written } from "./quantities.js";
 
-// A leaf, since zod takes the first branch of a union once a plain enum in another is at fault.
+// A leaf, since a fault in a plain enum would make zod report the first branch of the union instead.
 const modelUnitLeaf = () =>
   leaf<MeshUnit>(
     { type: "string", enum: modelUnitNames, errorMessage: `write ${listed(modelUnitNames)}` },
@@ -27,7 +27,9 @@ const modelUnitLeaf = () =>
             error(
               "unknown-word",
               [],
-              `${typeof input === "string" ? input : thing(input)} is no unit of a model`,
+              typeof input === "string"
+                ? `${input} is not a unit of a model`
+                : notA("a unit of a model", input),
               `write ${listed(modelUnitNames)}`,
             ),
           )
@@ -49,11 +51,11 @@ const mesh = () =>
     ])
     .meta({
       description:
-        "model file, STL or 3MF, that gives area and volume, and by the density the mass; relative to this file",
+        "model file, STL or 3MF, relative to this file; gives area and volume, and mass by the density",
       examples: ["models/hook.stl", { file: "models/hook.stl", unit: "inch" }],
     });
 
-/** What a part has to give where no model file does. */
+/** What a part needs without a model file. */
 const givenKeys = ["mass", "area"] as const;
 
 /** A kind of part that is dyed. */
@@ -79,7 +81,7 @@ export const part = () =>
       density: quantity(
         "density",
         {
-          description: "density of the material: mass from the volume of a model, or volume from the mass",
+          description: "density of the material; gives mass from a model's volume, or volume from mass",
           examples: ["0.93 g/cm3"],
           otherwise: `${written("density", defaults.part.densityGPerCm3)}, sintered nylon, assumed`,
         },
@@ -87,7 +89,7 @@ export const part = () =>
       ).optional(),
       blank: blank().optional(),
       perLoad: count({
-        description: "most that one load may hold in any tank",
+        description: "most parts in one load, in any tank",
         examples: [24],
         otherwise: "no limit of the part itself",
       }).optional(),

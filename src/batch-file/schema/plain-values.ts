@@ -1,16 +1,16 @@
 import { done, error, failed } from "../../core/fault.js";
 import { magnitudeFault } from "../../core/quantity/magnitude.js";
 import { numberFault, ungrouped } from "../../core/quantity/parse/number-text.js";
-import { leaf, type Meaning, thing } from "./leaf.js";
+import { leaf, type Meaning, notA } from "./leaf.js";
 
 /** A character that moves the cursor or colours a terminal; line ends and tabs are white space. */
 const isControl = (character: string): boolean => /\p{Cc}/u.test(character) && !/\s/.test(character);
 
-/** A text that is more than white space, without control characters but line ends and tabs. */
+/** Characters of a text: no control characters but line ends and tabs. */
 const printable = "[^\\u0000-\\u0008\\u000e-\\u001f\\u007f-\\u009f]*";
 const textPattern = `^(?=[\\s\\S]*\\S)${printable}$`;
 
-/** A text or a number that stands for a name; line ends and tabs in it are made single spaces. */
+/** A text, or a number as a name; line ends and tabs in it become single spaces. */
 export const text = (meaning: Meaning) =>
   leaf<string>(
     { type: ["string", "number"], pattern: textPattern, errorMessage: example(meaning) },
@@ -21,7 +21,7 @@ export const text = (meaning: Meaning) =>
           error(
             "control-character",
             [],
-            "the text holds a control character",
+            "the text contains a control character",
             "write letters, digits and signs only",
           ),
         );
@@ -35,7 +35,7 @@ export const text = (meaning: Meaning) =>
             error(
               "wrong-type",
               [],
-              `a text is wanted, ${input === "" ? "nothing" : thing(input)} is given`,
+              notA("a text", typeof input === "string" ? undefined : input),
               example(meaning),
             ),
           );
@@ -44,7 +44,7 @@ export const text = (meaning: Meaning) =>
 
 const example = (meaning: Meaning): string => `write a text such as ${meaning.examples?.[0] ?? "name"}`;
 
-/** Between which values a number lies. */
+/** The limits of a number. */
 export interface Range {
   readonly above?: number;
   readonly from?: number;
@@ -71,7 +71,7 @@ export const number = (meaning: Meaning, range: Range) => {
     const comma = typeof input === "string" ? numberFault(input, []) : undefined;
     if (comma?.code === "decimal-comma") return failed(comma);
     if (typeof input !== "number" || !Number.isFinite(input))
-      return failed(error("wrong-type", [], `a plain number is wanted, ${thing(input)} is given`, help));
+      return failed(error("wrong-type", [], notA("a plain number", input), help));
     const size = magnitudeFault(input, [], help);
     if (size !== undefined) return failed(size);
     return within(input, range)
@@ -80,13 +80,13 @@ export const number = (meaning: Meaning, range: Range) => {
   });
 };
 
-/** What to write in place of a text that begins with a whole number; thousands may be parted in it. */
+/** What to write in place of a text that begins with a whole number, such as "1,200 pcs". */
 function countHelp(input: unknown): string | undefined {
   const number =
     typeof input === "string" ? /^\s*\d[\d.,'’_ \u00a0\u202f]*/.exec(input)?.[0].trim() : undefined;
   if (number === undefined) return undefined;
   const whole = ungrouped(number) ?? ungrouped(number.replaceAll(".", ","));
-  if (whole !== undefined) return `thousands are not parted: write ${whole}`;
+  if (whole !== undefined) return `do not separate thousands: write ${whole}`;
   return /^\d+$/.test(number) ? `write the number alone: ${Number(number)}` : undefined;
 }
 
@@ -100,7 +100,9 @@ export const count = (meaning: Meaning) => {
           error(
             typeof input === "number" ? "out-of-range" : "wrong-type",
             [],
-            `a whole number from 1 is wanted, ${typeof input === "number" ? input : thing(input)} is given`,
+            typeof input === "number"
+              ? `this is ${input}, not a whole number from 1`
+              : notA("a whole number from 1", input),
             countHelp(input) ?? help,
           ),
         ),
@@ -128,9 +130,9 @@ export const date = (meaning: Meaning) =>
     const parts = typeof input === "string" ? /^(\d{4})-(\d\d)-(\d\d)$/.exec(input.trim()) : null;
     const [year, month, day] =
       parts === null ? [0, 0, 0] : [Number(parts[1]), Number(parts[2]), Number(parts[3])];
-    if (parts === null) return failed(error("date", [], "this is no date", dateForm.errorMessage));
+    if (parts === null) return failed(error("date", [], "this is not a date", dateForm.errorMessage));
     if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month))
-      return failed(error("date", [], "there is no such day", dateForm.errorMessage));
+      return failed(error("date", [], "this day does not exist", dateForm.errorMessage));
     return done(parts[0]);
   });
 
@@ -140,11 +142,11 @@ const timeForm = {
   errorMessage: "write hours and minutes, such as 08:00 or 13:30",
 };
 
-/** A time of day, handed on as minutes after midnight. */
+/** A time of day; the value is in minutes after midnight. */
 export const timeOfDay = (meaning: Meaning) =>
   leaf<number>(timeForm, meaning, (input) => {
     const parts = typeof input === "string" ? /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(input.trim()) : null;
     return parts === null
-      ? failed(error("time-of-day", [], "this is no time of day", timeForm.errorMessage))
+      ? failed(error("time-of-day", [], "this is not a time of day", timeForm.errorMessage))
       : done(Number(parts[1]) * 60 + Number(parts[2]));
   });

@@ -4,36 +4,31 @@ import { kindOf } from "../../core/quantity/kinds.js";
 import { exampleOf, type ParseOptions, parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
 import { formatQuantity } from "../../core/quantity/text/format-quantity.js";
-import { leaf, type Meaning, thing } from "./leaf.js";
+import { leaf, type Meaning, notA } from "./leaf.js";
 
-/** A quantity of the spec; `assumed` where nobody gave it. */
+/** A quantity of the spec; `assumed` if the user did not give it. */
 export interface Amount extends Quantity {
   readonly assumed?: boolean;
-  /** Of one found from evidence: variance left of the assumed figure's own, and the 95 % interval. */
+  /** Of a quantity found from evidence: the share of the assumed variance that is left, and the 95 % interval. */
   readonly assumedShare?: number;
   readonly interval95?: readonly [number, number];
 }
 
 export interface Limits extends ParseOptions {
-  /** More than nothing. */
+  /** Above 0. */
   readonly positive?: boolean;
   readonly least?: number;
   readonly most?: number;
-  /** How the limits are said: "between 0 % and 100 %". */
+  /** The limits in words: "between 0 % and 100 %". */
   readonly limits?: string;
 }
 
-/** Reads a quantity and holds it against its limits. */
+/** Reads a quantity and checks its limits. */
 export function readQuantity(kind: KindName, limits: Limits, input: unknown): Outcome<Quantity> {
   const what = kindOf(kind).what;
   if (typeof input !== "string" && typeof input !== "number")
     return failed(
-      error(
-        "wrong-type",
-        [],
-        `${what} is wanted, ${thing(input)} is given`,
-        `write ${what} such as ${exampleOf(kind, limits.suggest)}`,
-      ),
+      error("wrong-type", [], notA(what, input), `write ${what} such as ${exampleOf(kind, limits.suggest)}`),
     );
   const outcome = parseQuantity(kind, String(input), limits);
   if (!outcome.ok) return outcome;
@@ -53,17 +48,17 @@ export function readQuantity(kind: KindName, limits: Limits, input: unknown): Ou
   return outcome;
 }
 
-/** A value as the file would have it. */
+/** A value as a file writes it. */
 export const written = (
   kind: KindName,
   value: number,
   units?: { readonly from?: string; readonly to?: string },
 ): string => formatQuantity(kind, { value }, units);
 
-/** A fraction as the file would have it. */
+/** A fraction as a file writes it. */
 export const percent = (fraction: number): string => written("percent", fraction, { to: "%" });
 
-/** A figure with its range, as the file would have it. */
+/** A figure with its range, as a file writes it. */
 export const withRange = (
   kind: KindName,
   { value, relative }: { readonly value: number; readonly relative: number },
@@ -97,12 +92,12 @@ export const money = (meaning: Meaning) =>
     (input) => readQuantity("amount", {}, input),
   );
 
-/** A quantity that a liquid dye has in one kind and a powder in another. */
+/** A quantity of one kind for a liquid dye and of another for a powder. */
 export interface LiquidOrPowder extends Amount {
   readonly of: "liquid" | "powder";
 }
 
-/** Reads the one or the other by its unit. */
+/** Reads the quantity of a liquid or of a powder; its unit says which. */
 export const liquidOrPowder = (
   liquid: { kind: KindName; limits: Limits },
   powder: { kind: KindName; limits: Limits },

@@ -5,13 +5,13 @@ import { batchSchema, type RawSpec } from "./batch.js";
 
 type Data = Readonly<Record<string, unknown>>;
 
-/** Data that were read without a fault, and what was read. */
+/** Data without a fault, and the values read from them. */
 export interface ReadData {
   readonly data: Data;
   readonly raw: RawSpec;
 }
 
-/** Data of a batch as read, with every value that is at fault undefined, and the issues. */
+/** The values read from a batch, undefined where they have a fault, and the issues. */
 interface Sections {
   readonly value: PartlyRead;
   readonly issues: readonly z.core.$ZodIssue[];
@@ -21,8 +21,8 @@ interface Sections {
 const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
 
 /**
- * What a batch's data are read as. Lists, maps and named entries that are the very same as in data that were read
- * before are not read again.
+ * Reads the data of a batch. Lists, maps and named entries that are the same objects as in data read before (`like`) are
+ * not read again.
  */
 export function readSections(data: Data, like?: ReadData): Sections {
   if (like === undefined) return readAll(data);
@@ -36,7 +36,7 @@ export function readSections(data: Data, like?: ReadData): Sections {
   return { value: joined(data, value, like), issues };
 }
 
-/** Zod's public parsers do not give what was read where there is an issue; the checks of names need it. */
+/** Zod's public parsers return no values if there is an issue, but the checks of names need them. */
 function readAll(data: Data): Sections {
   // Compiling the schema takes longer than one batch.
   const context = { async: false, jitless: true } as const;
@@ -56,7 +56,7 @@ function without(entries: Data, before: Data): Data {
   return others;
 }
 
-/** What was read now and before, in the order in which all of it would be read now. */
+/** The values read now and before, in the order of the schema. */
 function joined(data: Data, now: PartlyRead, { data: before, raw }: ReadData): PartlyRead {
   const [read, known] = [now as Data, raw as Data];
   const all: Record<string, unknown> = {};

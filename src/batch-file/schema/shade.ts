@@ -44,14 +44,14 @@ export const shade = () =>
           report(
             "shade-target",
             [],
-            "the shade does not say which colour is wanted",
+            "the shade has no colour",
             "add one of time: 30 s, swatch: 180 s, lab: [57.0, 54.1, 30.2] or hex",
           );
         else if (given.length > 1)
           report(
             "shade-target",
             [given[1]!],
-            `the shade says what is wanted in ${given.length} ways: ${given.join(", ")}`,
+            `the shade gives its colour in ${given.length} ways: ${given.join(", ")}`,
             "keep one of them",
             "key",
           );

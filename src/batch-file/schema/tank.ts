@@ -4,22 +4,22 @@ import { defaults } from "../../core/model/defaults.js";
 import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { check } from "./check.js";
-import { leaf, thing } from "./leaf.js";
+import { leaf, notA } from "./leaf.js";
 import { count } from "./plain-values.js";
 import { money, percent, quantity, share, written } from "./quantities.js";
 
-/** Price and life of a thing that wears out. */
+/** Price and life of equipment. */
 const equipment = () =>
   z
     .strictObject({
-      price: money({ description: "price of the thing", examples: [140.0] }),
+      price: money({ description: "price of the equipment", examples: [140.0] }),
       life: quantity(
         "time",
-        { description: "hours of use after which it is worn out", examples: ["1500 h"] },
+        { description: "hours of use until it is worn out", examples: ["1500 h"] },
         { unit: "h", suggest: ["h", "d"], positive: true },
       ),
     })
-    .meta({ description: "what the thing costs, spread over the hours that it lasts" });
+    .meta({ description: "cost of the equipment, spread over the hours that it lasts" });
 
 const surfaceForms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
 
@@ -51,7 +51,7 @@ export const tank = () =>
         (input) =>
           typeof input === "string" || typeof input === "number"
             ? parseSurface(String(input))
-            : failed(error("wrong-type", [], `a surface is wanted, ${thing(input)} is given`, surfaceForms)),
+            : failed(error("wrong-type", [], notA("a surface", input), surfaceForms)),
       ).optional(),
       wallArea: quantity(
         "area",
@@ -105,7 +105,7 @@ export const tank = () =>
             "capacity",
             ["capacity"],
             `the capacity of ${describeQuantity("volume", capacity)} is not more than the working volume of ${describeQuantity("volume", volume)}`,
-            "capacity is to the brim, volume is what is filled: leave room for the parts",
+            "capacity is the volume to the brim, volume the working volume: leave room for the parts",
           );
       }),
     );

@@ -10,7 +10,7 @@ import { money, percent, quantity, share, withRange, written } from "./quantitie
 
 const unpriced = "costs nothing, and the cost sheet says so";
 
-/** What the workshop pays. */
+/** Prices that the workshop pays. */
 export const rates = () =>
   z.strictObject({
     electricity: quantity("pricePerEnergy", {
@@ -29,7 +29,7 @@ export const rates = () =>
       otherwise: unpriced,
     }).optional(),
     disposal: quantity("pricePerVolume", {
-      description: "price of taking spent liquor away",
+      description: "price of spent-liquor disposal",
       examples: ["0.60 /L"],
       otherwise: unpriced,
     }).optional(),
@@ -143,12 +143,12 @@ export const handling = () =>
         const shortest = handling.shortest?.value ?? usual.shortestSeconds;
         const longest = handling.longest?.value ?? usual.longestSeconds;
         if (unread || shortest < longest) return;
-        const unsaid = (key: "shortest" | "longest"): string =>
-          handling[key] === undefined ? ", where none is given," : "";
+        const unlessGiven = (key: "shortest" | "longest"): string =>
+          handling[key] === undefined ? " (default)" : "";
         report(
           "dip-limits",
           [handling.longest === undefined ? "shortest" : "longest"],
-          `the longest dip of ${shortNumber(longest)} s${unsaid("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${unsaid("shortest").replace(/,$/, "")}`,
+          `the longest dip of ${shortNumber(longest)} s${unlessGiven("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${unlessGiven("shortest")}`,
           handling.longest === undefined
             ? `add longest: with a longer time than shortest, such as ${shortNumber(2 * shortest)} s`
             : handling.shortest === undefined
@@ -202,7 +202,7 @@ export const pricing = () =>
         default: percent(defaults.pricing.tax),
       }).optional(),
       ending: number(
-        { description: "prices are rounded up to the next amount that ends so", examples: [0.9] },
+        { description: "prices are rounded up to the next amount with this ending", examples: [0.9] },
         { from: 0 },
       ).optional(),
     })

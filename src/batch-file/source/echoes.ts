@@ -4,7 +4,7 @@ import type { Path } from "./source.js";
 const joined = (path: Path): string => path.join("\n");
 
 /**
- * Without what only follows from another fault: a key that is missing because it is misspelt.
+ * Drops faults that follow from another one: a key that is missing because it is misspelt.
  */
 export function withoutEchoes(faults: readonly PartFault[]): PartFault[] {
   const told = new Set<string>();

@@ -7,23 +7,23 @@ import { asMerged, type Merged, merge } from "./merge.js";
 import { readSource } from "./read-source.js";
 import type { Source } from "./source.js";
 
-/** Text of a file; rejects, or throws, where it cannot be read. */
+/** Returns the text of a file; rejects or throws if it cannot read the file. */
 export type ReadFile = (name: string) => string | Promise<string>;
 
-/** The name of a file that is written in another file, as seen from where the command runs. */
+/** Resolves a file name written in another file against that file. */
 export const besides = (file: string, name: string): string =>
   isAbsolute(name) ? normalize(name) : join(dirname(file), name);
 
 interface Gathered {
   readonly merged?: Merged;
-  /** The included files by name, in their order; absent where there are none. */
+  /** The included files by name, in their order; absent if there are none. */
   readonly included?: string;
-  /** Whether every file that is included could be read: names may be missing where not. */
+  /** Whether every included file could be read; if not, names may be missing. */
   readonly whole: boolean;
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Names of the files that a source includes, with the place of each; wrong forms are reported. */
+/** Names of the files that a source includes, with their indices; reports wrong forms. */
 function includesOf(
   source: Source,
   diagnostics: Diagnostic[],
@@ -54,13 +54,13 @@ export const because = (cause: unknown): string => {
   return "it cannot be read";
 };
 
-/** What came of an included file: its data, or why it could not be read. */
+/** An included file, or the error of reading it. */
 type Included = { readonly missing: unknown } | Awaited<ReturnType<typeof readSource>>;
 
-/** Files, and lists of files, that are kept; a workshop has a handful. */
+/** Most files, and lists of files, to cache; a workshop has a handful. */
 const mostFiles = 256;
 
-/** Files that batches include: each is read once, and those that come before a batch are joined once for each list. */
+/** Cache of included files: each is read once, and each list of files is joined once. */
 export class IncludedFiles {
   private readonly files = new Map<string, Promise<Included>>();
   private readonly joined = new Map<
@@ -95,8 +95,8 @@ export class IncludedFiles {
 }
 
 /**
- * Reads a file with all it includes, each once however often it is named; the parts of included files come
- * in the order of the include lists, then those of the file itself.
+ * Reads a file with its includes, each file once however often it is named. Included files come first, in the order of
+ * the include lists; the file itself comes last.
  */
 export async function gather(
   name: string,

@@ -1,9 +1,9 @@
 import { isMap } from "./is-map.js";
 
 /**
- * Data of a JSON text with its depth and whether every key stands once in its object, or undefined where
- * the text is no JSON. JSON.parse keeps the last of two equal keys in silence: one scan counts the colons
- * outside strings, which must be as many as there are keys in the data.
+ * Data of a JSON text with its depth and whether every key is unique in its object; undefined if the text is not JSON.
+ * JSON.parse silently keeps the last of two equal keys, so one scan counts the colons outside strings: their count must
+ * equal the number of keys in the data.
  */
 export function jsonShape(text: string): { plain: unknown; depth: number; unique: boolean } | undefined {
   let depth = 0;

@@ -1,18 +1,18 @@
-/** One step of a key path: a name or the number of a list item, and where it stands in the text. */
+/** One step of a key path: a name or the number of a list item, and its place in the text. */
 export interface Step {
   readonly name: string;
   readonly start: number;
   readonly end: number;
 }
 
-/** A key path up to its equals sign, or where it cannot be read on. */
+/** A key path up to its equals sign, or the place of its fault. */
 export type KeyPath =
   | { readonly ok: true; readonly steps: readonly Step[]; readonly equals: number }
   | { readonly ok: false; readonly at: number; readonly why: "no-equals" | "open-quote" | "after-quote" };
 
 /**
- * Reads `key.path` up to its equals sign. A name that holds a dot or an equals sign stands in quotes, or has a
- * backslash before that sign; within quotes a backslash goes before a quote or another backslash.
+ * Reads `key.path` up to its equals sign. A name that contains a dot or an equals sign is in quotes, or has a backslash
+ * before that sign; within quotes a backslash escapes a quote or another backslash.
  * @example
  * readKeyPath('parts."clip v1.2".mass=5 g').steps[1].name // => "clip v1.2"
  * readKeyPath("parts.clip v1\\.2.mass=5 g").steps[1].name // => "clip v1.2"
@@ -50,7 +50,7 @@ export function readKeyPath(text: string): KeyPath {
 }
 
 /**
- * A key path as it would be written.
+ * Writes a key path.
  * @example
  * keyPathText(["parts", "clip v1.2", "mass"]) // => 'parts."clip v1.2".mass'
  */

@@ -6,7 +6,7 @@ export interface Lines {
   span(start: number, end: number): Span;
 }
 
-/** Finds lines in a text; the table of lines is made when first needed. */
+/** Finds lines in a text; builds the table of lines on first use. */
 export function linesOf(file: string, text: string): Lines {
   let starts: number[] | undefined;
   const table = (): number[] => {

@@ -5,13 +5,13 @@ import type { Source } from "./source.js";
 
 type Data = Record<string, unknown>;
 
-/** Data of one or more files with the way back to them. */
+/** Data of one or more files, with the place of each value. */
 export interface Merged {
   readonly data: Data;
   readonly origin: Origin;
 }
 
-/** One file as merged data, without its list of includes, which are read by now, and its schema, which is for editors. */
+/** One file as merged data, without `include`, which is already read, and `$schema`, which is for editors. */
 export function asMerged(source: Source): Merged {
   const data = { ...(source.plain as Data) };
   delete data.include;
@@ -23,8 +23,8 @@ const at = (origin: Origin, key: string | number): Origin =>
   origin.children?.get(key) ?? { source: origin.source, path: [...origin.path, key] };
 
 /**
- * Joins what an included file holds with what comes after it: maps key by key, lists one behind the other;
- * anything given twice is an error that names both places.
+ * Joins the data of an included file with the data after it: maps key by key, lists one after the other. A value defined
+ * in both is an error that shows both places.
  */
 export function merge(first: Merged, second: Merged): { merged: Merged; diagnostics: Diagnostic[] } {
   const diagnostics: Diagnostic[] = [];

@@ -1,7 +1,7 @@
 import type { Span } from "../../diagnostics/diagnostic.js";
 import type { Part, Path, Source } from "./source.js";
 
-/** Where a part of the merged data came from: one place in one source, or part by part. */
+/** Where a part of the merged data came from: one place in one source, or a place for each child. */
 export interface Origin {
   readonly source: Source;
   readonly path: Path;

@@ -14,7 +14,7 @@ import type { Path, Source } from "./source.js";
 /** An option that changes values of a batch: `--set key.path=value`. */
 export type OverrideOption = "--set" | "--vary";
 
-/** One change of the batch, read and ready to be carried out on any batch. */
+/** One change, ready to apply to any batch. */
 export interface Override {
   readonly option: OverrideOption;
   /** "tanks.six.volume=6 L" */
@@ -37,13 +37,13 @@ const fault = (
   spans: [linesOf(option, text).span(start, end)],
 });
 
-/** Maps whose keys are names of the user's: a name must be defined before a key below it is set. */
+/** Maps whose keys are the user's names: a name must be defined before a key below it is set. */
 const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
 
 const isObject = (value: unknown): value is Record<string, unknown> | unknown[] =>
   typeof value === "object" && value !== null;
 
-/** The value of an argument, with its places in the argument. */
+/** Reads the value of an argument; its places are places in the argument. */
 async function argumentValue(
   option: OverrideOption,
   text: string,
@@ -78,10 +78,8 @@ export async function readOverride(
           { option, text },
           path.at,
           path.why === "open-quote" ? text.length : path.at + 1,
-          path.why === "open-quote"
-            ? "a quote is opened here and not closed"
-            : "a dot or = is wanted after a quoted name",
-          `a name with a dot in it stands whole in quotes: ${option} 'parts."clip v1.2".mass=5 g'`,
+          path.why === "open-quote" ? "this quote is not closed" : "a quoted name needs a dot or = after it",
+          `put a name that contains a dot in quotes: ${option} 'parts."clip v1.2".mass=5 g'`,
         ),
       ],
     };
@@ -92,7 +90,7 @@ export async function readOverride(
           { option, text },
           0,
           text.length,
-          "no key or no value",
+          "the key or the value is missing",
           `write ${option} key.path=value, such as ${option} tanks.six.volume='6 L'`,
         ),
       ],
@@ -126,8 +124,7 @@ export async function readOverride(
 }
 
 /**
- * Carries out one change: a list item is named by its number from 0, and the path up to its last key must lead
- * somewhere.
+ * Applies one change. A list item is named by its number from 0, and all of the path but its last key must exist.
  */
 export function applyOverride(
   merged: Merged,
@@ -151,7 +148,7 @@ export function applyOverride(
         change,
         start,
         end,
-        `${step === "" ? "nothing" : step} is no item of this list`,
+        step === "" ? "the item number is empty" : `this list has no item ${step}`,
         data.length === 0
           ? "the list is empty"
           : `items count from 0: ${namesTo(depth)}.0 is ${
@@ -169,8 +166,10 @@ export function applyOverride(
         start,
         end,
         isObject(data)
-          ? `${step === "" ? "an empty name" : step} is not defined here`
-          : "there are no keys below this value",
+          ? step === ""
+            ? "the name is empty"
+            : `${step} is not defined here`
+          : "this value has no keys",
         near !== undefined
           ? `did you mean ${near}?`
           : known.length > 0 && known.length <= 12

@@ -9,7 +9,7 @@ import { jsonShape } from "./json-shape.js";
 import { type Lines, linesOf } from "./lines.js";
 import type { Path, Source } from "./source.js";
 
-/** Largest file that is read [bytes]. */
+/** Largest file to read [bytes]. */
 export const largest = 4 * 1024 * 1024;
 
 interface Read {
@@ -17,7 +17,7 @@ interface Read {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Entries of one list or map that are read; checking more at once is beyond the schema library. */
+/** Most entries in one list or map; the schema library cannot check more at once. */
 const mostEntries = 20_000;
 
 /** The first list or map that has too many entries. */
@@ -36,7 +36,7 @@ const refused = (code: string, message: string, help: string, lines: Lines, at: 
   diagnostics: [{ code, severity: "error", message, help, spans: [lines.span(at, at + 1)] }],
 });
 
-/** `tree` is asked for when the first place is. */
+/** Calls `tree` only when the first place is needed. */
 function sourceOf(
   name: string,
   text: string,
@@ -57,7 +57,7 @@ function sourceOf(
   };
 }
 
-/** A file whose lists and maps have at most so many entries as can be checked. */
+/** Refuses a file with more entries in a list or map than can be checked. */
 function notCrowded(read: Read): Read {
   const { source } = read;
   const path = source && crowded(source.plain);
@@ -68,28 +68,28 @@ function notCrowded(read: Read): Read {
         code: "too-many",
         severity: "error",
         message: `${path.length === 0 ? "the file" : path.join(".")} has more than 20,000 entries`,
-        help: "part it into several files",
+        help: "split it into several files",
         spans: [source.locate(path, "key")],
       },
     ],
   };
 }
 
-/** A file of another kind may have a million faults: the first of them, and how many are left out. */
+/** Keeps the first faults and counts the rest: a file of another kind may have a million. */
 function firstOf({ source, diagnostics }: Read): Read {
   const more = diagnostics.length - mostFaults;
   if (more <= 0) return source === undefined ? { diagnostics } : { source, diagnostics };
   const last: Diagnostic = {
     code: "more-faults",
     severity: "error",
-    message: `${more} more faults of this file are not told`,
-    help: "mend those above first; is it a batch file?",
+    message: `${more} more faults are not shown`,
+    help: "correct those above first; is this a batch file?",
     spans: diagnostics[mostFaults]!.spans,
   };
   return { diagnostics: [...diagnostics.slice(0, mostFaults), last] };
 }
 
-/** Reads one file: YAML, or JSON where the name ends in .json. */
+/** Reads one file: YAML, or JSON if the name ends in .json. */
 export const readSource = async (name: string, given: string): Promise<Read> =>
   notCrowded(firstOf(await readWhole(name, given)));
 
@@ -98,12 +98,18 @@ async function readWhole(name: string, given: string): Promise<Read> {
   const lines = linesOf(name, text);
   const bytes = text.length > largest ? text.length : new TextEncoder().encode(text).length;
   if (bytes > largest)
-    return refused("too-large", "the file is larger than 4 MiB", "part it and include the parts", lines, 0);
+    return refused(
+      "too-large",
+      "the file is larger than 4 MiB",
+      "split it into several files and include them",
+      lines,
+      0,
+    );
   const bad = /[\0\uFFFD]/.exec(text);
   if (bad !== null)
     return refused(
       "not-text",
-      bad[0] === "\0" ? "the file holds a NUL character" : "the file is not UTF-8 text",
+      bad[0] === "\0" ? "the file contains a NUL character" : "the file is not UTF-8 text",
       "save it as plain text in UTF-8",
       lines,
       bad.index,
@@ -122,7 +128,7 @@ async function readWhole(name: string, given: string): Promise<Read> {
   if (plain === null || typeof plain !== "object" || Array.isArray(plain))
     return refused(
       "not-a-batch",
-      plain === null && more.length === 0 ? "the file holds nothing" : "the file holds no keys",
+      plain === null && more.length === 0 ? "the file contains no data" : "the file contains no keys",
       "a batch file begins with a line such as batch: spring-restock; put a space after each colon",
       lines,
       root?.start ?? 0,

@@ -4,7 +4,7 @@ import type { Spec } from "./complete.js";
 
 type Holder = Record<string | number, unknown>;
 
-/** One amount, and not a map of amounts in which a name happens to be "value". */
+/** Tells an amount from a map of amounts in which a name happens to be "value". */
 export const isAmount = (value: object): value is Amount =>
   "value" in value && typeof value.value === "number";
 

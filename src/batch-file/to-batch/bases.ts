@@ -4,7 +4,7 @@ import type { Reading } from "../../core/model/colour.js";
 import { standardReading } from "../../core/model/defaults.js";
 import type { Spec } from "./complete.js";
 
-/** The bases of a batch, each with its colour under the readings that dyes need it under. */
+/** The bases of a batch, each with its colour under the readings of the dyes. */
 export class Bases {
   private readonly entries: Spec["bases"];
   private readonly known = new Map<string, Base>();
@@ -13,7 +13,7 @@ export class Bases {
     this.entries = entries;
   }
 
-  /** A base whose `lab` is taken to be read under the reading; its `hex` is carried over from the screen's D65/2. */
+  /** A base under a reading: its `lab` counts as read so, its `hex` is converted from the screen's D65/2. */
   under(name: string, reading: Reading): Base {
     const key = `${reading.illuminant}/${reading.observer} ${name}`;
     let base = this.known.get(key);
@@ -24,7 +24,7 @@ export class Bases {
     return base;
   }
 
-  /** All bases, under the reading of colours for which none is given. */
+  /** All bases, under the standard reading. */
   all(): Base[] {
     return Object.keys(this.entries).map((name) => this.under(name, standardReading));
   }

@@ -44,7 +44,7 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
-/** The quantity where one is given, and not evidence of it. */
+/** The quantity, unless the file gives evidence of it instead. */
 const quantityOf = <T extends Amount>(of: T | { readonly evidence: unknown } | undefined): T | undefined =>
   of === undefined || "evidence" in of ? undefined : of;
 
@@ -106,11 +106,11 @@ type RawPart = Raw<"parts">[string];
 interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
   readonly mesh: { readonly file: string; readonly unit?: MeshUnit | undefined } | undefined;
   readonly density: Amount;
-  /** Of the model, once that was read. */
+  /** From the model, once it is read. */
   readonly boxMm?: readonly [x: number, y: number, z: number];
 }
 
-/** Density of sintered nylon, where none is given [g/cm3]. */
+/** Density of sintered nylon, the default [g/cm3]. */
 const assumedDensity: Amount = { value: defaults.part.densityGPerCm3, assumed: true };
 
 const meshOf = (mesh: RawPart["mesh"]): CompletePart["mesh"] =>
@@ -179,12 +179,12 @@ const withDefaults = (raw: RawSpec, named: Completed) => ({
 });
 
 /**
- * A batch as written, with its defaults: names stand for what they name, and every quantity is an amount
- * that may carry ± and whether it was assumed. `toBatch` makes the batch of plain numbers.
+ * A batch as written, with its defaults: things still refer to each other by name, and every quantity is an amount that
+ * may carry ± and whether it was assumed. `toBatch` makes the batch of plain numbers.
  */
 export type Spec = ReturnType<typeof withDefaults>;
 
-/** The batch file with its defaults filled in; entries that are the very same as in another are taken from that one. */
+/** Fills in the defaults; reuses the completed entries of a batch that shares them (`like`). */
 export function complete(
   raw: RawSpec,
   like?: { readonly raw: RawSpec; readonly completed: Completed },

@@ -9,7 +9,7 @@ import { present } from "./present.js";
 type Dye = Spec["dyes"][string];
 type Shade = Spec["shades"][string];
 
-/** How surely evidence tells an amount; undefined where it comes from none. */
+/** How sure an amount from evidence is; undefined for an amount from none. */
 export const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
   assumedShare === undefined || interval95 === undefined ? undefined : { assumedShare, interval95 };
 

@@ -1,13 +1,13 @@
 /** Things by name. */
 export type Entries<T> = { readonly [name: string]: T };
 
-/** Things by name, and what was made of them. */
+/** Things by name, and the things made from them. */
 export interface MadeEntries<From, To> {
   readonly from: Entries<From>;
   readonly to: Entries<To>;
 }
 
-/** What is made of each entry; of an entry that is the very same as before, it is what was made of it then. */
+/** Makes something from each entry; for an entry that is the same object as before, reuses what was made then. */
 export function makeEach<From extends object, To>(
   from: Entries<From>,
   make: (entry: From, name: string) => To,

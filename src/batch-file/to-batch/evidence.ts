@@ -27,7 +27,7 @@ type Item = SpecDye["uptakeEvidence"][number];
 
 const usual = defaults.evidence;
 
-/** A piece of evidence as the arithmetic wants it, with its place in the file. */
+/** A piece of evidence in the form that `reconcile` takes, with its place in the file. */
 interface Placed {
   readonly evidence: Evidence;
   readonly path: Path;
@@ -47,7 +47,7 @@ const amountOf = ({ value, interval95, assumedShare }: Estimate): Amount => ({
   assumed: assumedShare > mostAssumedShare,
 });
 
-/** What is believed before the evidence: the amount as given or assumed. */
+/** The prior: the amount as given or assumed. */
 const before = (amount: Amount, usual: Assumed): Assumed =>
   amount.assumed === true || amount.plusMinus === undefined
     ? { value: amount.value, relative: amount.assumed === true ? usual.relative : 0.01 }
@@ -84,7 +84,7 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: 
       error(
         "evidence-impossible",
         [...path, "slower"],
-        `a dip to depth ${common.depth} that takes ${item.slower} times as long tells no strength by the dye's uptake law`,
+        `by the dye's uptake law, no bath strength makes a dip to depth ${common.depth} take ${item.slower} times as long`,
         "give depth: the mean depth of those dips, below 1",
       ),
     ];
@@ -104,9 +104,8 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: 
 }
 
 /**
- * Puts uptake and drag-out that evidence tells in the place of the assumed ones. Weighings come first; then each dye
- * in turn is reconciled with the drag-out as it is known by then, which its evidence narrows further where none was
- * given.
+ * Replaces assumed uptakes and drag-out by those found from evidence. Weighings come first; then each dye in turn is
+ * reconciled with the drag-out known so far, which its evidence narrows further if the file gives none.
  */
 export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faults: readonly Fault[] } {
   const told = Object.entries(spec.dyes).filter(([, dye]) => dye.uptakeEvidence.length > 0);
@@ -173,7 +172,7 @@ export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faul
     const found = settle(placedOf.get(name)!, prior, asPrior(dragOut), home);
     if (found === undefined) return { spec, faults };
     dyes[name] = { ...dye, uptake: { ...dye.uptake, ...amountOf(found.uptakePerDm2) }, uptakeEvidence: [] };
-    // Of the figure assumed at first, not of the one that other evidence had narrowed.
+    // The share of the figure assumed at first, not of the one that other evidence has narrowed.
     const { assumedShare } = found.dragOutMlPerDm2;
     dragOut = { ...found.dragOutMlPerDm2, assumedShare: assumedShare * dragOut.assumedShare };
   }

@@ -6,7 +6,7 @@ import { type Entries, type MadeEntries, makeEach } from "./entries.js";
 import { dryer, tank } from "./equipment.js";
 import { part } from "./parts.js";
 
-/** The named things of a batch as the arithmetic has them. */
+/** The named things of a batch as core models. */
 export interface Models {
   readonly tanks: Entries<model.Tank>;
   readonly dryers: Entries<model.Dryer>;
@@ -16,13 +16,13 @@ export interface Models {
   readonly shades: Entries<model.Shade>;
 }
 
-/** A batch whose models another one may take. */
+/** A batch whose models another one may reuse. */
 interface Like {
   readonly spec: Spec;
   readonly models: Models;
 }
 
-/** Makes the models of a checked spec; of what is the very same as in another batch, those of that one are taken. */
+/** Makes the models of a checked spec; reuses those of a batch that shares the same entries (`like`). */
 export function modelsOf(spec: Spec, like?: Like): Models {
   const before = <K extends "tanks" | "dryers" | "dyes" | "parts" | "shades">(key: K) =>
     like &&

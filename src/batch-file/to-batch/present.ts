@@ -1,4 +1,4 @@
-/** An object without the keys that are undefined: what an optional key of the model wants. */
+/** An object without its undefined keys: optional keys of the model must be absent, not undefined. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
   [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined>;
 };

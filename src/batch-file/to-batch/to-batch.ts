@@ -44,7 +44,7 @@ const trial = (of: Spec["baths"][number]["trial"]): model.Bath["trial"] =>
     colour: of.lab === undefined ? { kind: "hex", hex: of.hex ?? "" } : { kind: "lab", lab: of.lab },
   };
 
-/** The checked batch of plain numbers. The spec's names must have been checked. */
+/** Makes the batch of plain numbers from a spec whose names are checked. */
 export function toBatch(spec: Spec, models: Models = modelsOf(spec)): model.Batch {
   const { tanks, dyes, parts, shades, bases } = models;
   const { pricing: p, rates, consumables: c } = spec;

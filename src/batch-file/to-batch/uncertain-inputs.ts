@@ -16,7 +16,7 @@ const shares = new Set([
   "packing",
 ]);
 
-/** The greatest value that a quantity can have, where it has one. */
+/** The greatest value that a quantity can have; undefined if it has no limit. */
 function mostOf(path: Path, spec: Spec): number | undefined {
   const key = path.at(-1);
   if (shares.has(String(key))) return 1;
@@ -27,7 +27,7 @@ function mostOf(path: Path, spec: Spec): number | undefined {
   return undefined;
 }
 
-/** What the orders of a batch rest on: things that are defined and not used move no cost. */
+/** Whether the orders of a batch depend on a value: things that are defined but not used do not change its cost. */
 function isUsed(path: Path, spec: Spec): boolean {
   const [group, name] = path;
   const uses = (key: "tank" | "dye"): boolean => spec.baths.some((bath) => bath[key] === name);
@@ -49,13 +49,13 @@ function isUsed(path: Path, spec: Spec): boolean {
   }
 }
 
-/** Every figure of a batch that carries ± or was assumed, where an order can rest on it. */
+/** Every figure of a batch that carries ± or was assumed and that an order depends on. */
 export const uncertainInputs = (spec: Spec): UncertainInput[] => [
   ...givenInputs(spec),
   ...exponentInputs(spec),
 ];
 
-/** The strength exponent of every dye whose swatches do not tell it: between 1 and 2. */
+/** The strength exponent of every dye whose swatches do not show it: between 1 and 2. */
 const exponentInputs = (spec: Spec): UncertainInput[] =>
   Object.entries(spec.dyes).flatMap(([name, { strengthExponent, swatches }]) => {
     const path = ["dyes", name, "strengthExponent"];

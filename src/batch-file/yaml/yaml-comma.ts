@@ -1,14 +1,14 @@
 import type { YamlMap } from "./yaml-tree.js";
 
 /**
- * Puts together again what a comma in a number has cut in a map in braces: in `{ volume: 6,5 L }` YAML sees a
- * volume of 6 and a key "5 L". The value becomes the text "6,5 L", which whoever reads it refuses. A space
- * after the comma, or a colon after the key, says that a key is meant.
+ * Rejoins a number that its comma cuts in two in a map in braces: in `{ volume: 6,5 L }` YAML sees a volume of 6 and a
+ * key "5 L". The value becomes the text "6,5 L", whose reader then reports the comma. A space after the comma, or a colon
+ * after the key, shows that the user means a key.
  */
 export function joinCutNumbers(map: YamlMap): void {
   if (!map.flow) return;
   const entries: typeof map.entries = [];
-  /** What stands at the end of the last value: the whole of a long one is not looked at again and again. */
+  /** The end of the last value, so that a long one is not searched again and again. */
   let tail = "";
   for (const entry of map.entries) {
     const { key, value } = entry;

@@ -8,7 +8,7 @@ import { openings } from "./yaml-opening.js";
 import { deepest, type YamlNode } from "./yaml-tree.js";
 import { treeOf } from "./yaml-tree-of.js";
 
-/** The tree of a YAML text as the yaml package reads it, or what is wrong with it in the words of this tool. */
+/** The tree of a YAML text as the yaml package reads it, or its faults in the words of this tool. */
 export function composeYaml(
   text: string,
   lines: Lines,
@@ -20,7 +20,7 @@ export function composeYaml(
         {
           code: "too-deep",
           severity: "error",
-          message: `nested more than ${deepest} deep`,
+          message: `the file nests more than ${deepest} deep`,
           help: "a batch file nests 5 deep at most: check the brackets",
           spans: [lines.span(deep, deep + 1)],
         },
@@ -48,7 +48,7 @@ export function composeYaml(
     diagnostics.push({
       code: "yaml",
       severity: "error",
-      message: `YAML ${doc.directives.yaml.version} is asked for`,
+      message: `the file asks for YAML ${doc.directives.yaml.version}`,
       help: "a batch file is YAML 1.2: remove the line that begins with %YAML",
       spans: [lines.span(0, 5)],
     });

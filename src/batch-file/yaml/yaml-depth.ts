@@ -2,7 +2,7 @@ import { type CST, Lexer, Parser } from "yaml";
 import { append } from "../../core/append.js";
 import { deepest } from "./yaml-tree.js";
 
-/** Where a token tree first passes the deepest nesting that is read; undefined if it does not. Uses no recursion. */
+/** Where a token tree first exceeds the deepest nesting allowed; undefined if it does not. Uses no recursion. */
 function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
   const open: { token: CST.Token; depth: number }[] = tokens.map((token) => ({ token, depth: 0 }));
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -21,7 +21,7 @@ function tooDeepAt(tokens: readonly CST.Token[]): number | undefined {
 }
 
 /**
- * Tokens of a text, or the place where it nests too deep. The parser is stopped there, since its time grows
+ * Tokens of a text, or the place where it nests too deep. Parsing stops there, since its time grows
  * with the square of the depth (100 000 brackets took 5 s) and what comes after it aborts the process.
  */
 export function tokensOf(text: string): { tokens: readonly CST.Token[]; tooDeep?: number } {
@@ -30,9 +30,9 @@ export function tokensOf(text: string): { tokens: readonly CST.Token[]; tooDeep?
   let deep = false;
   for (const lexeme of new Lexer().lex(text)) {
     for (const token of parser.next(lexeme)) tokens.push(token);
-    // What is open lies one in the other, so that as many are open as is nested at least.
+    // The open tokens are nested in each other, so the nesting is at least as deep as the stack.
     if (parser.stack.length > deepest) deep = true;
-    // A few more than are allowed: the exact place is found below.
+    // A few more than allowed, as tooDeepAt finds the exact place.
     if (parser.stack.length > deepest + 8) return { tokens: [], tooDeep: parser.offset };
   }
   append(tokens, parser.end());

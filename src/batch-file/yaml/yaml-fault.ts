@@ -10,14 +10,14 @@ interface Words {
 
 const byCode: { readonly [code: string]: Words } = {
   TAB_AS_INDENT: {
-    message: "a tab stands in the indentation",
+    message: "the indentation contains a tab",
     help: "indent with spaces: two for each level",
   },
   BAD_ALIAS: { message: "the alias after * is not well formed", help: "write the value itself" },
   ALIAS_PROPS: { message: "an alias cannot carry an anchor or a tag", help: "write the value itself" },
-  BAD_DIRECTIVE: { message: "this directive is not known", help: "remove the line that begins with %" },
+  BAD_DIRECTIVE: { message: "this directive is unknown", help: "remove the line that begins with %" },
   BAD_DQ_ESCAPE: {
-    message: "the backslash begins an escape that is not known",
+    message: "the backslash begins an unknown escape",
     help: "write the text in single quotes, where a backslash is a backslash",
   },
   BLOCK_IN_FLOW: {
@@ -26,24 +26,24 @@ const byCode: { readonly [code: string]: Words } = {
   },
   KEY_OVER_1024_CHARS: { message: "the key is too long", help: "use a short name" },
   MULTILINE_IMPLICIT_KEY: {
-    message: "a key and its colon must stand on one line",
+    message: "a key and its colon must be on one line",
     help: "write key: value; is a colon missing?",
   },
-  MULTIPLE_ANCHORS: { message: "two anchors stand before one value", help: "keep one of them" },
-  MULTIPLE_TAGS: { message: "two tags stand before one value", help: "remove them" },
-  NON_STRING_KEY: { message: "the key is no plain word", help: "use a name as the key" },
+  MULTIPLE_ANCHORS: { message: "the value has two anchors", help: "keep one of them" },
+  MULTIPLE_TAGS: { message: "the value has two tags", help: "remove them" },
+  NON_STRING_KEY: { message: "the key is not a plain word", help: "use a name as the key" },
   TAG_RESOLVE_FAILED: {
-    message: "this tag is not known",
-    help: "remove it; a text that begins with ! stands in quotes",
+    message: "this tag is unknown",
+    help: "remove it; put a text that begins with ! in quotes",
   },
   BAD_COLLECTION_TYPE: { message: "the tag does not fit its value", help: "remove the tag" },
-  BAD_PROP_ORDER: { message: "the anchor or tag stands in the wrong place", help: "put it before the value" },
+  BAD_PROP_ORDER: { message: "the anchor or tag is in the wrong place", help: "put it before the value" },
 };
 
 function words(error: YAMLError): Words {
   if (error.code === "BLOCK_AS_IMPLICIT_KEY")
     return {
-      message: "a second colon stands in the value",
+      message: "the value contains a second colon",
       help: 'put a text with ": " in it in quotes, or begin a new line',
     };
   if (error.code === "BAD_INDENT")
@@ -58,11 +58,11 @@ function words(error: YAMLError): Words {
     };
   if (error.code === "MISSING_CHAR" && /map values|Implicit/.test(error.message))
     return {
-      message: "a key without a value",
+      message: "the key has no value",
       help: "write key: value; a list item is a dash and a space",
     };
   if (error.code === "UNEXPECTED_TOKEN" && /, in flow/.test(error.message))
-    return { message: "a comma with nothing before it", help: "remove it" };
+    return { message: "the comma has nothing before it", help: "remove it" };
   return (
     byCode[error.code] ?? {
       message: `not well-formed YAML: ${error.message}`,
@@ -81,7 +81,7 @@ const names: { readonly [sign: string]: readonly [name: string, close: string] }
   "'": ["quote", "'"],
 };
 
-/** Where to point for an error: to the text it is about, on one line. */
+/** The place of an error: the text that it is about, on one line. */
 function place(error: YAMLError, text: string): readonly [number, number] {
   const [start, end] = error.pos;
   if (error.code === "BAD_INDENT" || error.code === "BLOCK_AS_IMPLICIT_KEY") {
@@ -92,7 +92,7 @@ function place(error: YAMLError, text: string): readonly [number, number] {
   return [start, end];
 }
 
-/** What the YAML reader found, in the words of this tool. */
+/** An error of the yaml package, in the words of this tool. */
 export function yamlFault(
   error: YAMLError,
   text: string,
@@ -105,11 +105,11 @@ export function yamlFault(
     return {
       code: "yaml",
       severity: "error",
-      message: `a ${name} is opened here and not closed`,
+      message: `this ${name} is not closed`,
       help:
         name === "quote"
           ? `close it with ${close} on the same line`
-          : `close it with ${close}; a # begins a comment, so a colour stands in quotes: "#d9603b"`,
+          : `close it with ${close}; # begins a comment, so put a colour in quotes: "#d9603b"`,
       spans: [lines.span(opening.offset, opening.offset + 1)],
     };
   }

@@ -5,13 +5,13 @@ import { type Begin, type YamlLine, yamlLines } from "./yaml-line.js";
 
 /** Keys of one map, or items of one list, which begin in one column. */
 interface Level extends Begin {
-  /** The last line so far on which one begins. */
+  /** The last line so far on which a key or item of this level begins. */
   line: number;
 }
 
 /** A line that is indented wrongly. */
 export interface WrongIndent {
-  /** Offset of the line above it: what the parser finds from there on follows from it. */
+  /** Offset of the line above it: faults that the parser finds from there on follow from this one. */
   readonly from: number;
   readonly diagnostic: Diagnostic;
 }
@@ -35,8 +35,7 @@ function fitting(levels: readonly Level[], { kind, column }: Begin): string {
 }
 
 /**
- * Puts what begins on a line into the levels that are open, the outermost first, or says why it fits none. `above` is
- * the line before it.
+ * Adds a key or item to the open levels, the outermost first, or says why it fits none. `above` is the line before it.
  */
 function place(
   levels: Level[],
@@ -72,7 +71,7 @@ function place(
       help: help(),
     };
   if (outermost !== undefined) return { message: `${by}, which fits no line above it`, help: help() };
-  // Whatever comes below a line that is not understood may fit it.
+  // Below a line that is not understood, any indentation may be right.
   if (above !== undefined && !above.open && above.begins.length > 0)
     return {
       message: `${by}, more than line ${above.line} above it, which already has a value`,
@@ -84,7 +83,7 @@ function place(
 
 const dashHelp = "begin an item of a list with a dash and a space";
 
-/** The first line of a YAML text that is indented wrongly. Meant for a text that the parser refused. */
+/** The first line of a YAML text that is indented wrongly. Only for a text that the parser refused. */
 export function wrongIndent(text: string, lines: Lines): WrongIndent | undefined {
   const levels: Level[] = [];
   let above: YamlLine | undefined;

@@ -1,4 +1,4 @@
-/** An item of a list, by its dash, or a key of a map, and the column that it begins in, counted from 0. */
+/** An item of a list (its dash) or a key of a map, and the column where it begins, counted from 0. */
 export interface Begin {
   readonly kind: "item" | "key";
   readonly column: number;
@@ -12,15 +12,15 @@ export interface YamlLine {
   readonly line: number;
   /** Characters before the first one that is not a blank. */
   readonly blanks: number;
-  /** Whether a tab is among them. */
+  /** Whether they include a tab. */
   readonly tab: boolean;
-  /** What begins here: items from the outermost in, then a key. */
+  /** The items that begin here, the outermost first, then the key. */
   readonly begins: readonly Begin[];
-  /** Whether lines below may belong to what begins here: it has no value on this line. */
+  /** Whether the last of them has no value on this line, so that lines below may belong to it. */
   readonly open: boolean;
 }
 
-/** Where the value behind a key begins; undefined where a text does not begin with a key. */
+/** Where the value after a key begins; undefined if the text does not begin with a key. */
 function behindKey(text: string): number | undefined {
   const quoted = /^"(?:[^"\\]|\\.)*"|^'(?:[^']|'')*'/.exec(text)?.[0];
   if (quoted !== undefined) {
@@ -32,7 +32,7 @@ function behindKey(text: string): number | undefined {
   return colon + 1;
 }
 
-/** Whether a value is yet to come: there is no more than anchors, tags and a comment. */
+/** Whether the value is still to come: the text has only anchors, tags and a comment. */
 function isOpen(value: string): boolean {
   const words = value.trim().split(/\s+/);
   const comment = words.findIndex((word) => word.startsWith("#"));
@@ -41,7 +41,7 @@ function isOpen(value: string): boolean {
 
 const blockText = /^\s*[|>][-+0-9]*\s*(?:#.*)?$/;
 
-/** Brackets and the quote that are open in a value that goes on in the next line. */
+/** The brackets and the quote that a value leaves open at the end of a line. */
 interface Unfinished {
   readonly depth: number;
   readonly quote: string;
@@ -49,7 +49,7 @@ interface Unfinished {
 
 const finished: Unfinished = { depth: 0, quote: "" };
 
-/** What is open at the end of a line of a value. */
+/** The state after one more line of a value. */
 function unfinished(value: string, before: Unfinished): Unfinished {
   let { depth, quote } = before;
   const trimmed = value.trimStart();
@@ -70,8 +70,8 @@ function unfinished(value: string, before: Unfinished): Unfinished {
 }
 
 /**
- * Lines of a YAML text as far as their indentation matters: without blank ones, comments, and those within brackets,
- * quotes and block texts. Meant for a text that the parser refused, so each line is read by itself.
+ * Lines of a YAML text whose indentation matters: not blank ones, comments, and those within brackets, quotes and block
+ * texts. Only for a text that the parser refused, so each line is read by itself.
  */
 export function* yamlLines(text: string): Generator<YamlLine> {
   let value: Unfinished = finished;

@@ -8,7 +8,7 @@ export interface Opening {
 
 const closes: { readonly [open: string]: string } = { "{": "flow-map-end", "[": "flow-seq-end" };
 
-/** Everything in a token tree that is opened and not closed, innermost last. Uses no recursion; depth must have been checked. */
+/** All unclosed brackets, braces and quotes of a token tree, innermost last. Uses no recursion; the depth must be checked before. */
 export function openings(tokens: readonly CST.Token[]): Opening[] {
   const found: Opening[] = [];
   const todo: CST.Token[] = [...tokens];

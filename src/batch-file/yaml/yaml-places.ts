@@ -1,7 +1,7 @@
 import type { Path } from "../source/source.js";
 import type { YamlEntry, YamlMap, YamlNode } from "./yaml-tree.js";
 
-/** Start and end in the text of a key and of the value behind it. */
+/** Start and end in the text of a key and of its value. */
 interface Ranges {
   readonly key?: readonly [number, number];
   readonly value?: readonly [number, number];
@@ -11,7 +11,7 @@ interface Ranges {
 
 const range = ({ start, end }: YamlNode): readonly [number, number] => [start, end];
 
-/** Nodes by the name after &, of the last of that name. */
+/** Nodes by anchor; the last of equal anchors counts. */
 function anchorsOf(root: YamlNode): Map<string, YamlNode> {
   const found = new Map<string, YamlNode>();
   const walk = (node: YamlNode): void => {
@@ -23,14 +23,14 @@ function anchorsOf(root: YamlNode): Map<string, YamlNode> {
   return found;
 }
 
-/** The entries of a map by key, the first where a key stands twice. */
+/** The entries of a map by key; the first of equal keys counts. */
 function byKey({ entries }: YamlMap): Map<string, YamlEntry> {
   const index = new Map<string, YamlEntry>();
   for (const entry of entries) if (!index.has(entry.key.text)) index.set(entry.key.text, entry);
   return index;
 }
 
-/** Places in one document; what is needed to find them is made when first needed, and kept. */
+/** Places in one document; builds its indexes on first use. */
 export class YamlPlaces {
   private readonly root: YamlNode | null;
   private readonly text: string;
@@ -42,7 +42,7 @@ export class YamlPlaces {
     this.text = text;
   }
 
-  /** The value of a key, and where a path ends: the deepest part of it that the document has. */
+  /** The places of the key and value at a path, or at the deepest part of it that the document has. */
   ranges(path: Path): Ranges {
     if (this.root === null) return { short: false };
     let node = this.target(this.root);
@@ -65,7 +65,7 @@ export class YamlPlaces {
     return { ...(key === undefined ? {} : { key: range(key) }), value: [start, end], short };
   }
 
-  /** What an alias stands for; anything else is itself. */
+  /** The node that an alias refers to; any other node itself. */
   private target(node: YamlNode): YamlNode | undefined {
     if (node.kind !== "alias") return node;
     this.anchors ??= anchorsOf(this.root!);

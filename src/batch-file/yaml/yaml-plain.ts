@@ -5,16 +5,16 @@ import type { Path } from "../source/source.js";
 import { joinCutNumbers } from "./yaml-comma.js";
 import { deepest, type YamlNode } from "./yaml-tree.js";
 
-/** Faults of the form of one file that are told. */
+/** Most faults of form that are shown for one file. */
 export const mostFaults = 200;
 
 /** Most values that aliases may repeat. */
 const mostRepeated = 20_000;
 
 /**
- * Plain data from a tree, and what YAML allows but a batch file does not: keys twice in one map,
- * aliases that lead nowhere, into themselves, or repeat too much. A number that stands for a text is the text
- * as written, so that 1.10 and 007 keep their noughts.
+ * Plain data from a tree, and the faults that YAML allows but a batch file does not: equal keys in one map, and aliases
+ * without an anchor, inside their own anchor, or with too many repeats. A number where a text belongs is kept as
+ * written, so that 1.10 and 007 keep their zeros.
  */
 export function yamlPlain(
   root: YamlNode | null,
@@ -28,7 +28,7 @@ export function yamlPlain(
   let refused = false;
   const path: (string | number)[] = [];
   const report = (code: string, node: YamlNode, message: string, help: string, first?: YamlNode): void => {
-    // Those behind are counted only: a place in a long line takes time to find.
+    // The rest are only counted: finding a place in a long line takes time.
     const next = diagnostics[mostFaults];
     if (next !== undefined) {
       diagnostics.push(next);
@@ -51,11 +51,11 @@ export function yamlPlain(
     if (node.kind === "alias") {
       const target = anchors.get(node.name);
       if (target === undefined) {
-        report("alias", node, `*${node.name} names no anchor above it`, "write the value itself");
+        report("alias", node, `*${node.name} has no anchor above it`, "write the value itself");
         return null;
       }
       if (inside.has(target)) {
-        report("alias", node, `*${node.name} stands inside what it names`, "write the value itself");
+        report("alias", node, `*${node.name} is inside the value it names`, "write the value itself");
         return null;
       }
       if (depth > deepest || repeated > mostRepeated) {

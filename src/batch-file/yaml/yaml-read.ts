@@ -7,9 +7,9 @@ type Read =
   | { readonly root?: undefined; readonly diagnostics: readonly Diagnostic[] };
 
 /**
- * The tree of a YAML text, or what is wrong with it. js-yaml reads it; a text that it refuses is read again by the yaml
- * package, loaded for that alone: it finds the words and the place, or reads what the other is too strict for (a tab
- * between brackets). Where the two read a text, they give the same tree.
+ * The tree of a YAML text, or its faults. js-yaml reads it. Only if js-yaml refuses the text, the yaml package is loaded
+ * and reads it again: it finds the faults and their places, or accepts what js-yaml is too strict for (a tab between
+ * brackets). Both give the same tree for a text that both accept.
  */
 export async function readYaml(text: string, lines: Lines): Promise<Read> {
   const read = yamlTree(text);

@@ -8,7 +8,7 @@ const byFirst = new Map<string, Tag[]>();
 for (const tag of tags)
   for (const first of tag.implicitFirstChars ?? []) byFirst.set(first, [...(byFirst.get(first) ?? []), tag]);
 
-/** What a text without quotes stands for under the core schema of YAML 1.2: null, true, 12, or the text itself. */
+/** The value of a text without quotes in the core schema of YAML 1.2: null, true, 12, or the text itself. */
 export function plainValue(text: string): unknown {
   for (const tag of byFirst.get(text.charAt(0)) ?? []) {
     const value: unknown = tag.resolve(text, false, tag.tagName);
@@ -17,7 +17,7 @@ export function plainValue(text: string): unknown {
   return text;
 }
 
-/** What a text with a tag such as !!str stands for; undefined where the tag is not known or does not fit. */
+/** The value of a text with a tag such as !!str; undefined if the tag is unknown or does not fit. */
 export function taggedValue(text: string, tag: string): { readonly value: unknown } | undefined {
   if (tag === "!" || tag === "!!str") return { value: text };
   const known = tags.find(({ tagName }) => tag === `!!${tagName.slice("tag:yaml.org,2002:".length)}`);

@@ -15,7 +15,7 @@ const scalarOf = (node: Scalar): YamlScalar => ({
   bare: node.type === Scalar.PLAIN && node.tag === undefined,
 });
 
-/** What stands for nothing, where something is missing after a place. */
+/** An empty scalar in place of a missing node. */
 const nothing = (at: number): YamlScalar => ({
   kind: "scalar",
   start: at,
@@ -25,7 +25,7 @@ const nothing = (at: number): YamlScalar => ({
   bare: true,
 });
 
-/** The tree of what the yaml package has composed without a fault, with keys that are texts. Depth must have been checked. */
+/** The tree of a node that the yaml package composed without a fault; keys become texts. The depth must be checked before. */
 export function treeOf(node: unknown): YamlNode | null {
   if (node === null || node === undefined) return null;
   if (isScalar(node)) return scalarOf(node);

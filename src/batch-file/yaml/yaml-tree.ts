@@ -19,10 +19,10 @@ import {
 } from "js-yaml";
 import { plainValue, taggedValue } from "./yaml-scalar.js";
 
-/** Deepest nesting that is read; a batch file needs 5. */
+/** Deepest nesting allowed; a batch file needs 5. */
 export const deepest = 64;
 
-/** Longest key that is read, as YAML has it for keys without a question mark. */
+/** Longest key allowed: the YAML limit for keys without a question mark. */
 const longestKey = 1024;
 
 interface Placed {
@@ -60,22 +60,22 @@ export interface YamlAlias extends Placed {
 }
 export type YamlNode = YamlScalar | YamlList | YamlMap | YamlAlias;
 
-/** A text that is not read here. */
+/** Thrown for a text that this reader does not accept. */
 class Refused extends Error {}
 
-/** What the events say, in the order they come. */
+/** Builds the tree from the events, in order. */
 class Reading {
   private readonly text: string;
   private readonly events: readonly Event[];
   private next = 0;
-  /** End of what has been read last. */
+  /** End of the part read last. */
   private last = 0;
   constructor(text: string, events: readonly Event[]) {
     this.text = text;
     this.events = events;
   }
 
-  /** The document, null where it is empty; a second document that is not empty is refused. */
+  /** The document, null if it is empty; refuses a second document that is not empty. */
   document(): YamlNode | null {
     let root: YamlNode | null = null;
     for (let count = 0; this.next < this.events.length; count++) {
@@ -158,12 +158,12 @@ class Reading {
     const entries: YamlEntry[] = [];
     while (this.events[this.next]!.type !== EVENT_POP) {
       const first = this.events[this.next]!;
-      // A key that is missing stands before its colon.
+      // A missing key gets the place before its colon.
       if (first.type === EVENT_SCALAR && first.valueStart < 0)
         this.last = this.find(":", this.last) ?? this.last;
       const key = this.node();
       if (key.kind !== "scalar" || key.end - key.start > longestKey)
-        throw new Refused("a key that is no plain word, or too long");
+        throw new Refused("a key that is not a plain word, or too long");
       const next = this.events[this.next]!;
       if (next.type === EVENT_SCALAR && next.valueStart < 0) this.pass(":");
       entries.push({ key, value: this.node() });
@@ -184,7 +184,7 @@ class Reading {
     this.last = style === COLLECTION_STYLE_FLOW && /[[{]/.test(this.text[start]!) ? start + 1 : start;
   }
 
-  /** The end of a list or map: its bracket, or the end of what stands last in it. */
+  /** The end of a list or map: its bracket, or the end of its last node. */
   private close({ start, style }: SequenceEvent | MappingEvent, bracket: string): number {
     this.next++;
     // A pair in brackets, such as [a: 1], is a map without braces.
@@ -192,13 +192,13 @@ class Reading {
     return this.last;
   }
 
-  /** Goes on behind a sign, where it comes next. */
+  /** Skips a sign if it comes next. */
   private pass(sign: string): void {
     const at = this.find(sign, this.last);
     if (at !== undefined) this.last = at + 1;
   }
 
-  /** Where a sign stands before which there are only white space, comments and the signs , : ? - */
+  /** The place of a sign, if only white space, comments and the signs , : ? - come before it. */
   private find(sign: string, from: number): number | undefined {
     for (let at = from; at < this.text.length; at++) {
       const c = this.text[at]!;
@@ -214,8 +214,9 @@ class Reading {
 }
 
 /**
- * The tree of a YAML text by js-yaml, null where it holds nothing; undefined where it is refused: it is not well formed,
- * nests too deep, has directives, tags other than those of the core schema, keys that are no plain words, or a second document.
+ * The tree of a YAML text by js-yaml, null if the text has no data. Undefined if the text is refused: it is not well
+ * formed, nests too deep, or has directives, tags outside the core schema, keys that are not plain words, or a second
+ * document.
  */
 export function yamlTree(text: string): { readonly root: YamlNode | null } | undefined {
   try {

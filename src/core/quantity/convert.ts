@@ -2,25 +2,25 @@ import { type Kind, type KindName, kindOf } from "./kinds.js";
 import { findUnit } from "./parse/find-unit.js";
 import type { Unit } from "./units.js";
 
-/** The unit of that symbol, which must exist: for symbols written in our own code. */
+/** The unit of a symbol in our own code; throws if it does not exist. */
 export function ownUnit(kind: Kind, symbol: string): Unit {
   const found = findUnit(kind, symbol);
   if (found === undefined) throw new Error(`no unit ${symbol} for ${kind.what}`);
   return found;
 }
 
-/** A difference (a half width) in one unit, said in another. */
+/** Converts a difference, such as a half width: offsets do not count. */
 export const convertDifference = (value: number, from: Unit, to: Unit): number =>
   from.symbol === to.symbol ? value : (value * (from.factor * to.divisor)) / (from.divisor * to.factor);
 
-/** A value in one unit, said in another. */
+/** Converts a value. */
 export const convert = (value: number, from: Unit, to: Unit): number =>
   from.symbol === to.symbol
     ? value
     : convertDifference(value + (from.offset ?? 0), from, to) - (to.offset ?? 0);
 
 /**
- * A value of a kind, said in another unit.
+ * Converts a value of a kind to another unit.
  * @example
  * convertTo("volume", 1, "US gal", "L") // => 3.785411784
  * convertTo("temperature", 176, "°F", "°C") // => 80

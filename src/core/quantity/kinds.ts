@@ -5,15 +5,15 @@ export interface Kind {
   /** "a volume" */
   readonly what: string;
   readonly units: readonly u.Unit[];
-  /** Units after the stroke: `mL/dm2`. */
+  /** Units after the slash: `mL/dm2`. */
   readonly per?: readonly u.Unit[];
-  /** Unit in which the value is handed on when the caller asks for none. */
+  /** Unit of a value that is read without `unit`. */
   readonly canonical: string;
   /** Units that a message proposes. */
   readonly suggest: readonly string[];
   /** A likely number in the first of these, for messages. */
   readonly example: number;
-  /** May be summed: "1 min 30 s". */
+  /** Terms add up: "1 min 30 s". */
   readonly sums?: boolean;
   readonly negative?: boolean;
 }
@@ -160,5 +160,5 @@ export const kinds = {
 
 export type KindName = keyof typeof kinds;
 
-/** The kind of that name, with its optional parts visible. */
+/** The kind of a name, typed with its optional keys. */
 export const kindOf = (name: KindName): Kind => kinds[name];

@@ -1,12 +1,12 @@
 import { kelvinAtZeroCelsius } from "./kelvin.js";
 /**
  * One unit of a dimension: `factor / divisor` of the dimension's first unit. Two whole numbers, so that a
- * value such as 6.9 cm3 becomes the nearest number to 0.0069 L and not a neighbour of it.
+ * value such as 6.9 cm3 becomes exactly the double nearest to 0.0069 L.
  */
 export interface Unit {
-  /** As it is printed; the US measures are named as such. */
+  /** As printed; US measures say so. */
   readonly symbol: string;
-  /** Other spellings that are read. */
+  /** Other accepted spellings. */
   readonly also: readonly string[];
   readonly factor: number;
   readonly divisor: number;
@@ -80,7 +80,7 @@ export const times: readonly Unit[] = [
   unit("d", "day,days", 86400),
 ];
 
-/** Degrees Celsius. A bare letter is read: no other temperature is written C, F or K. */
+/** Degrees Celsius. A bare C, F or K is read, as no other temperature has that letter. */
 export const temperatures: readonly Unit[] = [
   unit("°C", "C,degC,deg C,º C,ºC,° C,℃", 1),
   unit("°F", "F,degF,deg F,º F,ºF,° F,℉", 5, 9, -32),
@@ -107,8 +107,8 @@ export const amounts: readonly Unit[] = [unit("mol", "", 1)];
 /** One. */
 export const shares: readonly Unit[] = [unit("", "", 1), unit("%", "percent,per cent,pct", 1, 100)];
 
-/** Plain numbers; the currency is given elsewhere. */
+/** Plain numbers; the key `currency` gives the currency. */
 export const money: readonly Unit[] = [unit("", "", 1)];
 
-/** Nothing stands before the stroke. */
+/** For kinds with nothing before the slash, such as `/s`. */
 export const none: readonly Unit[] = [unit("", "1", 1)];

@@ -17,7 +17,7 @@ export const dilutionOf = (kind: DyeKind, figure: number): Dilution =>
 export const figureOf = (dilution: Dilution): number =>
   (dilution as Readonly<Record<string, unknown>>)[dyeKinds[dilution.kind].dilutionKey] as number;
 
-/** The figure of a dilution under its key alone, as reports hold it. */
+/** The figure of a dilution under its key, as in reports. */
 export type KeyedFigure<Kind extends DyeKind = DyeKind> = {
   [K in Kind]: Omit<Extract<Dilution, { readonly kind: K }>, "kind">;
 }[Kind];
@@ -26,7 +26,7 @@ export function keyedFigure({ kind: _, ...figure }: Dilution): KeyedFigure {
   return figure;
 }
 
-/** The dilution of a bath of that strength, relative to a fresh one. */
+/** The dilution of a bath of a strength relative to a fresh one. */
 export const atStrength = (fresh: Dilution, strength: number): Dilution =>
   dilutionOf(fresh.kind, figureOf(fresh) * strength);
 
@@ -35,7 +35,7 @@ export const volumeShare = (dilution: Dilution): number =>
   dyeKinds[dilution.kind].takesRoom ? figureOf(dilution) : 0;
 
 /**
- * A dilution said so that 1:9 cannot be taken for one ninth.
+ * A dilution in words, so that nobody takes 1:9 for one ninth.
  *
  * Common practice, no source: `d:w` is d volumes of dye with w of water, a fraction of d/(d + w).
  * @example

@@ -2,24 +2,24 @@ import { type DyeKind, dyeKinds, kindsOfDye } from "./dye-kinds.js";
 
 type Keys<Kind extends DyeKind> = (typeof dyeKinds)[Kind]["keys"];
 
-/** What figures of a dye are called before its unit is in the name. */
+/** Names of dye figures, without the unit. */
 export type DyeFigure = keyof Keys<DyeKind>;
 
-/** Figures of one kind of dye under keys that say its unit. */
+/** Figures of one kind of dye under keys that name the unit. */
 export type FiguresOf<Kind extends DyeKind, Name extends DyeFigure, Value = number> = {
   readonly [N in Name as Keys<Kind>[N]]: Value;
 };
 
-/** Figures of a dye under keys that say its unit: `startMl` or `startG` for `start`. */
+/** Figures of a dye under keys that name the unit: `startMl` or `startG` for `start`. */
 export type DyeFigures<Name extends DyeFigure, Value = number> = {
   [Kind in DyeKind]: FiguresOf<Kind, Name, Value>;
 }[DyeKind];
 
-/** An amount of dye under the name that says its unit: mL of concentrate or g of powder, measured cold. */
+/** An amount of dye under a key that names the unit: mL of concentrate or g of powder, measured cold. */
 export type DyeAmount = DyeFigures<"amount">;
 
 /**
- * Figures of a kind of dye under the keys that say its unit.
+ * Figures of a kind of dye under keys that name the unit.
  * @example
  * dyeFigures("liquid", { start: 600, left: 580 }) // => { startMl: 600, leftMl: 580 }
  * dyeFigures("powder", { amount: 12.3 }) // => { powderG: 12.3 }
@@ -33,7 +33,7 @@ export const dyeFigures = <Name extends DyeFigure, Value>(
   ) as DyeFigures<Name, Value>;
 
 /**
- * The kind of dye that figures are of.
+ * The kind of dye of some figures.
  * @example
  * kindWith({ concentrateMl: 584 }, "amount") // => "liquid"
  */
@@ -55,7 +55,7 @@ export const figureOfDye = <Name extends DyeFigure, Figures extends DyeFigures<N
   (figures as Readonly<Record<string, unknown>>)[dyeKinds[kindWith(figures, name)].keys[name]] as number;
 
 /**
- * The unit of an amount with what it is of.
+ * The unit of an amount with its noun.
  * @example
  * dyeUnitInWords("liquid") // => "mL of concentrate"
  */

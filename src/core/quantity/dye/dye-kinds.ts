@@ -16,13 +16,13 @@ type DyeFigure =
   | "used";
 
 /**
- * All that is special to a kind of dye. Its figure is the one number of its dilution: a volume fraction, or grams per
+ * Everything specific to a kind of dye. Its figure is the one number of its dilution: a volume fraction, or grams per
  * litre of cold liquor.
  */
 interface DyeRecord {
-  /** What its amounts are counted in. */
+  /** The unit of its amounts. */
   readonly unit: "mL" | "g";
-  /** Behind an amount: "584 mL of concentrate"; and what it is called by itself. */
+  /** The noun after an amount, "584 mL of concentrate", and the noun alone. */
   readonly what: string;
   readonly called: string;
   /** The key of its figure in a dilution. */
@@ -37,7 +37,7 @@ interface DyeRecord {
   readonly raisesDust: boolean;
   /** Dye in a cold fill [L]. */
   readonly inFill: (figure: number, coldL: number) => number;
-  /** The dilution so that it cannot be mistaken, and in short. */
+  /** The dilution in full, and in short. */
   readonly inWords: (figure: number) => string;
   readonly inShort: (figure: number) => string;
   /** How a dye of this kind gets into a bath, in messages. */

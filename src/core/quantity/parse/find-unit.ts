@@ -1,7 +1,7 @@
 import { type Kind, type KindName, kindOf, kinds } from "../kinds.js";
 import type { Unit } from "../units.js";
 
-/** Spaces and exponents as the unit tables write them: "cm²" and "cm^2" are "cm2", "mL / dm2" is "mL/dm2". */
+/** Writes spaces and exponents as the unit tables do: "cm²" and "cm^2" are "cm2", "mL / dm2" is "mL/dm2". */
 export const tidyUnit = (text: string): string =>
   text
     .trim()
@@ -15,7 +15,7 @@ export const tidyUnit = (text: string): string =>
 const among = (units: readonly Unit[], text: string): Unit | undefined =>
   units.find((unit) => unit.symbol === text || unit.also.includes(text));
 
-/** The unit that a text names within a kind, composed where the kind is a quotient; undefined if none. */
+/** The unit of a kind that a text names, composed if the kind is a quotient; undefined if none. */
 export function findUnit(kind: Kind, text: string): Unit | undefined {
   const tidy = tidyUnit(text);
   if (kind.per === undefined) return among(kind.units, tidy);
@@ -38,7 +38,7 @@ export const kindsOfUnit = (text: string): KindName[] =>
     (name) => tidyUnit(text) !== "" && findUnit(kindOf(name), text) !== undefined,
   );
 
-/** The unit a text would name if capitals and small letters did not matter; undefined if none or several. */
+/** The unit that a text names regardless of case; undefined if none or several. */
 export function findUnitAnyCase(kind: Kind, text: string): string | undefined {
   const tidy = tidyUnit(text).toLowerCase();
   const matches = (units: readonly Unit[], wanted: string): Unit[] =>

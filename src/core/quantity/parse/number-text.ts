@@ -7,11 +7,11 @@ const rangePattern = new RegExp(
   `^\\s*(${numberPattern})\\s*(\\D*?)\\s*(?:-|–|to|\\.\\.)\\s*(${numberPattern})\\s*(.*)$`,
 );
 
-/** At most 12 significant digits: a number for a message, free of the last bits of arithmetic. */
+/** A number for a message, to 12 significant digits to hide rounding errors. */
 export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
 
 /**
- * A number whose thousands are parted, written without the parting; undefined for any other text.
+ * A number with separated thousands, without the separators; undefined for any other text.
  * @example
  * ungrouped("1,000") // => "1000"
  * ungrouped("12 500.5") // => "12500.5"
@@ -22,7 +22,7 @@ export function ungrouped(text: string): string | undefined {
   return grouped === null ? undefined : `${grouped[1]}${grouped[3]!.replace(/[^\d.]/g, "")}`;
 }
 
-/** What is wrong with the way the numbers in a text are written; undefined if nothing is. */
+/** The fault in how a text writes its numbers; undefined if it has none. */
 export function numberFault(text: string, path: readonly (string | number)[]): Fault | undefined {
   const comma = /\d,\d/.exec(text);
   if (comma !== null) {
@@ -34,18 +34,18 @@ export function numberFault(text: string, path: readonly (string | number)[]): F
       return error(
         "decimal-comma",
         path,
-        "a comma stands in the number",
-        `thousands are not parted: write ${plain}`,
+        "the number contains a comma",
+        `do not separate thousands: write ${plain}`,
       );
     return error(
       "decimal-comma",
       path,
-      "a comma stands in the number",
+      "the number contains a comma",
       thousands
-        ? `the decimal mark is a point and thousands are not parted: write ${joined}${
+        ? `use a decimal point and do not separate thousands: write ${joined}${
             (point.match(/\./g) ?? []).length === 1 ? ` or ${point}` : ""
           }`
-        : `the decimal mark is a point: write ${point}`,
+        : `use a decimal point: write ${point}`,
     );
   }
   const fraction = /^\s*(?:(\d+)\s+)?(\d+)\/(\d+)\s*(\D.*)?$/.exec(text);
@@ -54,7 +54,7 @@ export function numberFault(text: string, path: readonly (string | number)[]): F
     return error(
       "number-form",
       path,
-      "a fraction stands in place of a decimal number",
+      "this is a fraction, not a decimal number",
       `write ${`${tidyNumber(value)} ${fraction[4] ?? ""}`.trim()}`,
     );
   }
@@ -66,7 +66,7 @@ export function numberFault(text: string, path: readonly (string | number)[]): F
     return error(
       "number-form",
       path,
-      "a range stands in place of one number",
+      "this is a range, not one number",
       `write one value, with its half width if that matters: ${half.replace(/\s+/g, " ").trim()}`,
     );
   }

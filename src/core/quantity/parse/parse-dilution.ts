@@ -65,8 +65,8 @@ export function parseDilution(
       error(
         "dilution-form",
         path,
-        "a dash stands in the dilution",
-        `a colon parts dye and water: write ${dash[1]}:${dash[2]} (${dash[1]} of dye + ${dash[2]} of water)`,
+        "the dilution contains a dash",
+        `put a colon between dye and water: write ${dash[1]}:${dash[2]} (${dash[1]} of dye + ${dash[2]} of water)`,
       ),
     );
   if (bare.test(valueText))
@@ -86,12 +86,12 @@ export function parseDilution(
   const form = numberFault(valueText, path);
   if (form !== undefined) return failed(form);
   const share = parseQuantity("percent", text, { path });
-  if (!share.ok) return failed(error("dilution-form", path, `"${text.trim()}" is no dilution`, forms));
+  if (!share.ok) return failed(error("dilution-form", path, `"${text.trim()}" is not a dilution`, forms));
   const fault = inRange(share.value.value, path);
   return fault === undefined ? done({ kind: "liquid", ...share.value }) : failed(fault);
 }
 
-/** What to write in place of a bare number as a dilution. */
+/** What to write in place of a dilution without a unit. */
 export const dilutionHelp = (number: number): string =>
   number > 0 && number < 1
     ? `write ${tidyNumber(number * 100)} % if this is the dye's share of the bath, or ${tidyNumber(number * 1000)} mL/L`

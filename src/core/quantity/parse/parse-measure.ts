@@ -35,9 +35,7 @@ export function parseMeasure(kind: Kind, text: string, path: Path, propose: Prop
         error(
           "quantity-form",
           path,
-          text.trim() === ""
-            ? `${kind.what} is wanted, nothing is given`
-            : `"${text.trim()}" is no number with a unit`,
+          text.trim() === "" ? `${kind.what} is missing` : `"${text.trim()}" is not a number with a unit`,
           `write ${kind.what} such as ${example}`,
         ),
       );
@@ -76,7 +74,7 @@ export function parseMeasure(kind: Kind, text: string, path: Path, propose: Prop
       error(
         "quantity-form",
         path,
-        `"${text.trim()}" holds ${terms.length} numbers where ${kind.what} is wanted`,
+        `"${text.trim()}" is not ${kind.what}: it contains ${terms.length} numbers`,
         `write ${kind.what} such as ${example}`,
       ),
     );

@@ -7,11 +7,11 @@ import { type Measure, measureIn, parseMeasure } from "./parse-measure.js";
 import { proposal } from "./proposal.js";
 
 export interface ParseOptions {
-  /** Unit of the result; the kind's own where absent. */
+  /** Unit of the result; default: the kind's own. */
   readonly unit?: string;
-  /** Units that a message proposes; the kind's own where absent. */
+  /** Units that a message proposes; default: the kind's own. */
   readonly suggest?: readonly string[];
-  /** Largest value that is likely, in the unit of the result: what a message proposes stays below it. */
+  /** Largest likely value, in the unit of the result: messages propose no larger one. */
   readonly most?: number;
   readonly path?: readonly (string | number)[];
 }
@@ -20,13 +20,13 @@ const bareNumber = new RegExp(`^\\s*${numberPattern}\\s*$`);
 const leadingNumber = new RegExp(`^\\s*${numberPattern}`);
 const percentage = new RegExp(`^\\s*(${numberPattern})\\s*(?:%|percent|per\\s+cent|pct)\\s*$`);
 
-/** US measures are named as such wherever they are shown again. */
+/** Keeps US measures as written, for messages. */
 const customary = (measure: Measure): Pick<Quantity, "customary"> =>
   measure.terms.some(({ unit }) => unit.symbol.includes("US "))
     ? { customary: measure.terms.map(({ number, unit }) => `${tidyNumber(number)} ${unit.symbol}`).join(" ") }
     : {};
 
-/** Parts a text at its ±, written "±", "+-" or "+/-". */
+/** Splits a text at its ±, written "±", "+-" or "+/-". */
 export function splitPlusMinus(text: string): readonly [value: string, halfWidth: string | undefined] {
   const found = /±|\+\/?-/.exec(text);
   if (found === null) return [text, undefined];
@@ -34,9 +34,9 @@ export function splitPlusMinus(text: string): readonly [value: string, halfWidth
 }
 
 /**
- * Reads a quantity: a number and a unit in one text, with an optional half width of its 95 % interval,
- * which is a share of the value ("± 40 %") or a quantity of the same kind ("± 3 s"; of a share, points).
- * A unit is never guessed: without one, the outcome is a fault that says what to write.
+ * Reads a quantity: a number and a unit in one text, with an optional half width of its 95 % interval, which is a share
+ * of the value ("± 40 %") or a quantity of the same kind ("± 3 s"; for a share, percentage points). It never guesses a
+ * unit: a missing one is a fault that says what to write.
  * @example
  * parseQuantity("volume", "6 L").value // => {"value": 6}
  * parseQuantity("time", "1 min 30 s").value // => {"value": 90}
@@ -52,7 +52,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
   const unit = ownUnit(kind, options.unit ?? kind.canonical);
   const [valueText, halfText] = splitPlusMinus(text);
 
-  // "12 ± 3 s": the unit after the half width is that of both.
+  // "12 ± 3 s": both numbers share the unit.
   const shared =
     halfText !== undefined &&
     bareNumber.test(valueText) &&
@@ -95,7 +95,7 @@ export function parseQuantity(name: KindName, text: string, options: ParseOption
   return done({ ...read, plusMinus: Math.abs(plusMinus) });
 }
 
-/** What to write in place of a number that stands without its unit: "6 L or 6000 mL". */
+/** What to write in place of a number without a unit: "6 L or 6000 mL". */
 const proposeUnit = (name: KindName, number: number, suggest?: readonly string[]): string =>
   proposal(kindOf(name), number, suggest ?? kindOf(name).suggest);
 

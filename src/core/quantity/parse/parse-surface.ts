@@ -11,12 +11,12 @@ export type ParsedSurface = Quantity &
     | { readonly shape: "area" }
   );
 
-/** The part of a value that its half width makes. */
+/** The half width as a share of the value. */
 const relative = (quantity: Quantity): number => (quantity.plusMinus ?? 0) / quantity.value;
 const spread = (value: number, share: number): Quantity =>
   share === 0 ? { value } : { value, plusMinus: value * share };
 
-/** Two sides without a unit: what to write has to show both. */
+/** Help for two sides without a unit: it shows both. */
 const asSides =
   (text: string) =>
   (fault: Fault): Fault => ({
@@ -48,7 +48,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
           diameterCm: cm,
           ...spread((Math.PI / 4) * cm * cm, 2 * relative(diameter.value)),
         })
-      : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+      : failed(error("not-positive", path, "a surface must be above 0", forms));
   }
   const sides = text.split(/\s*[x×*]\s*(?=[\d.])/i);
   if (sides.length === 2) {
@@ -67,7 +67,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
           widthCm,
           ...spread(lengthCm * widthCm, Math.hypot(relative(first.value), relative(second.value))),
         })
-      : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+      : failed(error("not-positive", path, "a surface must be above 0", forms));
   }
   const length = parseQuantity("length", text);
   const one = /^\s*([\d.]+)\s*(\S+)\s*$/.exec(text);
@@ -76,7 +76,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
       error(
         "unit-wrong",
         path,
-        `${text.trim()} is a length, where a surface is wanted`,
+        `${text.trim()} is a length, not a surface`,
         `write diameter ${one[1]} ${one[2]} of a round tank, or both sides such as ${one[1]} ${one[2]} x ${tidyNumber(Math.ceil((Number(one[1]) * 2) / 3))} ${one[2]}`,
       ),
     );
@@ -89,12 +89,12 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
     );
   return area.value.value > 0
     ? done({ shape: "area", ...area.value })
-    : failed(error("not-positive", path, "a surface must be more than nothing", forms));
+    : failed(error("not-positive", path, "a surface must be above 0", forms));
 }
 
 /**
- * Walls and floor that the liquor wets [dm2]: a box or a cylinder of the surface's shape, as deep as the
- * volume [L] makes it. A surface given as an area is taken as a square.
+ * Walls and floor that the liquor wets [dm2]: those of a box or cylinder of the surface's shape that holds the volume
+ * [L]. A surface given as an area counts as a square.
  * @source platingCourse areas and volumes
  * @example
  * wettedWallDm2({shape: "box", lengthCm: 30, widthCm: 15, value: 450}, 6) // => 16.5

@@ -3,13 +3,13 @@ import { type Kind, kindOf } from "../kinds.js";
 import { shortNumber } from "../text/short-number.js";
 import { tidyNumber } from "./number-text.js";
 
-/** What a message proposes to write in place of a number that stands alone. */
+/** What a message proposes in place of a number without a unit. */
 export type Propose = (number: number) => string;
 
-/** Highest temperature that is likely where nothing else is said: that of a bath of water [°C]. */
+/** Highest likely temperature by default: that of a bath of water [°C]. */
 const hottestCelsius = 100;
 
-/** The temperatures that a number alone may stand for, none of them above the highest [°C]. */
+/** The temperatures that a number without a unit may mean, none above `most` [°C]. */
 function temperature(number: number, most: number): string | undefined {
   const [celsius, fahrenheit, kelvin] = ["°C", "°F", "K"].map((symbol) =>
     convert(number, ownUnit(kindOf("temperature"), symbol), ownUnit(kindOf("temperature"), "°C")),
@@ -21,8 +21,8 @@ function temperature(number: number, most: number): string | undefined {
 }
 
 /**
- * "6 L or 6000 mL": the number in the units that a message proposes, the first of which is taken as meant. A
- * temperature above the highest that is likely (`most` [°C]) is taken for one in °F.
+ * "6 L or 6000 mL": the number, taken in the first proposed unit, in all proposed units. A temperature above the highest
+ * likely one (`most` [°C]) counts as °F.
  */
 export function proposal(
   kind: Kind,
@@ -35,7 +35,7 @@ export function proposal(
   const meant = ownUnit(kind, suggest[0]!);
   const written = (symbol: string): string | [] => {
     const value = convert(number, meant, ownUnit(kind, symbol));
-    // The same quantity in few digits, or not at all: 50 s are no number of minutes to propose.
+    // Proposes only values with few digits: 50 s is an awkward number of minutes.
     const exact = symbol === meant.symbol || Number(shortNumber(value)) === Number(tidyNumber(value));
     return exact ? `${tidyNumber(value)} ${symbol}`.trim() : [];
   };

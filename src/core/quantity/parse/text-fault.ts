@@ -10,10 +10,10 @@ const currencySign = new RegExp(`^\\s*[€$£¥]\\s*(${numberPattern})`);
 const clock = /^\s*(\d+):(\d\d)(:\d\d)?\s*$/;
 const curly = /[“”„‘’«»]/;
 
-/** Longest text that is looked at as a quantity; the patterns may need time that grows with its square. */
+/** Longest text to read as a quantity: the time of the patterns may grow with the square of its length. */
 const longest = 100;
 
-/** Why a text cannot be a quantity even before its unit is looked at; undefined if it can. */
+/** Why a text cannot be a quantity, whatever its unit; undefined if it can. */
 export function textFault(kind: Kind, text: string, path: Path, propose: Propose): Fault | undefined {
   const example = propose(kind.example);
   if (text.length > longest)
@@ -28,7 +28,7 @@ export function textFault(kind: Kind, text: string, path: Path, propose: Propose
     return error(
       "quantity-form",
       path,
-      "curly quotes stand in the value",
+      "the value contains curly quotes",
       `use straight quotes or none: write ${straight === "" ? example : straight}`,
     );
   }
@@ -37,8 +37,8 @@ export function textFault(kind: Kind, text: string, path: Path, propose: Propose
     return error(
       "currency-in-price",
       path,
-      "a currency sign stands before the number",
-      `the currency is given once, under currency: write ${propose(Number(sign[1]))}`,
+      "the value begins with a currency sign",
+      `write ${propose(Number(sign[1]))}; only the key currency names the currency`,
     );
   const time = clock.exec(text);
   if (time !== null && kind === kindOf("time"))

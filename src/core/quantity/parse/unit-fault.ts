@@ -8,10 +8,10 @@ type Path = readonly (string | number)[];
 
 const isPrice = (kind: Kind): boolean => kind.what.startsWith("a price");
 
-/** Whether a kind is money, which is written without its currency. */
+/** Whether a kind is money, which a file writes without its currency. */
 export const isMoney = (kind: Kind): boolean => isPrice(kind) || kind === kindOf("amount");
 
-/** Why a text names no unit of the kind, and what to write. */
+/** The fault of a text that does not name a unit of the kind. */
 export function unitFault(kind: Kind, number: number, text: string, path: Path, propose: Propose): Fault {
   const example = propose(number);
   const name = tidyUnit(text);
@@ -30,14 +30,14 @@ export function unitFault(kind: Kind, number: number, text: string, path: Path, 
     return error(
       "currency-in-price",
       path,
-      "a currency stands in the price",
-      `the currency is given once, under currency: write ${example}`,
+      "the price contains a currency",
+      `write ${example}; only the key currency names the currency`,
     );
   if (other !== undefined)
     return error(
       "unit-wrong",
       path,
-      `${tidyNumber(number)} ${name} is ${other.what}, where ${kind.what} is wanted`,
+      `${tidyNumber(number)} ${name} is ${other.what}, not ${kind.what}`,
       name === "oz" && kind === kindOf("volume")
         ? `a fluid ounce is written fl oz: write ${tidyNumber(number)} fl oz`
         : `write ${kind.what} such as ${example}`,

@@ -2,7 +2,7 @@ import { numberPattern } from "../parse/number-text.js";
 import { plusMinus, quantityPattern } from "./quantity-pattern.js";
 
 /**
- * The same for the texts that `parseDilution` reads.
+ * Source of a regular expression, without anchors, for the texts that `parseDilution` reads.
  * @example new RegExp(`^${dilutionPattern()}$`).test("1:9") // => true
  * @example new RegExp(`^${dilutionPattern()}$`).test("1/10") // => false
  */

@@ -1,9 +1,9 @@
-/** Digits after the point that leave a number of up to 1000 as it is: too few for a double to tell. */
+/** Decimals too small to change a number of up to 1000: a double cannot hold them. */
 const lost = "0{13}\\d*";
 
 /**
- * Source of a regular expression for decimal numbers from 0 to a whole number, without sign; numbers with an exponent
- * are let through.
+ * Source of a regular expression for decimal numbers from 0 to a whole number, without sign. It
+ * accepts all numbers with an exponent.
  * @example new RegExp(`^${numberUpTo(95)}$`).test("95.0") // => true
  * @example new RegExp(`^${numberUpTo(95)}$`).test("95.1") // => false
  */

@@ -3,24 +3,23 @@ import { numberPattern } from "../parse/number-text.js";
 import { numberUpTo } from "./number-up-to.js";
 import { unitPattern } from "./unit-pattern.js";
 
-/** Limits that a pattern can hold a quantity to. */
+/** Limits that a pattern can check. */
 export interface PatternLimits {
-  /** More than nothing. */
+  /** Above 0. */
   readonly positive?: boolean;
-  /** Of a share alone: the largest fraction, a whole number of percent. */
+  /** Only for a share: the largest fraction, a whole number of percent. */
   readonly most?: number;
 }
 
-/** How ± is written. */
+/** The spellings of ±. */
 export const plusMinus = "(?:±|\\+/?-)";
 
-/** A number of nothing but zeros, not the first digits of another one. */
+/** A number of zeros only, not the first digits of another one. */
 const zero = "\\+?[0.]+(?![\\d.eE])";
 
 /**
  * Source of a regular expression, without anchors, for the texts that `parseQuantity` reads as a quantity of a kind. It
- * lets through a few that the parser refuses, and refuses none that the parser reads. It works with and without the
- * flag `u`.
+ * accepts every text that the parser reads, and a few that the parser refuses. It works with and without the flag `u`.
  * @example new RegExp(`^${quantityPattern("volume")}$`).test("6 L") // => true
  * @example new RegExp(`^${quantityPattern("volume")}$`).test("6 kg") // => false
  * @example new RegExp(`^${quantityPattern("volume")}$`).test("6,5 L") // => false
@@ -42,7 +41,7 @@ export function quantityPattern(name: KindName, limits: PatternLimits = {}): str
     isShare || name === "temperature"
       ? half
       : `(?:${numberPattern}\\s*${unitPattern(kindOf("percent"))}|${half})`;
-  // "12 ± 3 s": the unit after the half width is that of both.
+  // "12 ± 3 s": both numbers share the unit.
   const shared = isShare || unit === "" ? "" : `(?:${numberPattern}\\s*${plusMinus}\\s*)?`;
   const none = kind.sums === true ? `${zero}\\D*$` : zero;
   const positive = limits.positive === true ? `(?!${none})` : "";

@@ -3,7 +3,7 @@ import { anyCase } from "./any-case.js";
 import { quantityPattern } from "./quantity-pattern.js";
 
 /**
- * The same for the texts that `parseSurface` reads.
+ * Source of a regular expression, without anchors, for the texts that `parseSurface` reads.
  * @example new RegExp(`^${surfacePattern()}$`).test("30 x 15 cm") // => true
  * @example new RegExp(`^${surfacePattern()}$`).test("30 cm") // => false
  */

@@ -1,7 +1,7 @@
 import type { Kind } from "../kinds.js";
 import type { Unit } from "../units.js";
 
-/** A spelling as it may be written: dm2, dm² or dm^2, with any white space where it has a space. */
+/** Pattern of a spelling: dm2, dm² or dm^2, with any white space for a space. */
 const spelling = (text: string): string =>
   text
     .replace(/[.*+?^${}()|[\]\\]/g, "\\$&")
@@ -15,7 +15,7 @@ const oneOf = (units: readonly Unit[]): string => {
 };
 
 /**
- * Source of a regular expression for the units of a kind; empty where a number stands alone.
+ * Source of a regular expression for the units of a kind; empty if the kind has no unit.
  * @example new RegExp(`^${unitPattern({ what: "", units: [{ symbol: "dm2", also: [], factor: 1, divisor: 1 }], canonical: "", suggest: [], example: 1 })}$`).test("dm²") // => true
  */
 export function unitPattern(kind: Kind): string {

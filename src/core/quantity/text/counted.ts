@@ -1,5 +1,5 @@
 /**
- * A count of things in words.
+ * A count with its noun.
  * @example
  * counted(1, "file") // => "1 file"
  * counted(2, "batch", "batches") // => "2 batches"

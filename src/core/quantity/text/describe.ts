@@ -3,7 +3,7 @@ import type { Quantity } from "../quantity.js";
 import { shortNumber } from "./short-number.js";
 
 /**
- * A quantity for a message, to four digits; one that was read in a US measure is named in it too.
+ * A quantity for a message, to four digits; one written in a US measure also appears in that.
  * @example
  * describeQuantity("volume", {value: 7.570823568, customary: "2 US gal"}) // => "2 US gal (7.571 L)"
  * describeQuantity("temperature", {value: 80}) // => "80 °C"

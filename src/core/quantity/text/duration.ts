@@ -1,5 +1,5 @@
 /**
- * A duration as it is read off a watch, in whole seconds.
+ * A duration in whole seconds, in hours, minutes and seconds.
  * @example
  * duration(41.6) // => "42 s"
  * duration(92) // => "1 min 32 s"

@@ -3,7 +3,7 @@ import { type KindName, kindOf } from "../kinds.js";
 import type { Quantity } from "../quantity.js";
 
 /**
- * Writes a quantity so that parseQuantity reads the same value: in its own unit, or in another of its kind.
+ * Writes a quantity so that parseQuantity reads the same value: in the kind's own unit, or in another one.
  * @example
  * formatQuantity("volume", {value: 6}) // => "6 L"
  * formatQuantity("volume", {value: 0.25, plusMinus: 0.01}, {to: "mL"}) // => "250 mL ± 10 mL"

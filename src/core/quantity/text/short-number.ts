@@ -1,5 +1,5 @@
 /**
- * A number as a message says it: at most that many significant digits, no exponent, no zeros at the end.
+ * A number for a message: at most `digits` significant digits, no exponent, no zeros at the end.
  * @example
  * shortNumber(82.22222222222223) // => "82.22"
  * shortNumber(219.4, 2) // => "220"

@@ -27,10 +27,10 @@ test.each([
   ["0:9", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
   ["110 %", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
   ["100 mL/dm2", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
-  ["1-9", "a colon parts dye and water: write 1:9 (1 of dye + 9 of water)"],
-  ["2 – 3", "a colon parts dye and water: write 2:3 (2 of dye + 3 of water)"],
+  ["1-9", "put a colon between dye and water: write 1:9 (1 of dye + 9 of water)"],
+  ["2 – 3", "put a colon between dye and water: write 2:3 (2 of dye + 3 of water)"],
   ["weak", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
-  ["7,5 %", "the decimal mark is a point: write 7.5 %"],
+  ["7,5 %", "use a decimal point: write 7.5 %"],
 ])("parseDilution refuses %j and says what to write", (text, help) => {
   expect(parseDilution(text).faults.map((f) => f.help)).toEqual([help]);
 });
