@@ -18,8 +18,10 @@ const signedNumber = /^[+-](?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?$/i;
  * `header` the text continues an earlier one.
  */
 export function csv(table: Table, { delimiter, decimal, bom }: CsvStyle, header = true): string {
-  const number = (value: number, column: Column | undefined): string =>
-    (column?.digits ?? String)(value).replace(".", decimal);
+  const number = (value: number, column: Column | undefined): string => {
+    const text = (column?.digits ?? String)(value);
+    return decimal === "." ? text : text.replace(".", decimal);
+  };
   return stringify(table.rows as (string | number | null)[][], {
     columns: table.columns.map(({ key }) => key),
     header,
