@@ -1,4 +1,4 @@
-import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../fault.js";
+import { done, error, type Fault, isError, type Outcome, warning } from "../../fault.js";
 import type { LawName } from "../../model/batch.js";
 import { lawInverse, lawNames, uptakeLaws } from "../law/laws.js";
 import { aicc } from "./aicc.js";
@@ -53,10 +53,11 @@ export function fitUptake(points: readonly UptakePoint[], wanted?: LawName): Out
   const best = closed.reduce((first, next) => (score(next) < score(first) ? next : first));
   const least = variance(best.residualSum, constantsOf(best.law));
   const end = openEnds(points).find(({ residualSum }) => variance(residualSum, 1) <= least);
-  if (end !== undefined) return failed(...faults, end.fault);
+  if (end !== undefined) return { ok: false, faults: [...faults, end.fault] };
   const fit = perLaw.find(({ law }) => law === wanted) ?? best;
-  if (fit.limit !== undefined) return failed(...faults, openLaw(fit.law, fit.limit, best.law));
-  if (!(fit.parameters!.plateau > 0)) return failed(...faults, negativeUptake);
+  if (fit.limit !== undefined)
+    return { ok: false, faults: [...faults, openLaw(fit.law, fit.limit, best.law)] };
+  if (!(fit.parameters!.plateau > 0)) return { ok: false, faults: [...faults, negativeUptake] };
   return done({ ...fit, bestLaw: best.law, perLaw, points: points.length }, [
     ...faults,
     ...doubts(fit, points, wanted !== undefined),

@@ -1,3 +1,4 @@
+import { append } from "../../append.js";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { spectrumOf } from "../../colour/resolve-colour.js";
 import { hexToSrgb } from "../../colour/screen/css-colour.js";
@@ -141,7 +142,7 @@ export function swatchSet(dye: Dye): Outcome<SwatchSet> {
     faults.push(...read.faults);
     return read.ok ? [{ ...read.value, swatch }] : [];
   });
-  if (!started.ok || faults.some(isError)) return failed(...faults);
+  if (!started.ok || faults.some(isError)) return { ok: false, faults };
   if (bare && base?.lab) faults.push(...baseWarnings(dye, base.lab, started.value.lab));
   const own = measuredCelsius(dye);
   const isApart = ({ strength = 1, celsius = own }: Swatch): boolean => strength !== 1 || celsius !== own;
@@ -185,6 +186,6 @@ export function swatchSet(dye: Dye): Outcome<SwatchSet> {
         "dip swatches for shorter times, or keep only one",
       ),
     );
-  faults.push(...orderWarnings(dye, started.value, swatches));
+  append(faults, orderWarnings(dye, started.value, swatches));
   return done({ reading, base: started.value, swatches, apart }, faults);
 }
