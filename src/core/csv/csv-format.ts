@@ -24,7 +24,7 @@ export interface CsvRow {
   readonly fields: readonly string[];
 }
 
-/** Whether a row holds anything. */
+/** Whether a row holds nothing. */
 export const isBlank = (fields: readonly string[]): boolean => fields.every((cell) => cell.trim() === "");
 
 /** Why a row ends the reading of a file. */
