@@ -1,6 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
+import { type DyeKind, dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 
 // Prices are in any currency, so they are held against each other. Bounds that no shop of this kind passes but by a
@@ -8,8 +9,10 @@ import { shortNumber } from "../../quantity/text/short-number.js";
 /** An hour of labour in kWh of electricity. */
 const labourInKwh = { least: 5, most: 1000 };
 /** The others in hours of labour. */
-const litreOfDyeInHours = { least: 0.005, most: 100 };
-const kgOfPowderInHours = { least: 0.01, most: 300 };
+const litreOrKgOfDyeInHours: Readonly<Record<DyeKind, Range>> = {
+  liquid: { least: 0.005, most: 100 },
+  powder: { least: 0.01, most: 300 },
+};
 const m3OfWaterInHours = { least: 0.002, most: 5 };
 const litreOfDisposalInHours = { least: 0, most: 2 };
 
@@ -92,24 +95,15 @@ const disposalOf = (value: number): Price => ({
 });
 
 const dyeOf = ({ name, dilution }: Dye, value: number): Price => {
-  const path = ["dyes", name, "price"];
-  return dilution.kind === "liquid"
-    ? {
-        path,
-        what: `a litre of dye "${name}"`,
-        value,
-        unit: "/L",
-        per: "litre",
-        slips: [{ per: "millilitre", count: 1000 }],
-      }
-    : {
-        path,
-        what: `a kilogram of dye "${name}"`,
-        value,
-        unit: "/kg",
-        per: "kilogram",
-        slips: [{ per: "gram", count: 1000 }],
-      };
+  const { unit, per, thousandth } = dyeKinds[dilution.kind].priced;
+  return {
+    path: ["dyes", name, "price"],
+    what: `a ${per} of dye "${name}"`,
+    value,
+    unit,
+    per,
+    slips: [{ per: thousandth, count: 1000 }],
+  };
 };
 
 /** Warnings on prices that are hardly meant. Labour is held against electricity, the others against labour. */
@@ -131,11 +125,7 @@ export function implausiblePrices({ rates, baths }: Pick<Batch, "rates" | "baths
     ...dyes.flatMap((dye) =>
       dye.price === undefined
         ? []
-        : outOfProportion(
-            dyeOf(dye, dye.price),
-            dye.dilution.kind === "liquid" ? litreOfDyeInHours : kgOfPowderInHours,
-            labour,
-          ),
+        : outOfProportion(dyeOf(dye, dye.price), litreOrKgOfDyeInHours[dye.dilution.kind], labour),
     ),
     ...(waterPerM3 === undefined ? [] : outOfProportion(waterOf(waterPerM3), m3OfWaterInHours, labour)),
     ...(disposalPerL === undefined

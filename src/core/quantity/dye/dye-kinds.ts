@@ -4,6 +4,10 @@ import { ratioInWords } from "./ratio-in-words.js";
 
 export type DyeKind = Dilution["kind"];
 
+/** What the batch file gives in a unit that depends on the kind of dye. */
+type DyeKey = "dilution" | "price" | "stock" | "uptake" | "evidence";
+
+/** What reports tell of a dye under a key that says its unit. */
 type DyeFigure =
   | "amount"
   | "start"
@@ -35,19 +39,18 @@ interface DyeRecord {
   /** Whether it takes up room in the bath, in place of water. */
   readonly takesRoom: boolean;
   readonly raisesDust: boolean;
-  /** Dye in a cold fill [L]. */
+  /** Dye [mL or g] in a cold fill [L]. */
   readonly inFill: (figure: number, coldL: number) => number;
   /** The dilution in full, and in short. */
   readonly inWords: (figure: number) => string;
   readonly inShort: (figure: number) => string;
   /** How a dye of this kind gets into a bath, in messages. */
   readonly treated: string;
+  /** The unit that its price is for, and the thousandth of it that an amount is counted in. */
+  readonly priced: { readonly unit: "/L" | "/kg"; readonly per: string; readonly thousandth: string };
   /** What the batch file gives of such a dye, each with an example. */
   readonly given: Readonly<Record<DyeKey, readonly [what: string, example: string]>>;
 }
-
-/** What the batch file gives in a unit that depends on the kind of dye. */
-type DyeKey = "dilution" | "price" | "stock" | "uptake" | "evidence";
 
 /** The kinds of dye: a liquid concentrate that is poured in, and a powder that is weighed in. */
 export const dyeKinds = {
@@ -76,6 +79,7 @@ export const dyeKinds = {
     inShort: (fraction) =>
       `1:${shortNumber((1 - fraction) / fraction, 2)} (${shortNumber(100 * fraction, 2)} % by volume)`,
     treated: "diluted by volume",
+    priced: { unit: "/L", per: "litre", thousandth: "millilitre" },
     given: {
       dilution: ["a dilution by volume", "1:9"],
       price: ["a price per volume", "46.00 /L"],
@@ -108,6 +112,7 @@ export const dyeKinds = {
     inWords: (gramsPerL) => `${shortNumber(gramsPerL)} g of dye in each litre of water, measured cold`,
     inShort: (gramsPerL) => `${shortNumber(gramsPerL, 2)} g/L`,
     treated: "weighed in",
+    priced: { unit: "/kg", per: "kilogram", thousandth: "gram" },
     given: {
       dilution: ["a dilution", "20 g/L"],
       price: ["a price per mass", "90.00 /kg"],
