@@ -24,3 +24,5 @@ export interface Report {
   readonly blocks: readonly Block[];
   readonly picture?: Plot;
 }
+
+export const paragraph = (text: string): Block => ({ kind: "paragraph", text });

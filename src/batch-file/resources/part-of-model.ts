@@ -2,6 +2,7 @@ import { type Fault, type Outcome, warning } from "../../core/fault.js";
 import type { MeshMeasure } from "../../core/part/mesh-measure.js";
 import { volumeDoubted, volumeDoubts } from "../../core/part/mesh-warnings.js";
 import { displacedCm3, wettedCm2 } from "../../core/part/wetted.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
 import type { Amount } from "../schema/quantities.js";
 import type { Spec } from "../to-batch/complete.js";
 
@@ -17,7 +18,7 @@ const heaviest = 3;
 /** Common in good exports and without effect: only `measure` reports them. */
 const harmless: readonly string[] = ["mesh-flat", "mesh-welded"];
 
-const short = (value: number): string => String(Number(value.toPrecision(3)));
+const short = (value: number): string => shortNumber(value, 3);
 
 /** Codes of faults that make the model's area differ from the part's. */
 const areaDoubts: readonly string[] = ["mesh-open", "mesh-doubled"];

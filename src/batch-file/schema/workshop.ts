@@ -216,7 +216,7 @@ export const pricing = () =>
           report(
             "price-shares",
             [pricing.margin === undefined ? "fees" : "margin"],
-            `fees and margin make ${Number(((fees + margin) * 100).toPrecision(6))} % of the price, so nothing is left for the cost`,
+            `fees and margin make ${shortNumber((fees + margin) * 100, 6)} % of the price, so nothing is left for the cost`,
             "both are shares of the price: keep their sum below 100 %",
           );
       }),

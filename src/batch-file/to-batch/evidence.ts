@@ -12,6 +12,7 @@ import { strengthOfSlowerDip } from "../../core/bath/evidence/strength-of-slower
 import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import { halfWidth95 } from "../../core/maths/sampling/half-width-95.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import { figureOf } from "../../core/quantity/dye/dilution.js";
@@ -33,9 +34,6 @@ interface Placed {
   readonly path: Path;
 }
 
-/** Half of the 95 % interval [-], as a share of one standard deviation. */
-const half95 = 1.96;
-
 const shareOf = (uncertain: Amount | undefined): { readonly relative?: number } =>
   uncertain === undefined ? {} : { relative: uncertain.value };
 
@@ -51,7 +49,7 @@ const amountOf = ({ value, interval95, assumedShare }: Estimate): Amount => ({
 const before = (amount: Amount, usual: Assumed): Assumed =>
   amount.assumed === true || amount.plusMinus === undefined
     ? { value: amount.value, relative: amount.assumed === true ? usual.relative : 0.01 }
-    : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / half95 / amount.value) };
+    : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / halfWidth95 / amount.value) };
 
 function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: Path): Placed | Fault[] {
   const perColdL = dyeKinds[dye.dilution.kind].inFill(figureOf(dye.dilution), 1);

@@ -1,5 +1,6 @@
 import { type Fault, warning } from "../fault.js";
 import { counted } from "../quantity/text/counted.js";
+import { shortNumber } from "../quantity/text/short-number.js";
 import type { MeshMeasure } from "./mesh-measure.js";
 import type { ShellFindings } from "./surface/shell-findings.js";
 import type { Topology } from "./surface/topology.js";
@@ -38,11 +39,9 @@ export const volumeDoubts: readonly string[] = [
 const largestMm = 1000;
 const smallestMm = 1;
 
-const short = (value: number): string => String(Number(value.toPrecision(4)));
-
 const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | undefined)[] => {
   const { left, openAt } = topology;
-  const where = openAt?.map((x) => short(x * mmPerUnit)).join(", ");
+  const where = openAt?.map((x) => shortNumber(x * mmPerUnit)).join(", ");
   const all = left.open > 0 && left.sameWay === left.open;
   return [
     all
@@ -65,7 +64,7 @@ const edgeWarnings = ({ topology, mmPerUnit, weldedMm }: MeshSigns): (Fault | un
       ? warning(
           "mesh-welded",
           [],
-          `the surface closes only with corners within ${short(weldedMm)} mm taken as one`,
+          `the surface closes only with corners within ${shortNumber(weldedMm)} mm taken as one`,
         )
       : undefined,
   ];
@@ -104,7 +103,7 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-doubled",
           [],
-          `${short(doubledCm2)} of ${short(measure.areaCm2)} cm2 of the surface belong to bodies that lie exactly on each other; area and volume count each of them${volumeDoubted}`,
+          `${shortNumber(doubledCm2)} of ${shortNumber(measure.areaCm2)} cm2 of the surface belong to bodies that lie exactly on each other; area and volume count each of them${volumeDoubted}`,
           "remove the body that is there twice, or give area, volume and mass by hand",
         )
       : undefined,
@@ -112,8 +111,8 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-shared-face",
           [],
-          `${short(sharedCm2)} of ${short(measure.areaCm2)} cm2 of the surface lie between bodies that touch, and stay dry`,
-          `join the bodies of the model into one, or give ${short(wettedCm2(measure))} cm2 as the wetted area`,
+          `${shortNumber(sharedCm2)} of ${shortNumber(measure.areaCm2)} cm2 of the surface lie between bodies that touch, and stay dry`,
+          `join the bodies of the model into one, or give ${shortNumber(wettedCm2(measure))} cm2 as the wetted area`,
         )
       : undefined,
     signs.undecided
@@ -127,8 +126,8 @@ const shellWarnings = (measure: MeshMeasure, signs: MeshSigns): (Fault | undefin
       ? warning(
           "mesh-cavity",
           [],
-          `${counted(measure.cavities.count, "closed cavity", "closed cavities")}: ${short(measure.cavities.areaCm2)} cm2 of the area stay dry`,
-          `give ${short(wettedCm2(measure))} cm2 as the wetted area`,
+          `${counted(measure.cavities.count, "closed cavity", "closed cavities")}: ${shortNumber(measure.cavities.areaCm2)} cm2 of the area stay dry`,
+          `give ${shortNumber(wettedCm2(measure))} cm2 as the wetted area`,
         )
       : undefined,
   ];
@@ -151,7 +150,7 @@ export function meshWarnings(measure: MeshMeasure, signs: MeshSigns): Fault[] {
       ? warning(
           "mesh-unit",
           [],
-          `the box is ${measure.boxMm.map(short).join(" x ")} mm with ${measure.unit} as unit: wrong unit?`,
+          `the box is ${measure.boxMm.map((side) => shortNumber(side)).join(" x ")} mm with ${measure.unit} as unit: wrong unit?`,
           "give the unit of the model, such as unit: inch",
         )
       : undefined,

@@ -1,7 +1,8 @@
+import { shortNumber } from "../../core/quantity/text/short-number.js";
 import type { UptakeFit } from "../../core/uptake/fit/fit-uptake.js";
 import { uptakeLaws } from "../../core/uptake/law/laws.js";
 import type { Cell, Column, Table } from "../table.js";
-import { significant, timeSaid, withError } from "./digits.js";
+import { timeSaid, withError } from "./digits.js";
 import { type FitFacts, noteOn, readingsSaid } from "./facts.js";
 
 const limits = { "still-rising": "rises on and on", "already-level": "level from the start" } as const;
@@ -73,7 +74,7 @@ const plateauOf = ({ law, parameters }: UptakeFit): Cell =>
 /** One row a law, for a spreadsheet. */
 export function fitRows({ fits, table }: FitFacts): Table {
   const { seconds, name } = table.timeUnit;
-  const number = (key: string): Column => ({ key, title: key, digits: (value) => significant(value, 8) });
+  const number = (key: string): Column => ({ key, title: key, digits: (value) => shortNumber(value, 8) });
   const text = (key: string): Column => ({ key, title: key });
   const finite = (value: number | undefined, times = 1): Cell =>
     value === undefined || !Number.isFinite(value) ? null : value * times;

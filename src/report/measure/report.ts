@@ -1,6 +1,6 @@
 import type { Fault } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
-import type { Block, Report } from "../report.js";
+import { type Block, paragraph, type Report } from "../report.js";
 import { mark } from "../words/assumed.js";
 import { trimmed } from "../words/digits.js";
 import type { MeasuredFile } from "./measured-file.js";
@@ -12,8 +12,6 @@ export interface Material {
   readonly densityGPerCm3: number;
   readonly densityAssumed: boolean;
 }
-
-const paragraph = (text: string): Block => ({ kind: "paragraph", text });
 
 const massNote = ({ densityGPerCm3, densityAssumed }: Material): Block =>
   paragraph(

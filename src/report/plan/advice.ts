@@ -2,15 +2,14 @@ import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { pour } from "../words/amounts.js";
 import { mark } from "../words/assumed.js";
-import { moneyDigits } from "../words/money.js";
+import { fineMoney } from "../words/money.js";
 
 /** What a longer drain would save, and what it would cost; null where it saves nothing. */
 export function drainText(plan: Plan, { longerDrain: drain }: PlanBath): string | null {
   if (drain === null) return null;
   const { low, high } = drain.share;
   const percents = `${Math.round(100 * low)} to ${Math.round(100 * high)} %`;
-  const cents = (value: number): string =>
-    value.toFixed((moneyDigits(plan.currency)(1).split(".")[1] ?? "").length + 1);
+  const cents = (value: number): string => fineMoney(value, plan.currency);
   const saved =
     drain.savedPerLoad === null
       ? ""

@@ -7,7 +7,7 @@ import type { Block } from "../report.js";
 import { percent, pour, weigh } from "../words/amounts.js";
 import { mark } from "../words/assumed.js";
 import { dyeText, measuredDye } from "../words/dye.js";
-import { money, moneyDigits } from "../words/money.js";
+import { fineMoney, money } from "../words/money.js";
 
 const ends: Record<LifeEnd, string> = {
   "longest-dip": "a dip passes the longest",
@@ -43,7 +43,8 @@ function lifeTable(plan: Plan, { lives, topUpRule, cheapestRule }: PlanBath): Bl
               {
                 key: "cost",
                 title: `${plan.currency ?? ""} a part${m}`,
-                digits: (value: number) => centsOf(plan.currency, value),
+                // Rules differ by less than a minor unit a part.
+                digits: (value: number) => fineMoney(value, plan.currency),
               },
             ]
           : []),
@@ -62,10 +63,6 @@ function lifeTable(plan: Plan, { lives, topUpRule, cheapestRule }: PlanBath): Bl
     },
   };
 }
-
-/** Rules differ by less than a minor unit a part: one digit more. */
-const centsOf = (currency: string | null, value: number): string =>
-  value.toFixed((moneyDigits(currency)(1).split(".")[1] ?? "").length + 1);
 
 function lifeText(plan: Plan, { life }: PlanBath): string {
   const m = mark(life.restsOnAssumed);

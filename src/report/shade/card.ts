@@ -1,12 +1,10 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { TimeCard } from "../../core/uptake/shade/time-grid.js";
-import type { Block, Report } from "../report.js";
+import { type Block, paragraph, type Report } from "../report.js";
 import type { Column } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { decimals, significant } from "../words/digits.js";
 import { watch } from "../words/times.js";
-
-const paragraph = (text: string): Block => ({ kind: "paragraph", text });
 
 /** Minutes and seconds, marked where the time is too short to keep by hand, or over the longest dip. */
 function cell(seconds: number, { shortestSeconds, longestSeconds }: TimeCard): string {

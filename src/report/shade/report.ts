@@ -1,6 +1,6 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { ShadeDescription, ShadePoint } from "../../core/uptake/shade/describe-shade.js";
-import type { Block, Report } from "../report.js";
+import { type Block, paragraph, type Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { decimals } from "../words/digits.js";
@@ -96,8 +96,6 @@ const wanted = (shade: ShadeDescription): Block[] => {
     ...sensitivityBlocks(target),
   ];
 };
-
-const paragraph = (text: string): Block => ({ kind: "paragraph", text });
 
 function trialBlocks({ trial, dye }: ShadeDescription): Block[] {
   if (trial === null) return [];

@@ -1,11 +1,11 @@
 import { duration } from "../../core/quantity/text/duration.js";
+import { labText } from "../../core/quantity/text/lab-text.js";
 import type { ShadeTime } from "../../core/uptake/shade/shade-time.js";
 import type { WayOut } from "../../core/uptake/shade/slower-dip.js";
 import type { DoubtFrom } from "../../core/uptake/shade/time-doubt.js";
 import { degrees, percent } from "../words/amounts.js";
 
 const dE = (value: number): string => `${value.toFixed(1)} CIEDE2000`;
-const lab = (values: readonly number[]): string => `L ${values.map((value) => value.toFixed(1)).join(", ")}`;
 
 function wayOutText({ strength, celsius, seconds }: WayOut): string {
   const ways = [
@@ -53,11 +53,11 @@ export function targetSentences(target: ShadeTime, assumed: boolean): string[] {
     ];
   if (!target.reachable)
     return [
-      `This dye does not reach ${target.name}: the nearest colour of its curve is ${lab(target.lab)}, after ${duration(seconds)}, ${dE(target.deltaE00)} away, over the tolerance of ${target.tolerance}.`,
+      `This dye does not reach ${target.name}: the nearest colour of its curve is ${labText(target.lab)}, after ${duration(seconds)}, ${dE(target.deltaE00)} away, over the tolerance of ${target.tolerance}.`,
       "Take a colour from the curve, another dye, or a wider tolerance.",
     ];
   const said = [
-    `Dip ${duration(seconds)} for ${target.name}: ${lab(target.lab)}, ${dE(target.deltaE00)} from the target (tolerance ${target.tolerance}).`,
+    `Dip ${duration(seconds)} for ${target.name}: ${labText(target.lab)}, ${dE(target.deltaE00)} from the target (tolerance ${target.tolerance}).`,
   ];
   if (window)
     said.push(

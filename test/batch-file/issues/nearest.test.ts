@@ -3,6 +3,8 @@ import { listed, nearest } from "../../../src/batch-file/issues/nearest.js";
 
 test.each([
   ["yeild", "yield"],
+  ["tnak", "tank"],
+  ["atnk", "tank"],
   ["strenght", "strength"],
   ["wall_area", "wallArea"],
   ["Volume", "volume"],
@@ -13,7 +15,23 @@ test.each([
   ["frothing", undefined],
   ["", undefined],
 ])("nearest to %j is %j", (written, expected) => {
-  expect(nearest(written, ["volume", "yield", "strength", "wallArea", "water", "heater"])).toBe(expected);
+  expect(nearest(written, ["volume", "yield", "strength", "wallArea", "water", "heater", "tank"])).toBe(
+    expected,
+  );
+});
+
+test("nearest finds a third of the letters wrong, and no more", () => {
+  expect(nearest("saturaxxxx", ["saturation"])).toBeUndefined();
+  expect(nearest("saturatxxx", ["saturation"])).toBe("saturation");
+  expect(nearest("taxx", ["tank"])).toBeUndefined();
+  expect(nearest("taxk", ["tank"])).toBe("tank");
+});
+
+test("nearest compares words of up to 100 letters", () => {
+  const long = (letters: number) => "lamp".repeat(25).padEnd(letters, "s");
+  expect(nearest(`x${long(99)}`.slice(0, 100), [long(100)])).toBe(long(100));
+  expect(nearest(`x${long(100)}`, [long(101)])).toBeUndefined();
+  expect(nearest("x".repeat(10_000_000), ["tank", "y".repeat(10_000_000)])).toBeUndefined();
 });
 
 test("nearest to anything among nothing is nothing", () => {

@@ -1,6 +1,7 @@
 import { done, error, type Fault, failed, type Outcome, warning } from "../../fault.js";
 import { numericJacobian } from "../../maths/least-squares/jacobian.js";
 import { fitNonlinear } from "../../maths/least-squares/nonlinear-least-squares.js";
+import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
 import { defaults } from "../../model/defaults.js";
 import type { Evidence } from "./forms.js";
 import { evidenceFault, logDeviation, type Observation, observationOf } from "./observation.js";
@@ -101,7 +102,7 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
     return {
       value: Math.exp(middle),
       factor: Math.exp(deviation),
-      interval95: [Math.exp(middle - 1.96 * deviation), Math.exp(middle + 1.96 * deviation)],
+      interval95: [Math.exp(middle - halfWidth95 * deviation), Math.exp(middle + halfWidth95 * deviation)],
       assumedShare: covariance[j][j] / logDeviation(priors[j]!.relative) ** 2,
     };
   };

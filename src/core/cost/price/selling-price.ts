@@ -1,5 +1,6 @@
 import { done, error, failed, type Outcome } from "../../fault.js";
 import type { Pricing } from "../../model/batch.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
 import { nextEnding } from "./ending.js";
 
 /** A price and how it came about; unrounded but for the ending. */
@@ -26,7 +27,7 @@ export function sellingPrice(input: Pricing & { readonly cost: number }): Outcom
   const { cost, overhead, fees, margin, tax, ending } = input;
   const kept = 1 - fees - margin;
   if (!(kept > 1e-12)) {
-    const percent = (share: number): string => `${Number((100 * share).toPrecision(6))} %`;
+    const percent = (share: number): string => `${shortNumber(100 * share, 6)} %`;
     return failed(
       error(
         "margin-and-fees",

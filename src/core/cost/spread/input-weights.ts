@@ -1,5 +1,5 @@
+import { quantile } from "d3-array";
 import { solveLeastSquares } from "../../maths/least-squares/linear-least-squares.js";
-import { quantileOf } from "../../maths/sampling/quantile.js";
 import { ranksOf } from "../../maths/sampling/ranks.js";
 import type { UncertainInput } from "./uncertain-input.js";
 
@@ -58,8 +58,8 @@ export function inputWeights(
   );
   return inputs
     .map(({ path, assumed }, i): InputWeight => {
-      const scores = Float64Array.from(values[i]!.scores).sort();
-      const width = known.length === 0 ? 0 : quantileOf(scores, 0.9) - quantileOf(scores, 0.1);
+      const { scores } = values[i]!;
+      const width = known.length === 0 ? 0 : quantile(scores, 0.9)! - quantile(scores, 0.1)!;
       return { path, assumed, share: rankSlopes[i]! ** 2, swing: slopes[i]! * cost.deviation * width };
     })
     .sort((a, b) => b.share - a.share);

@@ -1,6 +1,6 @@
+import { quantile } from "d3-array";
 import { largest } from "../../maths/extent.js";
 import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
-import { quantileOf } from "../../maths/sampling/quantile.js";
 import { truncatedNormalQuantile } from "../../maths/sampling/truncated-normal.js";
 import { type InputWeight, inputWeights } from "./input-weights.js";
 import type { UncertainInput } from "./uncertain-input.js";
@@ -32,12 +32,16 @@ export interface Spread<Name extends string> {
 export const spreadDraws = 1000;
 export const spreadSeed = 1;
 
-/** P10, P50 and P90 of what is known. */
+/**
+ * P10, P50 and P90 of what is known, on a straight line between neighbours.
+ * @source hyndmanFan1996 definition 7
+ * @example
+ * percentilesOf([40, null, 10, 30, 20, 50]) // => { p10: 14, p50: 30, p90: 46 }
+ * percentilesOf([null]) // => null
+ */
 export function percentilesOf(values: readonly (number | null)[]): Percentiles | null {
-  const sorted = Float64Array.from(values.filter((value) => value !== null)).sort();
-  if (sorted.length === 0) return null;
-  const [p10, p50, p90] = [0.1, 0.5, 0.9].map((p) => quantileOf(sorted, p)) as [number, number, number];
-  return { p10, p50, p90 };
+  const [p10, p50, p90] = [0.1, 0.5, 0.9].map((p) => quantile(values, p));
+  return p10 === undefined || p50 === undefined || p90 === undefined ? null : { p10, p50, p90 };
 }
 
 /**

@@ -1,8 +1,6 @@
+import { halfWidth95 } from "./half-width-95.js";
 import { normalCdf } from "./normal-cdf.js";
 import { normalQuantile } from "./normal-quantile.js";
-
-/** Half-widths of a 95 % interval in standard deviations. */
-export const halfWidthsPerDeviation = normalQuantile(0.975);
 
 /** A normal distribution by its middle and the half-width of its 95 % interval, cut where values cannot lie. */
 export interface TruncatedNormal {
@@ -31,7 +29,7 @@ export function truncatedNormalQuantile(
   { value, halfWidth, least = 0, most }: TruncatedNormal,
   u: number,
 ): number {
-  const deviation = halfWidth / halfWidthsPerDeviation;
+  const deviation = halfWidth / halfWidth95;
   const inside = (x: number): number => Math.max(least, Math.min(most ?? Number.POSITIVE_INFINITY, x));
   if (!(deviation > 0)) return inside(value);
   const from = normalCdf((least - value) / deviation);

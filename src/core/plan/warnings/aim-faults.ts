@@ -1,11 +1,8 @@
 import { type Fault, warning } from "../../fault.js";
-import { mapped } from "../../mapped.js";
 import type { Order } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
+import { labText } from "../../quantity/text/lab-text.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
-
-const lab = (values: readonly number[]): string =>
-  `L ${mapped(values, (value) => value.toFixed(1)).join(", ")}`;
 
 /** What must be said of a shade whatever the bath: out of reach (exit status 1), beyond the swatches. */
 export function aimFaults(
@@ -22,7 +19,7 @@ export function aimFaults(
           warning(
             "shade-out-of-reach",
             path,
-            `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${lab(aim.lab)} after ${duration(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,
+            `shade "${shade.name}"${on} cannot be reached with dye "${shade.dye.name}": the nearest is ${labText(aim.lab)} after ${duration(aim.freshSeconds)} in a fresh bath, ${aim.deltaE00.toFixed(1)} CIEDE2000 away (tolerance ${shade.tolerance})`,
             "take a colour from its shade curve (dipwright shade), another dye, or a wider tolerance",
           ),
         ];

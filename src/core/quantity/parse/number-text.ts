@@ -1,4 +1,5 @@
 import { error, type Fault } from "../../fault.js";
+import { shortNumber } from "../text/short-number.js";
 
 /** A decimal number without sign, as source of a regular expression. */
 export const numberPattern = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?(?![\\d.,]|[eE][+-]?\\d)";
@@ -8,7 +9,7 @@ const rangePattern = new RegExp(
 );
 
 /** A number for a message, to 12 significant digits to hide rounding errors. */
-export const tidyNumber = (value: number): string => String(Number(value.toPrecision(12)));
+export const tidyNumber = (value: number): string => shortNumber(value, 12);
 
 /**
  * A number with separated thousands, without the separators; undefined for any other text.

@@ -1,5 +1,6 @@
 import { error, type Fault, isError, warning } from "../../fault.js";
 import { magnitudeFault } from "../../quantity/magnitude.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
 import type { UptakePoint } from "./fit-law.js";
 
 const least = 3;
@@ -19,7 +20,7 @@ export const negativeUptake = error(
   "count uptake from the undyed part",
 );
 
-const shown = (value: number): string => String(Number(value.toPrecision(6)));
+const shown = (value: number): string => shortNumber(value, 6);
 
 /** What keeps readings from being fitted, or makes a fit doubtful; every point is looked at. */
 export function checkPoints(points: readonly UptakePoint[]): Fault[] {

@@ -3,6 +3,7 @@ import { csvHeader, noHeader } from "../../csv/csv-header.js";
 import { csvNumbers } from "../../csv/csv-number.js";
 import type { CsvText } from "../../csv/read-csv.js";
 import { done, type Fault, failed, type Outcome, warning } from "../../fault.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
 import type { UptakePoint } from "./fit-law.js";
 import { findColumns, type ReadingColumns } from "./table-columns.js";
 
@@ -87,7 +88,7 @@ function fromUndyed(points: readonly UptakePoint[]): {
       warning(
         "table-ks-undyed",
         [],
-        `K/S ${Number(base.toPrecision(6))} of the undyed part (time 0) is taken off every row`,
+        `K/S ${shortNumber(base, 6)} of the undyed part (time 0) is taken off every row`,
       ),
     ],
   };

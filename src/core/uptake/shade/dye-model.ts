@@ -5,7 +5,7 @@ import type { UptakeModel } from "../law/uptake-model.js";
 import { type ApartDip, type BathResponse, bathResponse } from "../swatches/bath-response.js";
 import { type ChosenCurve, chooseCurve } from "../swatches/choose-law.js";
 import { type DyedSwatch, type SwatchSet, swatchSet } from "../swatches/swatch-curves.js";
-import { nearestTime } from "./find-time.js";
+import { beyondSwatches, nearestTime } from "./find-time.js";
 import { readDeviation } from "./fresh-doubt.js";
 
 /** What is known of a dye before the bath is looked at. */
@@ -152,9 +152,6 @@ export function chooseForDye(dye: Dye, set: SwatchSet, { timingSeconds }: Handli
   });
   return { chosen, apart };
 }
-
-/** How many times as long as the longest swatch a colour of another bath is looked for. */
-const beyondSwatches = 2;
 
 /** With one swatch nothing tells how fast the dye goes in: k t of that swatch is then taken as this. */
 const assumedProgress = 2;

@@ -20,8 +20,8 @@ export interface NearestTime {
 const steps = 64;
 const toTime = (u: number): number => Math.expm1(u);
 
-/** How many times its length a curve is extrapolated to look for the far end of a window. */
-const beyond = 2;
+/** How many times its length a curve is extrapolated, to look for the far end of a window or a colour of another bath. */
+export const beyondSwatches = 2;
 
 /** The times around `start` between which `excess` is not positive; places are ln(1 + t). */
 function stretch(excess: (u: number) => number, start: number, last: number, step: number): TimeWindow {
@@ -67,7 +67,7 @@ export function nearestTime(
   if (refined.value < least) [best, least] = [refined.x, refined.value];
   const lab = labAfter(curve, toTime(best), baseKs);
   if (least > tolerance) return { seconds: toTime(best), lab, deltaE00: least, window: null };
-  const far = Math.log1p(beyond * longest);
+  const far = Math.log1p(beyondSwatches * longest);
   const window = stretch((u) => difference(u) - tolerance, best, far, step / 2);
   return { seconds: toTime(best), lab, deltaE00: least, window };
 }
@@ -81,7 +81,7 @@ export function windowAround(
 ): TimeWindow {
   const target = labAfter(curve, seconds, baseKs);
   const at = Math.log1p(seconds);
-  const far = Math.log1p(beyond * Math.max(seconds, curve.referenceSeconds));
+  const far = Math.log1p(beyondSwatches * Math.max(seconds, curve.referenceSeconds));
   const excess = (u: number): number => ciede2000(labAfter(curve, toTime(u), baseKs), target) - tolerance;
   return stretch(excess, at, far, far / steps / 2);
 }

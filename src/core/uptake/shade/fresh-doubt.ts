@@ -1,5 +1,6 @@
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findMinimum } from "../../maths/minimum.js";
+import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
 import type { Lab } from "../../model/batch.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
 import { labAfter, refitted, type ShadeCurve, shadeCurve } from "../swatches/shade-curve.js";
@@ -7,9 +8,6 @@ import { dyedColour, type SwatchSet } from "../swatches/swatch-curves.js";
 
 /** Reading noise per CIELAB axis where none is given, one standard deviation. */
 const readingNoise = 0.3;
-
-/** Half-widths of a 95 % interval in standard deviations. */
-export const perDeviation95 = 1.96;
 
 /** How a fresh-bath time may be off: shifts of ln(1 + t) by what is not known, each one standard deviation. */
 export interface FreshShifts {
@@ -114,7 +112,7 @@ export function freshShifts(
       const moved = ahead ?? nudgedSet(set, at, axis, -noise);
       if (moved) readings.push((ahead ? 1 : -1) * shift(refitted(curve, moved, givenRate)));
     }
-  const deviation = options.timingSeconds / perDeviation95;
+  const deviation = options.timingSeconds / halfWidth95;
   const timing = set.swatches.map((_, at) =>
     shift(refitted(curve, retimedSet(set, at, deviation), givenRate)),
   );
@@ -149,6 +147,6 @@ export function readDeviation(
   const own = ownShifts(chosen, dip.lab, shifts, options.baseKs);
   const law = Math.max(0, ...shifts.laws.map(Math.abs)) / 2;
   const squares = [...shifts.readings, ...shifts.timing, ...own, law].map((shift) => (shift * logPer) ** 2);
-  const timing = options.timingSeconds / perDeviation95 / dip.seconds;
+  const timing = options.timingSeconds / halfWidth95 / dip.seconds;
   return Math.sqrt(squares.reduce((sum, square) => sum + square, timing ** 2));
 }

@@ -1,3 +1,4 @@
+import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
 import type { Lab } from "../../model/batch.js";
 import { kelvinAtZeroCelsius } from "../../quantity/kelvin.js";
 import { gasConstantJPerMolK } from "../law/arrhenius.js";
@@ -6,13 +7,7 @@ import { uptakeAtStrength } from "../law/isotherm.js";
 import { slowing } from "../law/slowing.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
 import type { DyeModel } from "./dye-model.js";
-import {
-  type DoubtOptions,
-  type FreshShifts,
-  freshShifts,
-  ownShifts,
-  perDeviation95,
-} from "./fresh-doubt.js";
+import { type DoubtOptions, type FreshShifts, freshShifts, ownShifts } from "./fresh-doubt.js";
 
 /** What makes a time uncertain. */
 export type DoubtFrom = "readings" | "timing" | "law" | "strength" | "temperature" | "trial";
@@ -87,8 +82,8 @@ export function timeDoubt(
   };
   const even = (from: DoubtFrom, deviation: number): Part => ({
     from,
-    low: perDeviation95 * deviation,
-    high: perDeviation95 * deviation,
+    low: halfWidth95 * deviation,
+    high: halfWidth95 * deviation,
   });
   const lawShift = Math.max(0, ...left(({ laws }) => laws).map(Math.abs)) / 2;
   const strength = strengthPart(model, fresh, bath.strength);
@@ -107,7 +102,7 @@ export function timeDoubt(
             "trial",
             root([
               ...ownShifts(chosen, trial.lab, other, options.baseKs).map((shift) => shift * otherPer),
-              options.timingSeconds / perDeviation95 / trial.seconds,
+              options.timingSeconds / halfWidth95 / trial.seconds,
             ]),
           ),
         ]),
@@ -126,12 +121,12 @@ function strengthPart({ uptake, response }: DyeModel, freshSeconds: number, stre
   const { strengthExponent: measured } = response;
   const a = Math.log(uptakeAtStrength(strength, uptake.saturation));
   if (measured !== undefined) {
-    const half = perDeviation95 * Math.hypot(measured.standardError, exponentSpread) * Math.abs(a);
+    const half = halfWidth95 * Math.hypot(measured.standardError, exponentSpread) * Math.abs(a);
     return { from: "strength", low: half, high: half };
   }
   const here = Math.log(slowing(uptake, freshSeconds, strength));
   const [low, high] = [Math.min(-a, -2 * a), Math.max(-a, -2 * a)];
-  const beyond = perDeviation95 * exponentSpread * Math.abs(a);
+  const beyond = halfWidth95 * exponentSpread * Math.abs(a);
   return {
     from: "strength",
     low: Math.hypot(Math.max(0, here - low), beyond),
@@ -145,7 +140,7 @@ function temperaturePart({ uptake, response, dye }: DyeModel, celsius: number): 
     gasConstantJPerMolK;
   const { activationEnergyJPerMol: measured } = response;
   if (measured !== undefined) {
-    const half = perDeviation95 * measured.standardError * Math.abs(perJoule);
+    const half = halfWidth95 * measured.standardError * Math.abs(perJoule);
     return { from: "temperature", low: half, high: half };
   }
   if (!dye.activationEnergyAssumed) return { from: "temperature", low: 0, high: 0 };

@@ -3,11 +3,8 @@ import { type DippedIn, dipSeconds } from "../law/dip-time.js";
 import type { UptakeModel } from "../law/uptake-model.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
 import type { DyeModel } from "./dye-model.js";
-import { nearestTime } from "./find-time.js";
+import { beyondSwatches, nearestTime } from "./find-time.js";
 import type { TrialRead } from "./time-doubt.js";
-
-/** How many times the longest swatch the colour of a trial is looked for. */
-const beyondSwatches = 2;
 
 /** A trial whose colour is farther from the dye's curve than this says little [CIEDE2000]. */
 export const offCurveFrom = 3;

@@ -1,3 +1,4 @@
+import { mean, median } from "d3-array";
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import type { LawName } from "../../model/batch.js";
 import { lawNames } from "../law/laws.js";
@@ -21,25 +22,13 @@ export function firstOfBest(tried: readonly LeaveOneOut[]): LeaveOneOut {
   return tried.find(({ mean }) => mean <= best + tie)!;
 }
 
-function median(sorted: readonly number[]): number {
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
-}
-
 /** Leaves out each swatch in turn and predicts its colour from the others. */
 function leaveOneOut(set: SwatchSet, law: LawName, givenRate?: number): LeaveOneOut {
-  const errors = set.swatches
-    .map((swatch) => {
-      const others = { ...set, swatches: set.swatches.filter((other) => other !== swatch) };
-      return ciede2000(labAfter(shadeCurve(others, law, givenRate), swatch.seconds), swatch.lab);
-    })
-    .sort((a, b) => a - b);
-  return {
-    law,
-    mean: errors.reduce((sum, value) => sum + value, 0) / errors.length,
-    median: median(errors),
-    max: errors.at(-1)!,
-  };
+  const errors = set.swatches.map((swatch) => {
+    const others = { ...set, swatches: set.swatches.filter((other) => other !== swatch) };
+    return ciede2000(labAfter(shadeCurve(others, law, givenRate), swatch.seconds), swatch.lab);
+  });
+  return { law, mean: mean(errors)!, median: median(errors)!, max: Math.max(...errors) };
 }
 
 /** The shade curve under the given law, or the one with the least error, and the errors of all. */
