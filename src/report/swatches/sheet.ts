@@ -1,6 +1,6 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { SheetDip } from "../../core/uptake/swatches/first-swatches.js";
-import type { Block, Report } from "../report.js";
+import { type Block, paragraph, type Report } from "../report.js";
 import type { Cell, Column } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { trimmed } from "../words/digits.js";
@@ -17,8 +17,6 @@ export interface SwatchSheet {
   /** How many swatches there are. */
   readonly known: number;
 }
-
-const paragraph = (text: string): Block => ({ kind: "paragraph", text });
 
 /** Every dip in the order of work; repeats come last. */
 const inOrder = (dips: readonly SheetDip[]): readonly SheetDip[] => [
