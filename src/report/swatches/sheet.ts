@@ -1,6 +1,6 @@
 import { duration } from "../../core/quantity/text/duration.js";
 import type { SheetDip } from "../../core/uptake/swatches/first-swatches.js";
-import { type Block, paragraph, type Report } from "../report.js";
+import { paragraph, type Report } from "../report.js";
 import type { Cell, Column } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { trimmed } from "../words/digits.js";
