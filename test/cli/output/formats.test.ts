@@ -35,6 +35,7 @@ const calls: readonly (readonly string[])[] = [
   ["plan", "restock.yaml"],
   ["cost", "restock.yaml"],
   ["shade", "restock.yaml", "--dye", "brick"],
+  ["swatches", "restock.yaml", "--dye", "brick"],
   ["sweep", "restock.yaml", "--vary", "tanks.six.cover=lid,none"],
   ["check", "warnings.yaml"],
   ["mix", "--volume", "6L", "--dilution", "1:9"],

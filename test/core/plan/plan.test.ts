@@ -117,7 +117,9 @@ describe("planBatch over random batches", () => {
             load.depth === before.depth &&
             load.parts === before.parts &&
             load.part === before.part &&
-            load.strengthBefore <= before.strengthBefore
+            load.strengthBefore <= before.strengthBefore &&
+            // A fuller bath is weakened less by the same parts.
+            load.volumeBeforeL <= before.volumeBeforeL
           )
             expect(load.dipSeconds).toBeGreaterThanOrEqual(before.dipSeconds - 1e-9);
         }
@@ -289,7 +291,7 @@ describe("planBatch", () => {
     ).toContain("large-load");
     expect(faults({ ...batch, handling: { ...handling, shortestSeconds: 45 } })).toContain("dip-too-short");
     expect(faults({ ...batch, handling: { ...handling, longestSeconds: 110 } })).toContain("dip-too-long");
-    const worn = { kind: "kept" as const, volumeL: 6, strength: 0.79, ageDays: 0, areaDm2: 0 };
+    const worn = { kind: "kept" as const, volumeL: 6, strength: 0.6, ageDays: 0, areaDm2: 0 };
     expect(
       faults({
         ...batch,
@@ -386,7 +388,8 @@ describe("planBatch", () => {
     expect(load.dipSeconds).toBeGreaterThan(180 / 0.58);
     expect(load.dipSeconds).toBeLessThan(1.01 * (180 / 0.58 ** 2));
     expect(load.windowSeconds![0]).toBeLessThan(load.dipSeconds);
-    expect(load.windowSeconds![1]).toBeGreaterThan(load.dipSeconds);
+    // The colour hardly moves beyond the longest swatch, so the window has no far end.
+    expect(load.windowSeconds![1]).toBeNull();
     const codes = plan.warnings.map((fault) => fault.code);
     expect(codes).toContain("bath-too-old");
     expect(codes).toContain("dip-too-long");
