@@ -15,7 +15,8 @@ const files = [
 const bundled = await build({
   stdin: {
     contents: `${files.map((file) => `export * from "./src/core/bath/${file}.js";`).join("")}
-export { dipTimer } from "./src/core/uptake/law/depth.js";`,
+export { dipTimer } from "./src/core/uptake/law/dip-time.js";
+export { freshSeconds } from "./src/core/uptake/law/uptake-model.js";`,
     resolveDir: new URL("../../", import.meta.url).pathname,
   },
   bundle: true,
@@ -47,14 +48,13 @@ const setting = {
     liquorRatioLPerKg: 0,
   },
   rule: "strength",
-  model,
   timer,
   fresh: { volumeL: 6, dye: 584 },
   evaporationLPerSecond: 1e-4,
   coldPerHot: 0.9736,
 };
 const room = { celsius: 20, humidity: 0.5 };
-const load = { areaDm2: 9.8, depth: 0.5 };
+const load = { areaDm2: 9.8, depth: 0.5, freshSeconds: core.freshSeconds(model, 0.5) };
 
 function today() {
   const bath = core.bathToWork(setting.fresh);
@@ -81,7 +81,7 @@ function withHeat(heaterW) {
       hold(heat, heat.covered, state, 85);
       riseTo(heat, state, 79);
       immerseParts(heat, state, { jPerK: 476, celsius: 20 });
-      seconds = dip(heat, state, timer(load.depth, 1), pace);
+      seconds = dip(heat, state, timer(load.freshSeconds, 1), pace);
       liftParts(state);
       state.volumeL -= 0.0078;
       hold(heat, heat.open, state, 90);
