@@ -1,6 +1,6 @@
 import type { CostSnapshot, OrderCost } from "../../core/cost/history/snapshot.js";
 import { byLine, type CostSheet } from "../../core/cost/line/cost-sheet.js";
-import type { CostDrivers } from "../../core/cost/line/drivers.js";
+import { type CostDrivers, type KnownRates, noRates } from "../../core/cost/line/drivers.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { exactSum } from "../../core/maths/exact-sum.js";
 
@@ -38,8 +38,14 @@ const addUpTo = (total: unknown, amounts: readonly unknown[]): boolean =>
   amounts.every(isNumber) &&
   Math.abs(exactSum(amounts) - total) <= 1e-6 * Math.max(1, Math.abs(total));
 
+type Holds = (value: unknown) => boolean;
+
+const rateKeys = Object.fromEntries(
+  Object.keys(noRates).map((rate): [string, Holds] => [rate, orNull(isNumber)]),
+) as Record<keyof KnownRates, Holds>;
+
 /** What each driver must be; a price that is missing may be younger than the report, and is not known. */
-const driverKeys: { readonly [K in keyof CostDrivers]: (value: unknown) => boolean } = {
+const driverKeys: { readonly [K in keyof CostDrivers]: Holds } = {
   dye: orNull(isText),
   dyePrice: orNull(isNumber),
   loads: isCount,
@@ -47,10 +53,7 @@ const driverKeys: { readonly [K in keyof CostDrivers]: (value: unknown) => boole
   dipSeconds: isNumber,
   cycleSeconds: isNumber,
   strength: isNumber,
-  electricityPerKwh: orNull(isNumber),
-  waterPerM3: orNull(isNumber),
-  labourPerHour: orNull(isNumber),
-  disposalPerL: orNull(isNumber),
+  ...rateKeys,
 };
 
 const help = "give a file that `dipwright cost --format json` wrote";

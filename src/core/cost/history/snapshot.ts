@@ -1,7 +1,7 @@
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { BatchCosts, CostedOrder } from "../batch-costs.js";
-import type { CostDrivers } from "../line/drivers.js";
+import { type CostDrivers, noRates } from "../line/drivers.js";
 
 /** One order with its batch. */
 export interface OrderCost extends CostedOrder {
@@ -84,10 +84,8 @@ function driversOf(
     dipSeconds: mean((load) => load.dipSeconds),
     cycleSeconds: mean((load) => load.cycleSeconds),
     strength: mean((load) => load.strengthBefore),
-    electricityPerKwh: rates.electricityPerKwh ?? null,
-    waterPerM3: rates.waterPerM3 ?? null,
-    labourPerHour: rates.labourPerHour ?? null,
-    disposalPerL: rates.disposalPerL ?? null,
+    ...noRates,
+    ...rates,
   };
 }
 

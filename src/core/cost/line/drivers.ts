@@ -3,6 +3,14 @@ import type { Rates } from "../../model/batch.js";
 /** Prices that a whole batch shares; those that were not given are null. */
 export type KnownRates = { readonly [Rate in keyof Rates]-?: number | null };
 
+/** The rates where none was given, in the order in which reports have them. */
+export const noRates: KnownRates = {
+  electricityPerKwh: null,
+  waterPerM3: null,
+  labourPerHour: null,
+  disposalPerL: null,
+};
+
 /** What an order's cost rests on, so that a later comparison can say what changed. */
 export interface CostDrivers extends KnownRates {
   readonly dye: string | null;

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { LineOfOrder } from "../../../../src/core/cost/line/change.js";
+import { noRates } from "../../../../src/core/cost/line/drivers.js";
 import { labourCauses } from "../../../../src/core/cost/line/labour-causes.js";
 
 /** Labour of ten loads whose dips take some seconds in a bath of some strength, at 36 an hour. */
@@ -15,10 +16,8 @@ const dipped = (dipSeconds: number, strength: number): LineOfOrder => ({
     dipSeconds,
     cycleSeconds: dipSeconds + 100,
     strength,
-    electricityPerKwh: null,
-    waterPerM3: null,
+    ...noRates,
     labourPerHour: 36,
-    disposalPerL: null,
   },
 });
 
