@@ -26,6 +26,7 @@ import {
   planBatch,
   readBatch,
   reflectanceReader,
+  Workshop,
 } from "dipwright";
 
 const text = (name: string): Promise<string> => readFile(name, "utf8");
@@ -39,11 +40,12 @@ const read: BatchRead = await readBatch({
 });
 const said: readonly Diagnostic[] = read.diagnostics;
 if (read.batch === undefined) throw new Error(JSON.stringify(said));
-const plan = planBatch(read.batch);
+const workshop = new Workshop({ readFile: text });
+const plan = planBatch(read.batch, { shared: workshop.work });
 if (!plan.ok) throw new Error(JSON.stringify(plan.faults));
 const tile = await measureMesh(await readFile("tile.3mf"));
 if (!tile.ok) throw new Error(JSON.stringify(tile.faults));
-const wrong = await readBatch({ name: "wrong", text: "tanks: { six: { volume: 6 } }", readFile: text });
+const wrong = await workshop.read({ name: "wrong", text: "tanks: { six: { volume: 6 } }" });
 // @ts-expect-error What rests on a package stays inside.
 wrong.spec;
 const difference: number = ciede2000([50, 2.6772, -79.7751], [50, 0, -82.7485]);

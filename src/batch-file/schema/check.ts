@@ -14,21 +14,13 @@ export type Report = (
  * A check over a whole map that runs even if some of its values have faults (those are undefined then), so that one run
  * reports all faults.
  */
-export function check<T>(look: (value: Partial<T>, report: Report) => void) {
-  const made = z.check<T>((payload) => {
-    const value = payload.value as unknown;
-    if (typeof value !== "object" || value === null || Array.isArray(value)) return;
-    look(value as Partial<T>, (code, path, message, help, part) => {
-      payload.issues.push({
-        code: "custom",
-        message,
-        path: [...path],
-        input: payload.value,
-        continue: true,
-        params: { code, help, part },
-      });
-    });
-  });
-  made._zod.def.when = () => true;
-  return made;
-}
+export const check = <T>(look: (value: Partial<T>, report: Report) => void) =>
+  z.superRefine<T>(
+    (value: unknown, context) => {
+      if (typeof value !== "object" || value === null || Array.isArray(value)) return;
+      look(value as Partial<T>, (code, path, message, help, part) =>
+        context.addIssue({ code: "custom", message, path: [...path], params: { code, help, part } }),
+      );
+    },
+    { when: () => true },
+  );
