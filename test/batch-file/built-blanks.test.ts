@@ -6,7 +6,7 @@ import { readGood } from "./read.js";
 
 const read = () => readGood("built-blanks.yaml");
 
-test("a blank that is built up costs powder, machine and finishing, and stands beside one with a price", async () => {
+test("a blank that is built up costs powder, machine and finishing, and can be used beside one with a price", async () => {
   const { batch } = await read();
   const [cleat, ring] = batch!.parts;
   const chalk = blankCost({

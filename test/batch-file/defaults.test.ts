@@ -43,7 +43,7 @@ type Step = string | number;
 const readWhole = (data: unknown) =>
   readText(stringify(data), { name: "bare.yaml", measure: modelReader((file) => readBytes(file)) });
 
-/** Keys with what the schema says of their absence; "*" stands for every name or item. */
+/** Keys with what the schema says of their absence; "*" is every name or item. */
 function keysWith(what: "default" | "otherwise", node = batchKeySchema(), path: Step[] = []) {
   const found: { path: Step[]; value: unknown }[] = [];
   const visit = (child: KeySchema | undefined, step: Step | undefined): void => {

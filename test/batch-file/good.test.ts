@@ -162,7 +162,7 @@ test("included files are read once each, and their lists come in include order b
   expect(batch!.baths).toHaveLength(1);
 });
 
-test("an alias stands for the value of its anchor", async () => {
+test("an alias has the value of its anchor", async () => {
   const { batch } = await readGood("anchors.yaml");
   expect(batch!.tanks[1]!.volumeL).toBe(6);
   expect(batch!.dryers[0]!.equipment).toEqual({ price: 140, lifeHours: 1500 });

@@ -206,7 +206,7 @@ test("the JSON Schema that a file names is not read, in an included file as litt
   expect(batch).toMatchObject({ name: "kites", currency: "EUR" });
 });
 
-test("faults in several files are told in one run, those of the main file first", async () => {
+test("one run reports the faults of several files, those of the main file first", async () => {
   const name = "fixtures/bad/include-fault.yaml";
   const { diagnostics } = await readText(readFile(name), { name });
   expect(diagnostics.map((d) => d.spans[0]!.file)).toEqual([
@@ -227,7 +227,7 @@ baths: [{ tank: "six  a", dye: constructor }]
   expect(batch!.baths[0]).toMatchObject({ tank: { name: "six  a" }, dye: { name: "constructor" } });
 });
 
-test("names that every object has are no second definition in another file, and are one where they stand twice", async () => {
+test("names that every object has can be defined, and defining one in two files is a fault", async () => {
   const files: { readonly [name: string]: string } = {
     "one.yaml": "parts: { valueOf: { mass: 6 g, area: 40 cm2 } }",
     "two.yaml": "parts: { constructor: { mass: 6 g, area: 40 cm2 }, toString: { mass: 6 g, area: 40 cm2 } }",
@@ -241,7 +241,7 @@ test("names that every object has are no second definition in another file, and 
   expect((await including("one.yaml, again.yaml")).diagnostics).toMatchObject([{ code: "defined-twice" }]);
 });
 
-test("a number that stands for a name is taken as it is written, in a file, in lists, through an alias and in a change", async () => {
+test("a number that is used as a name is taken as written, in a file, in lists, through an alias and in a change", async () => {
   const text = `
 batch: 2026.10
 tanks: { 1.10: { volume: 6 L, capacity: 7 L, surface: 30 cm x 15 cm }, 1.1: { volume: 5 L, surface: 300 cm2 } }

@@ -76,7 +76,7 @@ test.skipIf(!existsSync("/dev/null"))("--out to a device writes to it and does n
   expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
 });
 
-test("a reader that closes its end early is met quietly with status 0", async () => {
+test("a reader that closes its end early ends the command quietly with status 0", async () => {
   const child = spawn(process.execPath, [bundle, ...makeUpArgs], { cwd: folder });
   child.stdout.destroy();
   let stderr = "";
@@ -105,7 +105,7 @@ test("a report larger than a pipe holds comes through whole", () => {
   expect(readFileSync(join(folder, "large.json"), "utf8")).toBe(stdout);
 });
 
-test("a reader that leaves in the middle of a large report is met quietly with status 0", async () => {
+test("a reader that leaves in the middle of a large report ends the command quietly with status 0", async () => {
   const child = spawn(process.execPath, [bundle, "plan", large(), "--format", "json", "--quiet"], {
     cwd: folder,
   });

@@ -70,7 +70,7 @@ const names = (out: string): string[] => [
 ];
 
 describe("the files of cost", () => {
-  test("of a folder are its batches, sorted by code unit; what is none is passed over and counted", async () => {
+  test("of a folder are its batches, sorted by code unit; other files are passed over and counted", async () => {
     const { status, out, err } = await cost("day", "--format", "csv");
     expect([status, names(out)]).toEqual([0, ["first", "second", "third", "undated"]]);
     expect(err).toContain("2 files without a batch passed over\n");
@@ -134,7 +134,7 @@ describe("bad files of cost", () => {
     expect((await runFake([...later, "--out", "costs.csv"], io().io)).files.size).toBe(0);
   });
 
-  test("in an included file are told once, not for every batch", async () => {
+  test("in an included file are reported once, not for every batch", async () => {
     write("twice/shared.yaml", "rates: { labour: 30 }\n");
     for (const name of ["a", "b", "c"]) write(`twice/${name}.yaml`, `batch: ${name}\ninclude: shared.yaml\n`);
     const { err } = await cost("twice/a.yaml", "twice/b.yaml", "twice/c.yaml", "--format", "csv");
@@ -317,7 +317,7 @@ describe("progress of cost", () => {
   });
 });
 
-test("a single bad file is told by its faults alone", async () => {
+test("a single bad file gives its faults alone", async () => {
   const { status, err } = await cost("bad/broken.yaml");
   expect([status, err]).toEqual([2, expect.stringMatching(/1 error\n$/)]);
 });
@@ -433,7 +433,7 @@ describe("cost in threads", () => {
 });
 
 describe("plan --spread", () => {
-  test("tells how sure the costs are, in text and JSON", async () => {
+  test("shows how sure the costs are, in text and JSON", async () => {
     const plan = (...more: string[]) =>
       runFake(["plan", "day/a.yaml", "--spread", "--draws", "40", ...more], io().io);
     expect((await plan()).out).toContain("How sure: cost of a good part in 40 draws");
@@ -455,7 +455,7 @@ describe("cost --against", () => {
     write("last.json", JSON.stringify(report));
   };
 
-  test("tells each order's change and its causes, new and gone orders, in every format", async () => {
+  test("shows each order's change and its causes, new and gone orders, in every format", async () => {
     await earlier();
     for (const format of ["text", "markdown", "csv", "tsv", "json", "ndjson"]) {
       const { status, out } = await cost("day", "--against", "last.json", "--format", format);
@@ -548,7 +548,7 @@ describe("cost --against", () => {
     expect(out).toMatch(/pricing: price \d+\.90 EUR -> \d+\.90 EUR\./);
   });
 
-  test("refuses a file that is no such report, or is not there", async () => {
+  test("refuses a file that is not such a report, or does not exist", async () => {
     for (const [name, text] of [
       ["no.json", "batch: x\n"],
       ["other.json", '{"schema": "dipwright/plan@1"}'],

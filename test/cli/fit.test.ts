@@ -145,7 +145,7 @@ const refusal = async (text: string | Uint8Array, ...args: readonly string[]) =>
   return err;
 };
 
-test("fit names line, column and cell of every number that is none", async () => {
+test("fit names line, column and cell of every cell that is not a number", async () => {
   const err = await refusal("time_s,ks\n1,2\n\n2,x3\n 3 s,4\n5,NaN\n");
   expect(err).toContain(
     'readings.csv:4:3\nerror[csv-number]: row 4, column ks: "x3" is not a number\n   4 | 2,x3\n     |   ^^\n',
@@ -194,7 +194,7 @@ test("fit never sends anyone to an option that it has not", async () => {
     expect(await refusal(text)).not.toContain("--decimal");
 });
 
-test("fit refuses what is no text, what is too large, what is not there and what it does not know", async () => {
+test("fit refuses bytes that are not text, files that are too large or do not exist, and unknown options", async () => {
   expect(await refusal(new Uint8Array([0x7f, 0x45, 0, 1]))).toContain(
     "readings.csv: this is not text in UTF-8",
   );

@@ -65,7 +65,7 @@ test("compare --pairs writes rows while others are still to come", async () => {
   expect((await end).status).toBe(0);
 });
 
-test("compare --pairs leaves no file when it is told to end half way", async () => {
+test("compare --pairs leaves no file when a signal ends it half way", async () => {
   writeFileSync(join(folder, "kept.csv"), "old");
   const child = spawn(process.execPath, [bundle, ...args, "--out", "kept.csv"], { cwd: folder });
   const end = ended(child);

@@ -26,7 +26,7 @@ test.runIf(posix).each([
   ["compare", "--pairs", "pipe"],
   ["colour", "--reflectance", "pipe"],
 ])(
-  "%s that waits for a pipe nobody writes to ends on SIGINT, and leaves nothing of --out",
+  "%s that waits for a pipe nobody writes to ends on SIGINT, and leaves no --out file",
   async (...args) => {
     const child = spawn(process.execPath, [bundle, ...args, "--format", "csv", "--out", "made.csv"], {
       cwd: folder,

@@ -53,7 +53,7 @@ test("the README's cron line makes the nightly table", () => {
   expect(rows).toHaveLength(6);
 });
 
-test("the README's comparison tells what changed since the last night, and keeps the report for the next", () => {
+test("the README's comparison shows what changed since the last night, and keeps the report for the next", () => {
   const [tonight, against, keep] = lines("shell");
   const night = () => [tonight, against, keep].map((line) => sh(line!).status);
   expect(sh(tonight!).status).toBe(0);

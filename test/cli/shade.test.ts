@@ -270,7 +270,7 @@ test("shade leaves the make-up out where no tank holds the dye, and all of it wh
   expect(far.target.sensitivity).toBeNull();
 });
 
-test("a base that changed since the swatches were dyed is told, with how far colours move and what brings them back", async () => {
+test("a base that changed since the swatches were dyed gives a warning, how far colours move, and the times that bring them back", async () => {
   const lines = [
     "{ time: 0 s, lab: [91.0, -0.4, -0.6] }",
     "{ time: 15 s, lab: [80.2, 21.7, 9.8] }",

@@ -47,7 +47,7 @@ test("later: the dip that narrows the intervals most, a weakened bath among them
   expect(then.gain).toBeLessThan(first.gain);
 });
 
-test("a dye without shades is asked for its law: the time that tells its constants best", async () => {
+test("for a dye without shades the next swatch is at the time that improves the constants of its law most", async () => {
   const alone = await json("restock.yaml", {}, "--dye", "brick", "--set", "orders=[]", "--set", "shades={}");
   expect(alone.asked).toEqual([]);
   for (const { strength, seconds } of alone.dips) {
@@ -88,7 +88,7 @@ test("readings come back as lines to paste, repeats averaged, from a table with 
   });
 });
 
-test("what is wrong with readings is told with its row and column, and nothing is written", async () => {
+test("faults of readings name their row and column, and nothing is written", async () => {
   const of = (text: string) =>
     swatches("bare.yaml", { "bare.yaml": bare, "read.csv": text }, "--from", "read.csv");
   for (const [text, said] of [

@@ -69,7 +69,7 @@ test("renderText fits the columns, and keeps the fault in sight on a long line",
     expect(line.length).toBeLessThanOrEqual(50);
 });
 
-test("the marks stand under the fault where characters before it are two columns wide", () => {
+test("the marks are under the fault where characters before it are two columns wide", () => {
   const wide: Span = { ...span, column: 5, length: 2, text: "染料: 6L" };
   expect(renderDiagnostic({ ...missing, spans: [wide] })).toContain("  12 | 染料: 6L\n     |       ^^");
 });

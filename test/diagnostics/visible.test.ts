@@ -23,7 +23,7 @@ test("visible leaves no sign of the kinds that it shows, whatever the text", () 
   );
 });
 
-test("the marks stand under the fault behind and in signs that are shown as escapes", () => {
+test("the marks are under the fault, after and in characters that are shown as escapes", () => {
   const mark = (text: string, column: number, length: number) =>
     renderDiagnostic({
       code: "x",

@@ -4,7 +4,7 @@ import { wettedWallDm2 } from "../../src/core/quantity/parse/parse-surface.js";
 const CM_PER_FT = 30.48;
 const CM2_PER_IN2 = 2.54 ** 2;
 
-test("605.9 US gal in a tank of 3.0 by 6.0 ft stand 4.5 ft deep: wall and floor of 99 ft²", () => {
+test("605.9 US gal in a tank of 3.0 by 6.0 ft are 4.5 ft deep: wall and floor of 99 ft²", () => {
   // source: platingCourse
   const [lengthCm, widthCm] = [6 * CM_PER_FT, 3 * CM_PER_FT];
   const tank = { shape: "box", lengthCm, widthCm, value: lengthCm * widthCm } as const;

@@ -79,7 +79,7 @@ test.each([
   expect(excess).toBeLessThan(bound);
 });
 
-test("six litres filled at 20 °C stand at 6.163 L at 80 °C", () => {
+test("six litres filled at 20 °C have 6.163 L at 80 °C", () => {
   // source: waterTable
   expect(6 / coldPerHot(80, 20)).toBeCloseTo(6.163, 3);
   expect(1 / coldPerHot(80, 20)).toBeCloseTo(1.027169, 4);

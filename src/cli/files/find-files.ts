@@ -3,7 +3,7 @@ import { isAbsolute, join } from "node:path";
 
 /**
  * Files that could hold a batch, below a folder or matching a pattern of names, sorted by code unit, so that the
- * order is the same on every machine; undefined where the argument names no folder and is no pattern. Hidden
+ * order is the same on every machine; undefined where the argument is neither a folder nor a pattern. Hidden
  * files are left out; links are followed, and a file that is found by several names is there once.
  */
 export async function findFiles(argument: string, cwd: string): Promise<readonly string[] | undefined> {

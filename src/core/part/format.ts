@@ -13,7 +13,7 @@ function opening(bytes: Uint8Array): string {
   return String.fromCharCode(...bytes.subarray(from, from + 16)).toLowerCase();
 }
 
-/** Where the first byte stands that no text holds, or -1. */
+/** The place of the first byte that cannot be in a text, or -1. */
 const firstBinaryByte = (bytes: Uint8Array): number =>
   bytes.subarray(0, sample).findIndex((byte) => byte < 32 && !(byte >= 9 && byte <= 13));
 
@@ -27,7 +27,7 @@ const help = "give an STL, binary or text, or a 3MF file";
 /**
  * Tells the form of a model file from its bytes alone; names and the word "solid" in a binary header are not
  * trusted. A length that fits the number of triangles at byte 80 makes it binary; then a text that begins with
- * "solid" makes it a text; anything else that is no text is taken as binary and its length checked later.
+ * "solid" makes it a text; anything else that is not a text is taken as binary, and its length is checked later.
  */
 export function meshFormat(bytes: Uint8Array): MeshFormat | Fault {
   if (bytes.length === 0) return error("mesh-empty", [], "byte 0: the file is empty", help);
@@ -47,7 +47,7 @@ export function meshFormat(bytes: Uint8Array): MeshFormat | Fault {
     return error(
       "mesh-mislabelled",
       [],
-      `byte ${binary}: neither a text nor a binary STL: binary bytes stand beside the words of a text STL`,
+      `byte ${binary}: neither a text nor a binary STL: it has binary bytes among the words of a text STL`,
       "export the model again",
     );
   }

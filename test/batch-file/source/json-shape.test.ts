@@ -12,7 +12,7 @@ test.each([
   expect(jsonShape(text)).toMatchObject({ depth, unique });
 });
 
-test("jsonShape of what is no JSON is nothing", () => {
+test("jsonShape of a text that is not JSON is undefined", () => {
   expect(jsonShape('{"a": 1,}')).toBeUndefined();
   expect(jsonShape("{a: 1}")).toBeUndefined();
 });

@@ -16,7 +16,7 @@ test("readKeyPath parts names at dots that are neither in quotes nor behind a ba
   expect(names('parts.5" disc.mass=5 g')).toEqual(["parts", '5" disc', "mass"]);
 });
 
-test("readKeyPath says where a step stands, its quotes among it, and where the equals sign does", () => {
+test("readKeyPath gives the place of a step, its quotes included, and of the equals sign", () => {
   expect(readKeyPath('parts."a=b".mass=5 g')).toEqual({
     ok: true,
     steps: [

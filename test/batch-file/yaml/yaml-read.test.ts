@@ -42,7 +42,7 @@ describe("the two readers of YAML", () => {
       if (trees === undefined) continue;
       const { plain, diagnostics } = plainOf(trees.one);
       expect(plainOf(trees.other).plain, text).toEqual(plain);
-      // A key that stands twice has two places, and one of them only in the data.
+      // A duplicate key has two places, and one of them only in the data.
       if (diagnostics.length > 0) continue;
       read++;
       const [one, other] = [new YamlPlaces(trees.one, text), new YamlPlaces(trees.other, text)];
@@ -160,7 +160,7 @@ describe("the two readers of YAML", () => {
     });
   });
 
-  test("place what stands for nothing, and block texts, inside of the text", () => {
+  test("give empty values and block texts a place inside the text", () => {
     for (const [text, start] of [
       ["...\n>", 5],
       ["a: |\n  x\n", 3],
@@ -215,7 +215,7 @@ test("a key of more than 1024 characters is refused as too long", async () => {
 describe("a file that is far too large", () => {
   const read = async (name: string, text: string) => (await readText(text, { name })).diagnostics;
 
-  test("is told by the list or map that has more than 20,000 entries", async () => {
+  test("names the list or map that has more than 20,000 entries", async () => {
     for (const text of [
       `batch: x\norders:\n${"  - 1\n".repeat(20_001)}`,
       `{ batch: x, orders: [${"1,".repeat(20_001)}] }`,
@@ -236,7 +236,7 @@ describe("a file that is far too large", () => {
     expect(most).toHaveLength(20_000);
   });
 
-  test("has its first 200 faults of form told, and how many are left out", async () => {
+  test("shows its first 200 faults of form, and how many are left out", async () => {
     const found = await read("batch.yaml", `batch: x\nparts: {${"b,".repeat(300_000)}}`);
     expect(found.map(({ code }) => code)).toEqual([...Array(200).fill("duplicate-key"), "more-faults"]);
     expect(found.at(-1)!.message).toBe("299799 more faults are not shown");

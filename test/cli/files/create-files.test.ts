@@ -58,14 +58,14 @@ test("createFiles takes back what it wrote where a later file cannot be written"
   expect(existsSync(at("new"))).toBe(false);
 });
 
-test("createFiles says that a file stands where the folder should be", async () => {
+test("createFiles says that a file has the name of the folder", async () => {
   writeFileSync(at("file"), "mine");
   const [fault] = await createFiles(at("file"), two);
   expect(fault?.message).toMatch(/was not written/);
   expect(readFileSync(at("file"), "utf8")).toBe("mine");
 });
 
-test("createFiles says so where a file stands in place of a folder further up, and makes nothing", async () => {
+test("createFiles says so where a file has the name of a folder further up, and makes nothing", async () => {
   writeFileSync(at("file"), "mine");
   const [fault] = await createFiles(at("file", "x", "y"), two);
   expect(fault?.message).toBe(

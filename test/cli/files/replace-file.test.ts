@@ -39,7 +39,7 @@ test("replaceFile leaves the old text until the new one is whole, then puts it i
   expect(readdirSync(folder)).toEqual(["a.csv"]);
 });
 
-test("replaceFile leaves nothing of a text that is given up", async () => {
+test("replaceFile leaves no part of a text that is given up", async () => {
   writeFileSync(at("a.csv"), "old");
   for (const name of ["a.csv", "b.csv"]) {
     const file = await replaceFile(at(name));

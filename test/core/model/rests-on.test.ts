@@ -98,7 +98,7 @@ test("a plan marks nothing where uptake and drag-out are given, in text and tabl
   expect(new Set(rows.rows.slice(0, plan.totals.loads).map((row) => row[at]))).toEqual(new Set([""]));
 });
 
-test("every block of a run sheet that moves with an assumed figure bears the mark, or stands under a heading that does", () => {
+test("every block of a run sheet that moves with an assumed figure bears the mark, or is under a heading that does", () => {
   for (const vary of [withUptake, withDragOut]) {
     const [a, b] = [0.03, 0.3].map((value) => planReport(planOf(vary(sample, value))!).blocks);
     expect(a!.length).toBe(b!.length);

@@ -471,7 +471,7 @@ describe("planBatch", () => {
     expect(errors(dry)).toEqual(["bath-dry"]);
   });
 
-  test("tells of a quick dip once for each shade", () => {
+  test("warns of a quick dip once for each shade", () => {
     const twice = planned({ ...batch, handling: { ...handling, shortestSeconds: 130 } }).warnings.filter(
       (fault) => fault.code === "dip-too-short",
     );

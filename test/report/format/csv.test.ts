@@ -72,7 +72,7 @@ test("csv quotes a cell or a header that holds any line end, in CSV and TSV", ()
     }
 });
 
-test("csv writes a row of one empty cell as quotes, since an empty line is no row to most readers", () => {
+test("csv writes a row of one empty cell as quotes, since most readers skip an empty line", () => {
   const columns = [{ key: "date", title: "date" }];
   expect(csv({ columns, rows: [[null], [""], ["a"]] }, style)).toBe('date\r\n""\r\n""\r\na\r\n');
 });

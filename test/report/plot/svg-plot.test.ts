@@ -76,7 +76,7 @@ test("the svg loads nothing, runs nothing, and stays within its frame", () => {
     }
 });
 
-test("lines are told apart by dashes and dots by shape, not by colour alone", () => {
+test("lines differ by dashes and dots by shape, not by colour alone", () => {
   const series = (["line", "line", "line", "dots", "dots", "dots"] as const).map((kind, i) => ({
     name: `series ${i}`,
     kind,

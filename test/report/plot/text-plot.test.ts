@@ -32,7 +32,7 @@ test("colour changes nothing but escapes; true colour adds the strip", () => {
   expect(widthOf(bareOf(strip))).toBe(80);
 });
 
-test("a dot stands in the row and column of its numbers", () => {
+test("a dot is in the row and column of its numbers", () => {
   const lines = textPlot(
     {
       ...bare(

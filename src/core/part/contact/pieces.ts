@@ -1,7 +1,7 @@
 import { enterCorners, join, newForest, numberTrees } from "../surface/forest.js";
 import type { Groups } from "../surface/groups.js";
 
-/** Where every corner stands in a list of corners: for corner c, in `places` from starts[c] to starts[c + 1]. */
+/** The places of every corner in a list of corners: for corner c, in `places` from starts[c] to starts[c + 1]. */
 function placesOf(corners: Int32Array, cornerCount: number) {
   const starts = new Int32Array(cornerCount + 1);
   for (const corner of corners) starts[corner + 1]!++;

@@ -2,7 +2,7 @@ import { error, type Fault } from "../../fault.js";
 import { chunkTriangles, type TriangleReader, type TriangleSource } from "../triangles.js";
 import { parseDecimal } from "./decimal.js";
 
-/** Where the reader stands in a text; `from` and `to` bound the word that was read last. */
+/** Where the reader is in a text; `from` and `to` bound the word that was read last. */
 interface Words {
   readonly bytes: Uint8Array;
   at: number;
@@ -55,8 +55,8 @@ const help = "export the model again, best as a binary STL";
 
 function unexpected(w: Words, wanted: string): Fault {
   if (w.to === w.from)
-    return error("mesh-truncated", [], `line ${w.line}: the text ends where ${wanted} should stand`, help);
-  return error("mesh-syntax", [], `line ${w.line}: ${shown(w)} stands where ${wanted} should stand`, help);
+    return error("mesh-truncated", [], `line ${w.line}: the text ends before ${wanted}`, help);
+  return error("mesh-syntax", [], `line ${w.line}: found ${shown(w)}, expected ${wanted}`, help);
 }
 
 const opening = [words.outer, words.loop];
@@ -75,7 +75,7 @@ function readFacet(w: Words, chunk: Float64Array, at: number): Fault | undefined
       if (!nextWord(w)) return unexpected(w, "a coordinate");
       const value = parseDecimal(w.bytes, w.from, w.to);
       if (value - value !== 0)
-        return error("mesh-not-finite", [], `line ${w.line}: ${shown(w)} is no finite number`, help);
+        return error("mesh-not-finite", [], `line ${w.line}: ${shown(w)} is not a finite number`, help);
       chunk[at + 3 * corner + axis] = value;
     }
   }

@@ -14,7 +14,7 @@ function apart(a: Float64Array, i: number, b: Float64Array, j: number): boolean 
 }
 
 /**
- * Whether two surfaces cross inside a region: some edge of one goes through a triangle of the other. Undefined
+ * Whether two surfaces cross inside a region: an edge of either goes through a triangle of the other one. Undefined
  * if that would take more than so many comparisons. Surfaces that only touch need not cross.
  */
 export function surfacesCross(

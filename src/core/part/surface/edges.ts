@@ -2,7 +2,7 @@ import { scramble } from "./weld.js";
 
 /**
  * Edges whose two directions do not balance yet, by open addressing in typed arrays. An edge leaves when its
- * opposite comes, so in a file whose neighbours stand near each other the table stays small.
+ * opposite comes, so in a file whose neighbours are near each other the table stays small.
  */
 export interface OpenEdges {
   /** The smaller number of the two corners + 1, or 0 where the slot is free. */
@@ -25,7 +25,7 @@ export const noEdges = (): OpenEdges => empty(1024);
 
 const edgeHash = (a: number, b: number): number => scramble(a ^ Math.imul(b, 0x9e3779b1 | 0));
 
-/** Frees a slot and moves up what stood behind it, so that no search breaks off early. */
+/** Frees a slot and moves up what was behind it, so that no search breaks off early. */
 function remove(edges: OpenEdges, freed: number): void {
   const { low, high, balance } = edges;
   const mask = low.length - 1;

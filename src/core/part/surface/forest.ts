@@ -21,7 +21,7 @@ export function enterCorners(forest: Forest, upTo: number): void {
   for (; forest.count < upTo; forest.count++) forest.parent[forest.count] = forest.count;
 }
 
-/** The corner that stands for the tree of a corner. */
+/** The corner that represents the tree of a corner. */
 function rootOf(parent: Int32Array, corner: number): number {
   let at = corner;
   while (parent[at] !== at) {
@@ -32,7 +32,7 @@ function rootOf(parent: Int32Array, corner: number): number {
   return at;
 }
 
-/** Joins the trees of two corners; the smaller number stands for both. */
+/** Joins the trees of two corners; the smaller number represents both. */
 export function join(parent: Int32Array, a: number, b: number): void {
   const rootA = rootOf(parent, a);
   const rootB = rootOf(parent, b);

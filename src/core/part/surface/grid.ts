@@ -32,14 +32,14 @@ export interface Grid {
   readonly n: number;
   /** Cells that a box covers: first and last along x, y and z. */
   readonly span: (bounds: Float64Array, box: number, into: Int32Array) => void;
-  /** The boxes of cell c stand in `boxes` from starts[c] to starts[c + 1]. */
+  /** The boxes of cell c are in `boxes` from starts[c] to starts[c + 1]. */
   readonly starts: Int32Array;
   readonly boxes: Int32Array;
 }
 
 const finest = 96;
 
-/** Sorts boxes into a grid, coarser if large boxes would stand in too many cells. */
+/** Sorts boxes into a grid, coarser if large boxes would be in too many cells. */
 export function gridOf(boxes: Boxes, low: Point, high: Point): Grid {
   const count = boxes.at.length;
   const span = new Int32Array(6);

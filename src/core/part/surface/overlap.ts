@@ -9,7 +9,7 @@ export type Pair = readonly [a: number, b: number];
 export const overlapBounds = { pairs: 5000, triangles: 4_000_000, comparisons: 20_000_000 };
 
 /**
- * Pairs of shells whose boxes overlap, or stand nearer than a margin above 0, in order; undefined if there are more
+ * Pairs of shells whose boxes overlap, or are nearer than a margin above 0, in order; undefined if there are more
  * than the bound.
  */
 export function nearPairs(
@@ -36,7 +36,7 @@ export function nearPairs(
   return pairs.sort((p, q) => p[0] - q[0] || p[1] - q[1]);
 }
 
-/** Where two shells stand to each other. */
+/** How two shells lie to each other. */
 export type Relation = "apart" | "crossing" | "a-in-b" | "b-in-a" | "undecided";
 
 // Off every likely axis and diagonal.

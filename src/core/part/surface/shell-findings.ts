@@ -46,7 +46,7 @@ export function shellFindings(
   const trianglesOf = (shell: number): Float64Array =>
     triangles.subarray(9 * starts[shell]!, 9 * starts[shell + 1]!);
 
-  // How many solids, less hollows, each shell stands in.
+  // How many solids, less hollows, contain each shell.
   const depth = shells.map(() => 0);
   const holders = shells.map((): number[] => []);
   const overlapping: Pair[] = [];

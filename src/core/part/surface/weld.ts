@@ -78,7 +78,7 @@ export function enterBody(w: Welder, body: number): void {
 
 /**
  * Writes the numbers of the corners in a chunk; corners are one if all three coordinates are equal.
- * -0 counts as 0. A corner always stands before those of later bodies in its row of slots, so that only
+ * -0 counts as 0. A corner is always before those of later bodies in its row of slots, so that only
  * earlier bodies need to be passed over.
  */
 export function weldExactly(w: Welder, chunk: Float64Array, corners: number, ids: Int32Array): void {

@@ -8,7 +8,7 @@ import type { ZipEntry } from "./zip.js";
 export interface Placement {
   readonly key: string;
   readonly transform: Transform;
-  /** Where it stands, for messages. */
+  /** Its place, for messages. */
   readonly where: string;
 }
 
@@ -135,7 +135,7 @@ export async function readModel(entry: ZipEntry): Promise<Model | Fault> {
     switch (element.name) {
       case "object": {
         const key = keyOf(entry.name, element.attribute("id") ?? "");
-        if (model.objects.has(key)) return fault("mesh-syntax", element.line, "an object id stands twice");
+        if (model.objects.has(key)) return fault("mesh-syntax", element.line, "an object id is used twice");
         object = newObject(element.attribute("type") ?? "model");
         model.objects.set(key, object);
         return undefined;

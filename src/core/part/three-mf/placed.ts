@@ -30,7 +30,7 @@ export function placeAll(
     if (object === undefined) return refuse("mesh-part-missing", `there is no object "${id}"`);
     if (path.includes(p.key)) return refuse("mesh-cycle", `object "${id}" holds itself as a component`);
     if (path.length >= placementBounds.depth)
-      return refuse("mesh-too-large", `components stand more than ${placementBounds.depth} deep`);
+      return refuse("mesh-too-large", `components are nested more than ${placementBounds.depth} deep`);
     triangles += object.triangleCount;
     if (++placements > placementBounds.placements || triangles > placementBounds.triangles)
       return refuse(

@@ -8,7 +8,7 @@ export interface XmlElement {
   readonly name: string;
   readonly namespace: string;
   readonly attribute: (name: string, namespaceEnd?: string) => string | undefined;
-  /** The namespace that a prefix stands for here. */
+  /** The namespace of a prefix here. */
   readonly namespaceOf: (prefix: string) => string;
   readonly line: number;
 }
@@ -50,7 +50,7 @@ export async function readXml(entry: ZipEntry, use: XmlUse): Promise<Fault | und
   parser.on("doctype", () => refuse("mesh-doctype", "a document type is not allowed in a 3MF file"));
   parser.on("opentagstart", () => {
     attributes = 0;
-    if (++depth > deepest) refuse("mesh-too-large", `elements stand more than ${deepest} deep`);
+    if (++depth > deepest) refuse("mesh-too-large", `elements are nested more than ${deepest} deep`);
   });
   parser.on("attribute", () => {
     if (++attributes > mostAttributes)
@@ -81,7 +81,7 @@ export async function readXml(entry: ZipEntry, use: XmlUse): Promise<Fault | und
     try {
       text = decoder.decode(piece, { stream });
     } catch {
-      refuse("mesh-syntax", "bytes that are no text in the part's encoding");
+      refuse("mesh-syntax", "bytes that are not text in the part's encoding");
     }
     for (let at = 0; at < text.length && found === undefined; at += stepCharacters)
       parser.write(text.slice(at, at + stepCharacters));

@@ -35,7 +35,7 @@ function endOfDirectory(view: DataView): number {
   return -1;
 }
 
-/** The entry at a place of the directory, and where the next one stands. */
+/** The entry at a place of the directory, and the place of the next one. */
 function readEntry(
   bytes: Uint8Array,
   view: DataView,
@@ -43,7 +43,7 @@ function readEntry(
   limit: number,
 ): { entry: ZipEntry; next: number } | Fault {
   if (at + 46 > limit || view.getUint32(at, true) !== 0x02014b50)
-    return fault("mesh-archive", at, "an entry of the archive's directory should stand here");
+    return fault("mesh-archive", at, "an entry of the archive's directory should begin here");
   const flags = view.getUint16(at + 8, true);
   const packedSize = view.getUint32(at + 20, true);
   const size = view.getUint32(at + 24, true);
@@ -61,7 +61,7 @@ function readEntry(
     return fault(
       "mesh-archive",
       at,
-      `${shown} should begin at byte ${local}, but nothing of it stands there`,
+      `${shown} should begin at byte ${local}, but the file has something else there`,
     );
   const byte = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
   if (byte + packedSize > bytes.length)
@@ -101,8 +101,7 @@ export function zipDirectory(bytes: Uint8Array): ReadonlyMap<string, ZipEntry> |
     const found = readEntry(bytes, view, at, limit);
     if ("code" in found) return found;
     const key = found.entry.name.toLowerCase();
-    if (entries.has(key))
-      return fault("mesh-archive", at, `${JSON.stringify(key)} stands twice in the archive`);
+    if (entries.has(key)) return fault("mesh-archive", at, `${JSON.stringify(key)} is in the archive twice`);
     entries.set(key, found.entry);
     at = found.next;
   }

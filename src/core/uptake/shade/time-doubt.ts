@@ -40,7 +40,7 @@ interface Part {
 /** Range of the activation energy where none is given or measured [J/mol]: a film's, to the highest published. */
 const energyRange = [15e3, 110e3] as const;
 
-/** Between the depth of a trial and one so many times as deep or pale, the trial says nothing of the exponent. */
+/** Ratio of fresh-bath times from which a trial says nothing about the exponent [-]. */
 const forgottenAt = 8;
 
 /**

@@ -76,7 +76,7 @@ test("defaultReading is that of the screen where every colour is a hex, else D65
   expect(defaultReading([hex, { kind: "lab", lab: [50, 0, 0] }])).toEqual(d65);
 });
 
-test("compareColours refuses a reflectance that is none", () => {
+test("compareColours refuses values that are not a reflectance", () => {
   const bad = { kind: "reflectance", wavelengthsNm: [400, 410], reflectance: [0.1, 0.2] } as const;
   expect(compareColours(bad, bad, d65).faults.map(({ code }) => code)).toEqual([
     "reflectance-grid",

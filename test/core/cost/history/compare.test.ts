@@ -167,7 +167,7 @@ describe("compareCosts over orders", () => {
     expect(moved.counts).toEqual({ changed: 0, same: 2, new: 0, gone: 0 });
   });
 
-  test("pairs orders that are alike but for their size by quantity and cost, wherever they stand", () => {
+  test("pairs orders that are alike but for their size by quantity and cost, wherever they are", () => {
     const lot = (quantity: number, costPerPart: number) => ({ ...first, quantity, costPerPart });
     const { orders, counts } = compared(of(lot(76, 1.58), lot(200, 1.46)), of(lot(200, 1.46)));
     expect(counts).toEqual({ changed: 0, same: 1, new: 0, gone: 1 });

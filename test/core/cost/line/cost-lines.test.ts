@@ -5,7 +5,7 @@ import type { CauseWords } from "../../../../src/core/cost/line/line-record.js";
 
 const titles = costLines.map((line) => lineRecords[line].title);
 
-test("lines are told apart by their titles, and none is called as another column of the cost table is", () => {
+test("cost lines have different titles, and no title is that of another column of the cost table", () => {
   const others = ["batch", "date", "order", "part", "shade", "base", "quantity", "started", "total", "price"];
   expect(new Set([...titles, ...others]).size).toBe(titles.length + others.length);
 });

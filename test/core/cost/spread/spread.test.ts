@@ -82,7 +82,7 @@ describe("spread", () => {
     expect(result.ranking).toEqual([]);
   });
 
-  test("tells of a figure that only some draws know, and null of one that none knows", () => {
+  test("gives a figure that only some draws know, and null for one that no draw knows", () => {
     const result = spread(
       [input("x", 10, 2)],
       ([x]) => ({ cost: null, outputs: { dip: [x! > 10 ? x! : null, null] } }),

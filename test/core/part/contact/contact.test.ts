@@ -107,7 +107,7 @@ for (const [form, write] of Object.entries(forms))
       }
     });
 
-    test("says nothing of bodies that touch at an edge or a corner, or stand near each other", async () => {
+    test("says nothing of bodies that touch at an edge or a corner, or are near each other", async () => {
       const one = box([0, 0, 0], [2, 3, 5]);
       for (const other of [
         box([2, 3, 0], [1, 1, 1]),

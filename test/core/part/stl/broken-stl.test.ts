@@ -52,7 +52,7 @@ test("measureMesh refuses a text STL that lost its first line", async () => {
   expect(fault.message).toBe('line 1: a text with facets that does not begin with "solid"');
 });
 
-test("measureMesh refuses what is no model file", async () => {
+test("measureMesh refuses a file that is not a model", async () => {
   for (const text of [
     "just some words, long enough to hold a header ".repeat(4),
     "<?xml version='1.0'?><svg/>",
@@ -101,16 +101,16 @@ test("measureMesh names the line of what is wrong in a text STL", async () => {
   const changed = (line: number, text: string): Uint8Array =>
     strToU8(lines.map((old, i) => (i === line - 1 ? text : old)).join("\n"));
   const cases: [Uint8Array, string][] = [
-    [changed(4, "vertex 1,5 0 0"), 'line 4: "1,5" is no finite number'],
-    [changed(5, "vertex 0 nan 0"), 'line 5: "nan" is no finite number'],
-    [changed(6, "vertex 0 1e999 0"), 'line 6: "1e999" is no finite number'],
-    [changed(6, "vertex 0 1e999999999999 0"), 'line 6: "1e999999999999" is no finite number'],
-    [changed(3, "    outer lop"), 'line 3: "lop" stands where loop should stand'],
-    [changed(7, "vertex 1 1 1"), 'line 7: "vertex" stands where endloop should stand'],
-    [changed(2, "face normal 0 0 1"), 'line 2: "face" stands where facet or endsolid should stand'],
-    [changed(86, "endsolid\nrubbish"), 'line 87: "rubbish" stands where solid should stand'],
-    [strToU8(lines.slice(0, 85).join("\n")), "line 85: the text ends where facet or endsolid should stand"],
-    [strToU8(lines.slice(0, 20).join("\n")), "line 20: the text ends where endloop should stand"],
+    [changed(4, "vertex 1,5 0 0"), 'line 4: "1,5" is not a finite number'],
+    [changed(5, "vertex 0 nan 0"), 'line 5: "nan" is not a finite number'],
+    [changed(6, "vertex 0 1e999 0"), 'line 6: "1e999" is not a finite number'],
+    [changed(6, "vertex 0 1e999999999999 0"), 'line 6: "1e999999999999" is not a finite number'],
+    [changed(3, "    outer lop"), 'line 3: found "lop", expected loop'],
+    [changed(7, "vertex 1 1 1"), 'line 7: found "vertex", expected endloop'],
+    [changed(2, "face normal 0 0 1"), 'line 2: found "face", expected facet or endsolid'],
+    [changed(86, "endsolid\nrubbish"), 'line 87: found "rubbish", expected solid'],
+    [strToU8(lines.slice(0, 85).join("\n")), "line 85: the text ends before facet or endsolid"],
+    [strToU8(lines.slice(0, 20).join("\n")), "line 20: the text ends before endloop"],
   ];
   for (const [bytes, message] of cases) expect((await refusal(bytes)).message).toBe(message);
 });

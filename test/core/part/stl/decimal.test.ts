@@ -42,7 +42,7 @@ test("parseDecimal reads forms that number literals may not take", () => {
     expect(read(text)).toBe(value);
 });
 
-test("parseDecimal returns NaN for anything that is no decimal number", () => {
+test("parseDecimal returns NaN for anything that is not a decimal number", () => {
   for (const text of [
     "",
     "-",

@@ -37,7 +37,7 @@ test("relation returns apart exactly for boxes that share no space, touching one
   expect(shared).toBeGreaterThan(500);
 });
 
-test("relation returns which of two boxes stands in the other", () => {
+test("relation returns which of two boxes is inside the other one", () => {
   const [large, small] = [box([0, 0, 0], [9, 9, 9]), box([2, 3, 4], [1, 2, 3])];
   expect(relationOf(small, large)).toBe("a-in-b");
   expect(relationOf(large, small)).toBe("b-in-a");

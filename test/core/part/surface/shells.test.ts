@@ -69,7 +69,7 @@ test("measureMesh closes a surface whose corners miss each other by rounding, an
   expect(found.codes).toEqual(["mesh-welded"]);
 });
 
-test("measureMesh counts shells that stand apart without a warning, even in one another's box", async () => {
+test("measureMesh counts separate shells without a warning, even in one another's box", async () => {
   const ring = torus(20, 3, 32);
   const found = await measured(binaryStl(together(ring, sphere(5, 8), moved(block, [50, 0, 0]))));
   expect(found).toMatchObject({ shells: 3, closed: true });
@@ -94,7 +94,7 @@ for (const [how, solid] of Object.entries(overlapping))
     expect(found.faults[0]!.message).toMatch(/^1 pair of shells overlap, the first shells 1 and 2/);
   });
 
-test("measureMesh keeps the corners of bodies apart that stand at the same place", async () => {
+test("measureMesh keeps apart the corners of bodies at the same place", async () => {
   const object = `<object id="1">${meshXml(sphere(5, 3))}</object>`;
   const found = await measured(packed(modelXml(object, '<item objectid="1"/>'.repeat(20))));
   expect(found).toMatchObject({ shells: 20, closed: true });

@@ -14,7 +14,7 @@ for (const [name, weld] of Object.entries(ways))
     const welder = newWelder(16);
     const chunk = newChunk();
     const ids = new Int32Array(2);
-    // The second place stands within the tolerance of the first, in the next cell.
+    // The second place is within the tolerance of the first, in the next cell.
     const found = Array.from({ length: 5000 }, (_, body) => {
       enterBody(welder, body);
       chunk.set([0.0019, 2, 3, 0.0021, 2, 3]);

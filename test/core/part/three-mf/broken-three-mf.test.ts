@@ -17,7 +17,7 @@ test("measureMesh refuses an archive that was cut off, and names the byte", asyn
   }
 });
 
-test("measureMesh refuses a zip archive that is no 3MF, and one whose model is not there", async () => {
+test("measureMesh refuses a zip archive that is not a 3MF file, and one without its model", async () => {
   expect((await refusal(archive({ "readme.txt": "x" }))).message).toMatch(
     /^byte 0: .* without _rels\/\.rels/,
   );
@@ -81,7 +81,7 @@ test("measureMesh refuses damaged, encrypted, doubled and unknown entries", asyn
   expect((await refusal(withDirectory(bytes, 2, [[20, 2 ** 30]]))).message).toMatch(/takes 1073741824 bytes/);
   expect((await refusal(withDirectory(bytes, 2, [[24, 0xffffffff]]))).message).toMatch(/zip64/);
   const twice = archive({ "3D/part.model": good, "3d/PART.model": good, "_rels/.rels": relationships() });
-  expect((await refusal(twice)).message).toMatch(/stands twice/);
+  expect((await refusal(twice)).message).toMatch(/is in the archive twice/);
 });
 
 test("measureMesh refuses an archive of too many entries", async () => {
@@ -122,7 +122,7 @@ test("measureMesh names the line of what is wrong in the model", async () => {
     [good.replace('unit="millimeter"', 'unit="furlong"'), /^line 2 of .*unit "furlong"; 3MF knows micron/],
     [good.replace("<model", '<model requiredextensions="z" xmlns:z="urn:z"'), /needs the extension "z"/],
     [good.replace("/core/2015/02", "/core/1999/01"), /is not the model element of 3MF core/],
-    [good.replace("</object>", `</object><object id="1"/>`), /an object id stands twice/],
+    [good.replace("</object>", `</object><object id="1"/>`), /an object id is used twice/],
     [good.replace("<resources>", "<resources><vertex/>"), /a vertex outside an object/],
     [good.replace("<resources>", "<resources>\u0001"), /^line 3 of .*disallowed character/],
   ];
@@ -130,11 +130,11 @@ test("measureMesh names the line of what is wrong in the model", async () => {
   expect(await ofModel(good.replace('<item objectid="1"/>', ""))).toMatchObject({ code: "mesh-empty" });
 });
 
-test("measureMesh refuses bytes that are no text", async () => {
+test("measureMesh refuses bytes that are not text", async () => {
   const bytes = strToU8(good);
   bytes[200] = 0xff;
   const file = archive({ "_rels/.rels": relationships(), "3D/part.model": bytes });
-  expect((await refusal(file)).message).toMatch(/^line \d+ of 3D\/part.model: bytes that are no text/);
+  expect((await refusal(file)).message).toMatch(/^line \d+ of 3D\/part.model: bytes that are not text/);
 });
 
 test("measureMesh refuses components in a circle, too deep, or multiplied beyond the bound", async () => {

@@ -91,7 +91,7 @@ const twoParts = archive({
   "3D/Objects/one.model": modelXml(object(7, block), ""),
 });
 
-test("measureMesh reads objects that stand in another part of the package", async () => {
+test("measureMesh reads objects in another part of the package", async () => {
   near((await measured(twoParts)).volumeCm3, 0.03);
 });
 

@@ -19,7 +19,7 @@ test("implausible is silent on the sample, and names a slip of unit or decimal i
   expect(codes({ orders: [order(0, { ...hook, areaDm2: 300 }, light, 1)] })).toEqual(["area-large"]);
 });
 
-test("each bound of what is implausible lies where it is said to", () => {
+test("each bound of what is implausible is where its message says", () => {
   const tankOf = (change: Partial<typeof tank>) =>
     codes({ baths: [{ ...bath, tank: { ...tank, ...change } }] });
   const litres = 6;
@@ -96,7 +96,7 @@ test("implausible says what is probably meant where a temperature, a time or a s
   expect(told({ yield: 0.02 })).toEqual(["yield: the yield is the share of good parts: check it"]);
 });
 
-test("each bound of implausible temperatures, times and shares lies where it is said to", () => {
+test("each bound of implausible temperatures, times and shares is where its message says", () => {
   const count = (change: Partial<Batch>): number => told(change).length;
   expect([39.9, 40].map((celsius) => count(dyeAt({ celsius })))).toEqual([1, 0]);
   expect([130, 130.1].map((celsius) => count(dryerAt({ celsius })))).toEqual([0, 1]);
@@ -136,7 +136,7 @@ test("implausible says what is probably meant where a price has a slip of unit, 
   expect(told({ rates: { ...rates, labourPerHour: 0 } })).toEqual([]);
 });
 
-test("each bound of implausible prices lies where it is said to", () => {
+test("each bound of implausible prices is where its message says", () => {
   const count = (rates: Batch["rates"], change: Partial<Batch> = {}): number =>
     told({ ...dyeAt({ price: 10 }), rates, ...change }).length;
   const labour = (kWh: number) => count({ labourPerHour: 10, electricityPerKwh: 10 / kWh });

@@ -18,7 +18,7 @@ const told = (
     ],
   });
 
-test("laws up to 2 apart in AICc are not told apart, up to 10 partly, beyond that they are", () => {
+test("laws up to 2 apart in AICc are not distinguished, up to 10 partly, beyond that they are", () => {
   expect(told(1, 2.5)).toEqual({ told: "no", nearest: "second-order", aiccApart: 1.5 });
   expect(told(1, 3)).toMatchObject({ told: "no" });
   expect(told(1, 3.5)).toMatchObject({ told: "partly" });

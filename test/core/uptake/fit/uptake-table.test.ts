@@ -10,7 +10,7 @@ const readTable = (text: string, column?: string) => {
 };
 const faultsOf = (text: string) => readTable(text).faults.map(({ code, path }) => [code, ...path]);
 
-test("time and uptake are read in seconds with the row they stand in", () => {
+test("time and uptake are read in seconds with their row", () => {
   const table = readTable("\uFEFFtime_min, uptake \n0.5,1e-1\n\n 2 ,+.75");
   expect(table).toMatchObject({
     ok: true,
