@@ -30,14 +30,13 @@ function build({ illuminant, observer }: Reading): Weights {
 
 /** What the 5 nm weights become when a curve of 36 samples at 10 nm is carried to 5 nm by its spline. */
 function fold(weights: Weights): Weights {
-  const columns = Array.from({ length: curveGrid.count }, (_, k) => {
+  const sums = Array.from({ length: curveGrid.count }, (_, k) => {
     const unit = new Float64Array(curveGrid.count);
     unit[k] = 1;
-    return toTableGrid(unit, curveGrid.firstNm, curveGrid.stepNm);
+    return weighted(toTableGrid(unit, curveGrid.firstNm, curveGrid.stepNm), weights);
   });
-  const folded = (w: Float64Array): Float64Array =>
-    Float64Array.from(columns, (column) => column.reduce((sum, value, i) => sum + value * w[i]!, 0));
-  return withWhite(folded(weights.x), folded(weights.y), folded(weights.z));
+  const folded = (axis: 0 | 1 | 2): Float64Array => Float64Array.from(sums, (sum) => sum[axis]);
+  return withWhite(folded(0), folded(1), folded(2));
 }
 
 const remembered = (make: (reading: Reading) => Weights): ((reading: Reading) => Weights) => {

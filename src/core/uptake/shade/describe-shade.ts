@@ -9,7 +9,7 @@ import type { ChosenCurve, LeaveOneOut } from "../swatches/choose-law.js";
 import { labAfter } from "../swatches/shade-curve.js";
 import type { DyedSwatch } from "../swatches/swatch-curves.js";
 import { otherBase } from "./aim.js";
-import { type DyeModel, dyeModel } from "./dye-model.js";
+import { type DyeModel, dyeModel, withEveryLaw } from "./dye-model.js";
 import { type MovedBase, movedBase } from "./moved-base.js";
 import {
   hasCurve,
@@ -99,7 +99,7 @@ export function describeShade(
   bath: ShadeBath,
   wish?: ShadeWish,
 ): Outcome<ShadeDescription | null> {
-  const read = dyeModel(dye, handling);
+  const read = dyeModel(dye, handling, withEveryLaw);
   if (!read.ok) return read;
   const model = read.value;
   const { chosen, onlySwatch, rate } = model;

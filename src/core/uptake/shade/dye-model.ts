@@ -36,9 +36,12 @@ export interface ChosenDye {
   readonly apart: readonly ApartDip[];
 }
 
-const afresh: DyeWork = {
+const afresh: DyeWork = { setOf: swatchSet, choose: chooseForDye };
+
+/** For a model that shows the errors of all laws. */
+export const withEveryLaw: DyeWork = {
   setOf: swatchSet,
-  choose: chooseForDye,
+  choose: (dye, set, handling) => chooseForDye(dye, set, handling, true),
 };
 
 /**
@@ -141,8 +144,13 @@ export function dyeModel(
 const uncheckedLaw = ({ law }: Dye): LawName => (law === "auto" ? "first-order" : law);
 
 /** The curve that a dye's swatches give, and what the doubt of each swatch from another bath is. */
-export function chooseForDye(dye: Dye, set: SwatchSet, { timingSeconds }: Handling): ChosenDye {
-  const chosen = chooseCurve(set, dye.law, dye.ratePerSecond);
+export function chooseForDye(
+  dye: Dye,
+  set: SwatchSet,
+  { timingSeconds }: Handling,
+  everyLaw = false,
+): ChosenDye {
+  const chosen = chooseCurve(set, dye.law, dye.ratePerSecond, everyLaw);
   const { curve } = chosen;
   const options = { timingSeconds, givenRate: dye.ratePerSecond };
   const apart = set.apart.map(({ lab, seconds, strength, celsius }) => {

@@ -2,7 +2,7 @@ import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { findMinimum } from "../../maths/minimum.js";
 import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
 import type { Lab } from "../../model/batch.js";
-import type { ChosenCurve } from "../swatches/choose-law.js";
+import { type ChosenCurve, plausibleLaws } from "../swatches/choose-law.js";
 import { labAfter, refitted, type ShadeCurve, shadeCurve } from "../swatches/shade-curve.js";
 import { dyedColour, type SwatchSet } from "../swatches/swatch-curves.js";
 
@@ -76,9 +76,6 @@ const errorPerNoise = 1.3;
 const noiseAmongSwatches = ({ curve, tried }: ChosenCurve): number =>
   ((tried.find(({ law }) => law === curve.law)?.median ?? 0) - errorWithoutNoise) / errorPerNoise;
 
-/** A law whose mean error is at most this far above the smallest may be the true one [CIEDE2000]. */
-const plausible = 0.3;
-
 export interface DoubtOptions {
   readonly noise?: number;
   readonly givenRate?: number | undefined;
@@ -116,9 +113,8 @@ export function freshShifts(
   const timing = set.swatches.map((_, at) =>
     shift(refitted(curve, retimedSet(set, at, deviation), givenRate)),
   );
-  const best = Math.min(...tried.map(({ mean }) => mean));
-  const laws = tried
-    .filter(({ law, mean }) => law !== curve.law && mean <= best + plausible)
+  const laws = plausibleLaws(tried)
+    .filter(({ law }) => law !== curve.law)
     .map(({ law }) => shift(shadeCurve(set, law, givenRate)));
   return { noise, here, readings, timing, laws };
 }

@@ -54,31 +54,43 @@ function absorptionAt({ base, swatches }: SwatchSet, depths: ArrayLike<number>):
 
 interface Trial {
   readonly absorption: Float64Array;
-  readonly labs: readonly Lab[];
-  /** Sum of squared CIEDE2000 over the swatches. */
-  readonly misfit: number;
+  readonly depths: readonly number[];
 }
 
-function trial(set: SwatchSet, law: LawName, rate: number, reference: number, weights: Weights): Trial {
+function trial(set: SwatchSet, law: LawName, rate: number, reference: number): Trial {
   const uptake = { law, ratePerSecond: rate, referenceSeconds: reference };
   const depths = set.swatches.map(({ seconds }) => freshDepth(uptake, seconds));
-  const absorption = absorptionAt(set, depths);
-  const labs = depths.map((depth) => spectralLab(set.base.ks, absorption, depth, weights));
-  const misfit = labs.reduce((sum, lab, i) => sum + ciede2000(lab, set.swatches[i]!.lab) ** 2, 0);
-  return { absorption, labs, misfit };
+  return { absorption: absorptionAt(set, depths), depths };
+}
+
+/** Sum of squared CIEDE2000 over the swatches, or part of it if that is more than `most` already. */
+function misfitOf(
+  { base, swatches }: SwatchSet,
+  { absorption, depths }: Trial,
+  weights: Weights,
+  most: number,
+): number {
+  let sum = 0;
+  for (let i = 0; i < depths.length && sum <= most; i++)
+    sum += ciede2000(spectralLab(base.ks, absorption, depths[i]!, weights), swatches[i]!.lab) ** 2;
+  return sum;
 }
 
 // k t_ref is sought from a dip that has hardly begun to one that was over long ago.
 const slowest = Math.log(0.02);
 const fastest = Math.log(60);
 const probes = 12;
+const step = (fastest - slowest) / probes;
+/** From the middle outwards: most rates lie there, and a misfit larger than one already found need not be added up. */
+const probeOrder = Array.from({ length: probes + 1 }, (_, i) => i).sort(
+  (a, b) => Math.abs(a - probes / 2) - Math.abs(b - probes / 2),
+);
 
 /** The rate that fits the swatches best under a law [1/s], or best near one; the parabolic law has no rate to find. */
 function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weights, near?: number): number {
   if (!uptakeLaws[law].plateau) return 1 / reference;
-  const misfit = (logProgress: number): number =>
-    trial(set, law, Math.exp(logProgress) / reference, reference, weights).misfit;
-  const step = (fastest - slowest) / probes;
+  const misfit = (logProgress: number, most = Number.POSITIVE_INFINITY): number =>
+    misfitOf(set, trial(set, law, Math.exp(logProgress) / reference, reference), weights, most);
   if (near !== undefined) {
     const middle = Math.log(near * reference);
     return (
@@ -86,15 +98,17 @@ function bestRate(set: SwatchSet, law: LawName, reference: number, weights: Weig
       reference
     );
   }
-  let best = slowest;
+  let best = probes;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i <= probes; i++) {
-    const value = misfit(slowest + i * step);
-    if (value < least) [best, least] = [slowest + i * step, value];
+  for (const probe of probeOrder) {
+    const value = misfit(slowest + probe * step, least);
+    // Of rates that fit equally well the slowest.
+    if (value < least || (value === least && probe < best)) [best, least] = [probe, value];
   }
+  const middle = slowest + best * step;
   const bracket = {
-    low: Math.max(slowest, best - step),
-    high: Math.min(fastest, best + step),
+    low: Math.max(slowest, middle - step),
+    high: Math.min(fastest, middle + step),
     tolerance: 1e-6,
   };
   return Math.exp(findMinimum(misfit, bracket).x) / reference;
@@ -134,7 +148,8 @@ export function refitted(curve: ShadeCurve, set: SwatchSet, givenRate?: number):
 function curveAt(set: SwatchSet, law: LawName, rate: number): ShadeCurve {
   const weights = curveWeights(set.reading);
   const reference = set.swatches.at(-1)!.seconds;
-  const { absorption, labs } = trial(set, law, rate, reference, weights);
+  const { absorption, depths } = trial(set, law, rate, reference);
+  const labs = depths.map((depth) => spectralLab(set.base.ks, absorption, depth, weights));
   return {
     law,
     ratePerSecond: rate,
