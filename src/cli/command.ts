@@ -28,6 +28,8 @@ export interface CommandDeclaration {
   readonly options: readonly OptionDeclaration[];
   readonly examples: readonly string[];
   readonly formats: readonly FormatName[];
+  /** It writes a CSV file of the user's beside its result. */
+  readonly writesCsv?: true;
   readonly load: () => Promise<Execute>;
 }
 

@@ -9,6 +9,7 @@ import { measure } from "./measure/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
+import { record } from "./record/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
 import { swatches } from "./swatches/declaration.js";
@@ -23,6 +24,7 @@ export const commands: readonly CommandDeclaration[] = [
   sweep,
   check,
   newBatch,
+  record,
   mix,
   measure,
   compare,

@@ -10,6 +10,26 @@ export interface Replacement {
   readonly discard: () => Promise<void>;
 }
 
+/** Lines for a file that other processes append to as well. */
+export interface Appending {
+  /** Whole lines, with their ends. */
+  readonly text: string;
+  readonly lineEnd: string;
+  /** There was no file, or nothing in it. */
+  readonly isNew: boolean;
+  /** What followed the last line end when the file was read. */
+  readonly tail: Uint8Array;
+  /** A crash cut the tail off. */
+  readonly torn: boolean;
+  /** Tells a whole line from what a crash left of one. */
+  readonly isWhole: (line: string) => boolean;
+}
+
+/** Pieces of lines that crashes had left in the file; they are now in the one whose name ends in `.torn`. */
+export interface Appended {
+  readonly setAside: readonly string[];
+}
+
 /** Plain data that a thread answers, and the files that it read since its last answer. */
 export interface Answer {
   readonly answer: unknown;
@@ -42,6 +62,8 @@ export interface Io {
   readonly read: (path: string) => AsyncIterable<Uint8Array>;
   /** Begins a new text for a file; the old one stays until the new one is complete. */
   readonly replaceFile: (path: string) => Promise<Replacement>;
+  /** Appends lines and syncs them to disk; "changed" and nothing done where the file does not end as it did. */
+  readonly appendLines: (path: string, appending: Appending) => Promise<Appended | "changed">;
   /** Makes new files in a folder (made if need be): all of them, or none and why. */
   readonly createFiles: (folder: string, files: ReadonlyMap<string, string>) => Promise<readonly Fault[]>;
   /** Threads on one of our scripts, at most so many; none where the machine cannot run two at once. */

@@ -36,6 +36,8 @@ export function nodeIo(): Io {
     },
     find: async (argument) => (await import("./files/find-files.js")).findFiles(argument, process.cwd()),
     replaceFile: async (path) => (await import("./files/replace-file.js")).replaceFile(at(path)),
+    appendLines: async (path, appending) =>
+      (await import("./files/append-lines.js")).appendLines(at(path), appending),
     createFiles: async (folder, files) =>
       (await import("./files/create-files.js")).createFiles(at(folder), files),
     realPath: (path) => {

@@ -78,7 +78,7 @@ export async function run(
     if (!call.ok) return await turnDown(call.faults, io, refusedColour);
     if (call.value === undefined) return 0;
     const { command, args, options } = call.value;
-    const output = checkOutput(options as RawOutputOptions, command.formats);
+    const output = checkOutput(options as RawOutputOptions, command);
     if (!output.ok) return await turnDown(output.faults, io, refusedColour);
     const execute = await command.load();
     const request: Request = { args, options: options as Request["options"], output: output.value };

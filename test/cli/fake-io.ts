@@ -46,6 +46,14 @@ export async function runFake(
         discard: async () => {},
       };
     },
+    appendLines: async (path, { text, tail, lineEnd }) => {
+      const before = await fake.readFile(path).then(
+        (bytes) => Buffer.from(bytes).toString(),
+        () => "",
+      );
+      outside.files.set(path, `${before}${tail.length > 0 ? lineEnd : ""}${text}`);
+      return { setAside: [] };
+    },
     createFiles: async (folder, files) => {
       for (const [name, text] of files) outside.files.set(`${folder}/${name}`, text);
       return [];

@@ -17,6 +17,8 @@ const batchForms = (...options: readonly string[]): readonly Call[] => [
   { reads: "standard input", args: ["-", ...options], stdin: streams.batch },
 ];
 
+const dip = ["--bath", "six", "--event", "load", "--part", "clip", "--parts", "42", "--seconds", "30"];
+
 /** Every command with every kind of input that it reads. */
 export const calls: { readonly [command: string]: readonly Call[] } = {
   plan: batchForms(),
@@ -43,6 +45,10 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
   sweep: batchForms("--vary", "orders.0.quantity=10,20"),
   check: batchForms(),
   new: [{ reads: "nothing", args: ["spring"] }],
+  record: [
+    { reads: "nothing", args: ["new.csv", ...dip] },
+    { reads: "CSV", args: ["baths.csv", ...dip] },
+  ],
   mix: [{ reads: "nothing", args: ["--volume", "6L", "--dilution", "1:9", "--temperature", "80C"] }],
   measure: [
     { reads: "STL", args: ["tile.stl"] },

@@ -67,6 +67,7 @@ export function writeInputs(folder: string): void {
   write("pairs.csv", pairs);
   write("readings.csv", readings);
   write("swatches.csv", "time_s;L;a;b\r\n0;92,1;-0,6;-2,3\r\n15;80,2;21,7;9,8\r\n60;65,9;44,6;23,0\r\n");
+  write("baths.csv", "time;bath;event;part;parts;seconds\r\n2027-04-16T09:00;six;load;clip;42;30,5\r\n");
   mkdirSync(join(folder, "week"));
   write("week/monday.json", JSON.stringify(day));
   write("week/tuesday.yaml", streams.batch);

@@ -92,11 +92,17 @@ function formatAsked({ format, out }: RawOutputOptions, formats: readonly Format
     : done(known);
 }
 
-/** Checks the options that every command has against the formats this one can write. */
-export function checkOutput(raw: RawOutputOptions, formats: readonly FormatName[]): Outcome<OutputOptions> {
+/**
+ * Checks the options that every command has against the formats this one can write. A command that writes CSV beside its
+ * result takes the options of CSV with any format.
+ */
+export function checkOutput(
+  raw: RawOutputOptions,
+  { formats, writesCsv = false }: { readonly formats: readonly FormatName[]; readonly writesCsv?: boolean },
+): Outcome<OutputOptions> {
   const asked = formatAsked(raw, formats);
   const faults: Fault[] = [...asked.faults];
-  const separated = asked.ok ? formatOf(asked.value).delimiter : undefined;
+  const separated = asked.ok && !writesCsv ? formatOf(asked.value).delimiter : undefined;
   if (separated !== undefined && separated !== "user" && raw.delimiter !== undefined)
     faults.push(usage("--delimiter", "only CSV has a delimiter to choose", "add --format csv"));
   if (separated === null && raw.decimal !== undefined)
@@ -106,7 +112,7 @@ export function checkOutput(raw: RawOutputOptions, formats: readonly FormatName[
   if (raw.decimal !== undefined && raw.decimal !== "comma" && raw.decimal !== "point")
     faults.push(usage("--decimal", `"${raw.decimal}" is not a decimal sign`, "write comma or point"));
   const comma = raw.decimal === "comma";
-  const delimiter = delimiterOf(raw, comma, separated === "format");
+  const delimiter = delimiterOf(raw, comma, asked.ok && formatOf(asked.value).delimiter === "format");
   faults.push(...delimiter.faults);
   if (faults.length > 0 || !asked.ok || !delimiter.ok) return failed(...faults);
   return done({

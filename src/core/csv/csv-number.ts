@@ -1,10 +1,13 @@
 const point = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 const comma = /^[+-]?(?:\d+,?\d*|,\d+)(?:e[+-]?\d+)?$/i;
 
-type DecimalMark = "point" | "comma";
+export type DecimalMark = "point" | "comma";
 
-/** The decimal mark that a cell shows; undefined where it is a whole number or not a number. */
-function decimalShown(cell: string): DecimalMark | undefined {
+/**
+ * The decimal mark that a cell shows; undefined where it is a whole number or not a number.
+ * @example ["1,5", "1.5", "15"].map(decimalShown) // => ["comma", "point", undefined]
+ */
+export function decimalShown(cell: string): DecimalMark | undefined {
   const mark = /^\s*[+-]?\d*([.,])\d*(?:e[+-]?\d+)?\s*$/i.exec(cell)?.[1];
   if (mark === undefined) return undefined;
   return mark === "," ? "comma" : "point";

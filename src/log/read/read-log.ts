@@ -1,0 +1,131 @@
+import type { CsvRow } from "../../core/csv/csv-format.js";
+import { type CsvHeader, noHeader } from "../../core/csv/csv-header.js";
+import { csvNumbers, type DecimalMark, decimalShown } from "../../core/csv/csv-number.js";
+import { type CsvText, readCsv } from "../../core/csv/read-csv.js";
+import type { Fault } from "../../core/fault.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { checkRow } from "../row/check-row.js";
+import { type ColumnName, columnNames, columnOf } from "../row/columns.js";
+import { inspectLoads } from "../row/inspect-loads.js";
+import type { LogRow } from "../row/log-row.js";
+import { inRow } from "./in-row.js";
+import { type LogStyle, styleOf } from "./log-style.js";
+import { goingBack, notDone } from "./order-warnings.js";
+import { readCells, shapeFault } from "./read-cells.js";
+import { readHeader } from "./read-header.js";
+
+/** A log whose header could be read. */
+export interface BathLog {
+  /** What happened, by time; ties in the order of the file. Readings are in the load that they belong to. */
+  readonly rows: readonly LogRow[];
+  /** Rows without a time: planned, not done. */
+  readonly unconfirmed: readonly number[];
+  readonly style: LogStyle;
+}
+
+export interface LogRead {
+  /** With errors among the diagnostics: without the rows that are wrong. */
+  readonly log?: BathLog;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** How to mend a fault of a row in its file. */
+const helped = (fault: Fault, { at }: CsvHeader): Fault => {
+  if (fault.code !== "log-needs") return fault;
+  const [column] = fault.path as [ColumnName];
+  return {
+    ...fault,
+    help: at(column) === undefined ? `add a column ${column} to the first row` : "fill it in",
+  };
+};
+
+interface Rows {
+  readonly found: readonly LogRow[];
+  readonly unconfirmed: readonly number[];
+  readonly faults: readonly Fault[];
+}
+
+function readRows(rows: readonly CsvRow[], header: CsvHeader): Rows {
+  const read = csvNumbers();
+  const found: LogRow[] = [];
+  const unconfirmed: number[] = [];
+  const faults: Fault[] = [];
+  for (const csvRow of rows) {
+    const { row, fields } = csvRow;
+    // Two logs one behind the other, or two writers that began one at the same moment.
+    if (header.names.every((name, i) => name === fields[i]?.trim())) continue;
+    const shape = shapeFault(csvRow, header);
+    if (shape !== undefined) {
+      faults.push(shape);
+      continue;
+    }
+    const cells = readCells(csvRow, header, read);
+    faults.push(...cells.faults);
+    if (cells.faults.length > 0) continue;
+    if (cells.values.time === undefined) {
+      unconfirmed.push(row);
+      continue;
+    }
+    const checked = checkRow(cells.values);
+    faults.push(...checked.faults.map((fault) => inRow(row, String(fault.path[0]), helped(fault, header))));
+    if (checked.ok) found.push({ ...checked.value, row });
+  }
+  return { found, unconfirmed, faults };
+}
+
+/** The first decimal mark among the numbers of a log, which decides how the others are read. */
+function decimalOf(rows: readonly CsvRow[], { at }: CsvHeader): DecimalMark | undefined {
+  const places = columnNames.filter((name) => columnOf(name).kind === "number").map(at);
+  for (const { fields } of rows)
+    for (const place of places) {
+      const mark = place === undefined ? undefined : decimalShown(fields[place] ?? "");
+      if (mark !== undefined) return mark;
+    }
+  return undefined;
+}
+
+interface Found {
+  readonly log?: BathLog;
+  readonly header?: CsvHeader;
+  readonly faults: readonly Fault[];
+}
+
+function logOf(text: string, { header: first, rows }: CsvText): Found {
+  if (first === undefined) return { faults: [noHeader(columnNames.join())] };
+  const named = readHeader(first);
+  if (!named.ok) return { faults: named.faults };
+  const header = named.value;
+  const { found, unconfirmed, faults } = readRows(rows, header);
+  const inOrder = [...found].sort((one, other) => one.time.seconds - other.time.seconds);
+  const { rows: joined, faults: late } = inspectLoads(inOrder);
+  const all = [
+    ...faults,
+    ...late.map(({ row, fault }) => inRow(row.row!, String(fault.path[0]), fault)),
+    ...goingBack(found),
+    ...notDone(unconfirmed),
+  ];
+  return {
+    header,
+    log: { rows: joined, unconfirmed, style: styleOf(text, header.names, decimalOf(rows, header)) },
+    faults: all.sort((one, other) => Number(one.path[1]) - Number(other.path[1])),
+  };
+}
+
+/** Reads the text of a log: every row checked, every fault placed in the file and said with what to write instead. */
+export function readLog(name: string, text: string): LogRead {
+  const csv = readCsv(text);
+  if (!csv.ok) return { diagnostics: csv.faults.map((fault) => toDiagnostic(fault, () => undefined)) };
+  const { log, faults, header } = logOf(text, csv.value);
+  const locate = ([, row, column]: Fault["path"]) => {
+    if (typeof row !== "number") return undefined;
+    return {
+      file: name,
+      ...csv.value.place(row, typeof column === "string" ? header?.at(column) : undefined),
+    };
+  };
+  return {
+    ...(log === undefined ? {} : { log }),
+    diagnostics: faults.map((fault) => toDiagnostic(fault, locate)),
+  };
+}

@@ -1,0 +1,179 @@
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { renderText } from "../../../src/diagnostics/render-text.js";
+import { headerText, rowText } from "../../../src/log/append/write-row.js";
+import { newStyle } from "../../../src/log/read/log-style.js";
+import { readLog } from "../../../src/log/read/read-log.js";
+import { columnNames, columnOf } from "../../../src/log/row/columns.js";
+import type { LogValues } from "../../../src/log/row/log-values.js";
+
+const root = new URL("../../../", import.meta.url).pathname;
+const fixture = (name: string): string => readFileSync(`${root}fixtures/${name}`, "utf8");
+
+const read = (text: string) => {
+  const { log, diagnostics } = readLog("baths.csv", text);
+  if (log === undefined) expect.fail(diagnostics[0]!.message);
+  return { ...log, said: diagnostics.map(({ message }) => message) };
+};
+const head = "time,bath,event,part,shade,parts,seconds,celsius,volumeL,L,a,b,good,rejected";
+const rows = (...lines: readonly string[]) => read(`${[head, ...lines].join("\n")}\n`);
+
+test("readLog gives each event its cells", () => {
+  const { rows, unconfirmed, style, said } = read(fixture("good/baths.csv"));
+  expect(said).toEqual([]);
+  expect(unconfirmed).toEqual([]);
+  expect(style).toEqual({ delimiter: ",", decimal: "point", lineEnd: "\n", columns: columnNames });
+  const brief = rows.map(({ time, ...row }) => ({ ...row, time: time.text.slice(11) }));
+  expect(brief).toEqual([
+    {
+      row: 2,
+      time: "08:40:00",
+      bath: "six",
+      event: "made-up",
+      dye: "coral",
+      celsius: 20,
+      volumeL: 6,
+      concentrateMl: 584,
+      waterMl: 5260,
+      dyeLot: "D7",
+      note: "first filling",
+    },
+    {
+      row: 3,
+      time: "09:31:05",
+      bath: "six",
+      event: "load",
+      part: "hook",
+      shade: "coral-light",
+      base: "white",
+      parts: 24,
+      seconds: 31,
+      celsius: 79.5,
+      lab: [73.1, 33.4, 16.05],
+      good: 23,
+      rejected: 1,
+      powderLot: "P12",
+    },
+    expect.objectContaining({ row: 4, seconds: 32, volumeL: 5.8, note: "lid off, 2 min" }),
+    { row: 5, time: "09:46:30", bath: "six", event: "top-up", concentrateMl: 12.5, waterMl: 190 },
+    expect.objectContaining({ row: 6, part: "tag", parts: 10, seconds: 45.5 }),
+    { row: 7, time: "10:50:00", bath: "fourteen", event: "measured", dye: "teal", volumeL: 13.55 },
+    { row: 8, time: "11:05:00", bath: "six", event: "bare", lab: [92.1, -0.6, -2.3], powderLot: "P12" },
+    { row: 9, time: "16:00:00", bath: "six", event: "dump" },
+  ]);
+});
+
+test("a log with semicolons, decimal commas, a byte order mark, dates with dots and other columns reads the same", () => {
+  const plain = read(fixture("good/baths.csv"));
+  const comma = read(fixture("good/baths-decimal-comma.csv"));
+  expect(comma.rows).toEqual(plain.rows);
+  expect(comma.said).toEqual([]);
+  expect(comma.style).toMatchObject({ delimiter: ";", decimal: "comma" });
+  expect(comma.style.columns).toContain("Wetter");
+});
+
+const bad = readdirSync(`${root}fixtures/bad/logs`).filter((name) => name.endsWith(".csv"));
+test.each(bad)("%s gives its recorded diagnostics", async (name) => {
+  const { diagnostics } = readLog(name, fixture(`bad/logs/${name}`));
+  expect(diagnostics.length).toBeGreaterThan(0);
+  await expect(renderText(diagnostics, { columns: 100 })).toMatchFileSnapshot(
+    `${root}fixtures/bad/logs/${name}.expected.txt`,
+  );
+});
+
+test("rows count by their times, those of one time in the order of the file", () => {
+  const { rows: found, said } = rows(
+    "2027-04-16T09:30,six,load,hook,,1,30,,,,,,,",
+    "2027-04-16T09:30,six,load,hook,,2,30,,,,,,,",
+    "2027-04-16T09:20,six,load,hook,,3,30,,,,,,,",
+    "2027-04-16T09:40,six,load,hook,,4,30,,,,,,,",
+  );
+  expect(found.map((row) => row.event === "load" && row.parts)).toEqual([3, 1, 2, 4]);
+  expect(said).toEqual(["row 4, column time: 2027-04-16T09:20:00 is before 2027-04-16T09:30:00 in row 3"]);
+});
+
+test("what a measured row read or inspected belongs to the last load of its bath up to its time", () => {
+  const { rows: found, said } = rows(
+    "2027-04-16T09:30,six,load,hook,,10,30,,,,,,,",
+    "2027-04-16T09:31,ten,load,hook,,20,30,,,,,,,",
+    "2027-04-16T09:40,six,load,hook,,30,30,,,,,,,",
+    "2027-04-16T11:00,ten,measured,,,,,,9.5,70,30,15,18,",
+    "2027-04-16T09:30,six,measured,,,,,,,71,30,15,,",
+    "2027-04-16T11:00,six,measured,,,,,60,,,,,,3",
+  );
+  expect(said).toEqual([]);
+  const loads = found.flatMap((row) => (row.event === "load" ? [row] : []));
+  expect(loads.map(({ parts, lab, good, rejected }) => [parts, lab?.[0], good, rejected])).toEqual([
+    [10, 71, undefined, undefined],
+    [20, 70, 18, 2],
+    [30, undefined, 27, 3],
+  ]);
+  const measured = found.filter(({ event }) => event === "measured");
+  expect(measured.map(({ bath, time: _time, ...row }) => [bath, row])).toEqual([
+    ["ten", { row: 5, event: "measured", volumeL: 9.5 }],
+    ["six", { row: 7, event: "measured", celsius: 60 }],
+  ]);
+});
+
+test("an event may be written in capitals or with a blank, a header may come twice, a blank line is passed over", () => {
+  const { rows: found, said } = read(
+    [
+      "time,bath,event,dye",
+      "2027-04-16 09:00,six,Made Up,coral",
+      "",
+      "time,bath,event,dye",
+      "   ",
+      "2027-04-16T10:00:30,six,DUMP,",
+    ].join("\r\n"),
+  );
+  expect(said).toEqual([]);
+  expect(found.map(({ event, row, time }) => [event, row, time.text])).toEqual([
+    ["made-up", 2, "2027-04-16T09:00:00"],
+    ["dump", 6, "2027-04-16T10:00:30"],
+  ]);
+});
+
+const text = fc.stringMatching(/^[a-z][a-z ,;"'=+-]{0,10}[a-z]$/);
+/** Cells of a load, which takes the most columns. */
+const load = fc.record({
+  seconds: fc.integer({ min: 1, max: 3000 }).map((n) => n / 10),
+  celsius: fc.integer({ min: 0, max: 1000 }).map((n) => n / 10),
+  parts: fc.integer({ min: 1, max: 90 }),
+  part: text,
+  shade: text,
+  note: text,
+});
+
+test("a row that was written reads back, whatever the delimiter, the decimal mark and the order of columns", () => {
+  const order = fc.shuffledSubarray([...columnNames], { minLength: columnNames.length });
+  const marks = fc.constantFrom(
+    [",", "point"],
+    [";", "comma"],
+    [",", "comma"],
+    ["\t", "comma"],
+  ) as fc.Arbitrary<[string, "point" | "comma"]>;
+  fc.assert(
+    fc.property(load, order, marks, (cells, columns, [delimiter, decimal]) => {
+      const style = { ...newStyle, columns, delimiter, decimal };
+      const time = { text: "2027-04-16T09:30:00", seconds: 1 };
+      const values: LogValues = { time, bath: "six", event: "load", ...cells };
+      const { rows: found, said } = read(`${headerText(style)}\r\n${rowText(values, style)}\r\n`);
+      expect(said).toEqual([]);
+      expect(found).toMatchObject([{ bath: "six", event: "load", ...cells }]);
+    }),
+  );
+});
+
+test("text that a spreadsheet would run is made harmless, a negative number stays one", () => {
+  const line = rowText({ note: "=1+1", a: -0.6 }, newStyle);
+  expect(line).toContain("'=1+1");
+  expect(line).toContain(",-0.6,");
+});
+
+test("every column has a meaning, and numbers have a range", () => {
+  for (const name of columnNames) {
+    expect(columnOf(name).meaning).not.toBe("");
+    expect(columnOf(name).range === undefined).toBe(columnOf(name).kind !== "number");
+  }
+});
