@@ -50,14 +50,43 @@ function syncFolder(path: string): void {
   }
 }
 
-/**
- * Pieces of dead writers' rows among lines that were just written, by their place: a line that is the torn tail, and
- * what is in front of our text in its line where that makes no whole row.
- */
-function tornPieces(region: Buffer, ours: Buffer, { tail, torn, isWhole }: Appending): [number, number][] {
-  const pieces: [number, number][] = [];
-  if (torn && region.subarray(0, tail.length).equals(tail) && isLineEnd(region[tail.length]))
-    pieces.push([0, tail.length]);
+/** Copies pieces of a file to the one beside it, then overwrites them with blanks; returns their texts. */
+function setAside(
+  path: string,
+  pieces: readonly (readonly [at: number, bytes: Buffer])[],
+): readonly string[] {
+  const side = openSync(`${path}.torn`, "a");
+  try {
+    for (const [, bytes] of pieces) writeWhole(side, Buffer.concat([bytes, Buffer.from("\n")]));
+  } finally {
+    closeSync(side);
+  }
+  const over = openSync(path, "r+");
+  try {
+    for (const [at, bytes] of pieces) writeSync(over, Buffer.alloc(bytes.length, " "), 0, bytes.length, at);
+    fdatasyncSync(over);
+  } finally {
+    closeSync(over);
+  }
+  return pieces.map(([, bytes]) => bytes.toString());
+}
+
+/** Sets a torn tail aside; "changed" where it was not torn: somebody was still writing it, or has set it aside. */
+function settleTail(
+  path: string,
+  file: number,
+  start: number,
+  { tail }: Appending,
+): readonly string[] | "changed" {
+  // An empty write waits, as any other does, until a write that is under way has ended.
+  writeSync(file, new Uint8Array());
+  const now = readFrom(file, start);
+  return now.equals(tail) ? setAside(path, [[start, now]]) : "changed";
+}
+
+/** What a crash left in front of our text, in its line, since the end of the file was looked at. */
+function inFront(region: Buffer, ours: Buffer, isWhole: Appending["isWhole"]): [number, Buffer][] {
+  const pieces: [number, Buffer][] = [];
   for (let at = region.indexOf(ours); at >= 0; at = region.indexOf(ours, at + 1)) {
     let start = at;
     while (start > 0 && !isLineEnd(region[start - 1])) start--;
@@ -65,7 +94,7 @@ function tornPieces(region: Buffer, ours: Buffer, { tail, torn, isWhole }: Appen
       .subarray(start)
       .toString()
       .split(/[\r\n]/, 1);
-    if (start < at && !isWhole(line!)) pieces.push([start, at]);
+    if (start < at && !isWhole(line!)) pieces.push([start, region.subarray(start, at)]);
   }
   return pieces;
 }
@@ -73,49 +102,30 @@ function tornPieces(region: Buffer, ours: Buffer, { tail, torn, isWhole }: Appen
 /**
  * Appends lines to a file that other processes append to at the same time, or begins it. They go out in one write to an
  * append-only descriptor, which the system does not mix with others' writes, and are on the disk before this returns.
- * Nothing is ever cut from the file, since others may be writing behind: what a crash left of a row is copied to a file
- * beside it and overwritten with blanks in place, which any reader of CSV passes over. Our own write comes first: once
- * it is done, no writer that began before it is still at work, and what is torn then stays so.
+ * Nothing is ever cut from the file, since others may be writing behind: what a crash left of a line is copied to a file
+ * beside it and overwritten with blanks in place, which any reader of CSV passes over.
  */
 export function appendLines(path: string, appending: Appending): Appended | "changed" {
   const file = openSync(path, "a+");
   try {
     const start = placeOfTail(file, appending);
     if (start === undefined) return "changed";
-    const { text, tail, lineEnd, isNew } = appending;
+    const settled = appending.torn ? settleTail(path, file, start, appending) : [];
+    if (settled === "changed") return settled;
+    const { text, tail, lineEnd, isNew, isWhole } = appending;
     const ours = Buffer.from(text);
     writeWhole(file, tail.length > 0 ? Buffer.concat([Buffer.from(lineEnd), ours]) : ours);
     if (isNew) syncFolder(path);
-    const region = readFrom(file, start);
-    const pieces = tornPieces(region, ours, appending);
-    if (pieces.length === 0) return { setAside: [] };
-    return { setAside: setAside(path, pieces, region, start) };
+    const pieces = inFront(readFrom(file, start), ours, isWhole);
+    const others =
+      pieces.length === 0
+        ? []
+        : setAside(
+            path,
+            pieces.map(([at, bytes]) => [start + at, bytes]),
+          );
+    return { setAside: [...settled, ...others] };
   } finally {
     closeSync(file);
   }
-}
-
-/** Moves pieces of a file to the one beside it; returns their texts. */
-function setAside(
-  path: string,
-  pieces: readonly (readonly [number, number])[],
-  region: Buffer,
-  start: number,
-): readonly string[] {
-  const side = openSync(`${path}.torn`, "a");
-  try {
-    for (const [from, to] of pieces)
-      writeWhole(side, Buffer.concat([region.subarray(from, to), Buffer.from("\n")]));
-  } finally {
-    closeSync(side);
-  }
-  const over = openSync(path, "r+");
-  try {
-    for (const [from, to] of pieces)
-      writeSync(over, Buffer.alloc(to - from, " "), 0, to - from, start + from);
-    fdatasyncSync(over);
-  } finally {
-    closeSync(over);
-  }
-  return pieces.map(([from, to]) => region.subarray(from, to).toString());
 }

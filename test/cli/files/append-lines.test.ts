@@ -48,6 +48,20 @@ test("appendLines moves a torn last line beside the file and leaves blanks in it
   expect(textOf(`${path}.torn`)).toBe("bé\n");
 });
 
+test("a tail that is not torn after all, because its writer goes on, is left alone", () => {
+  const path = file("name,n\nb");
+  const goesOn = {
+    ...{ text: "d,4\n", lineEnd: "\n", isNew: false, isWhole },
+    tail: Buffer.from("b"),
+    get torn() {
+      appendFileSync(path, ",2\n");
+      return true;
+    },
+  };
+  expect(appendLines(path, goesOn)).toBe("changed");
+  expect(textOf(path)).toBe("name,n\nb,2\n");
+});
+
 test("a torn line that another run has set aside meanwhile is not set aside again", () => {
   const path = file("name,n\nb");
   appendFileSync(path, "\nc,3\n");
