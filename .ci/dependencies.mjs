@@ -17,7 +17,19 @@ const allowed = {
   "index.ts": ["core", "batch-file", "diagnostics"],
 };
 /** Folders of core; each imports itself and those before it. Files beside them import none of them. */
-const coreOrder = ["model", "quantity", "maths", "csv", "colour", "uptake", "bath", "part", "cost", "plan"];
+const coreOrder = [
+  "model",
+  "quantity",
+  "maths",
+  "csv",
+  "colour",
+  "uptake",
+  "bath",
+  "part",
+  "cost",
+  "plan",
+  "recipe",
+];
 const impure =
   /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;
 const importing =

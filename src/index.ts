@@ -196,6 +196,24 @@ export { type RinseBaths, type RinsedLoad, type Rinsing, rinseLoads } from "./co
 export { filledInSeries, flushed, washedOut, washOutTime } from "./core/bath/rinse/wash-out.js";
 export { waterDensityKgM3 } from "./core/bath/water.js";
 
+// Several dyes to one colour, and parts that missed theirs.
+
+export { type Blend, type BlendAddition, type BlendAsked, blend } from "./core/recipe/blend/blend.js";
+export type { BlendRecipe, OnBase, Pour, RecipeDye } from "./core/recipe/blend/described.js";
+export { type Carried, carriedStrength } from "./core/recipe/carry-over/carried-strength.js";
+export { carryOverShift, type Liquor, rinsesUnseen } from "./core/recipe/carry-over/carry-over.js";
+export { leastHarmOrder } from "./core/recipe/carry-over/least-harm-order.js";
+export { depthOfDip, type RecipeDip } from "./core/recipe/mixture/depth-of-dip.js";
+export { type MixDye, mixDyes } from "./core/recipe/mixture/mix-dye.js";
+export { mixedKs } from "./core/recipe/mixture/mixed-ks.js";
+export { type Mixture, mixedLab, mixtureOf } from "./core/recipe/mixture/mixture.js";
+export { type MissedPart, type Rework, reworkShade } from "./core/recipe/rework/rework-shade.js";
+export { bestTwoDips, type TwoDips } from "./core/recipe/sequence/two-dips.js";
+export type { DyePoured, Poured } from "./core/recipe/solve/amounts.js";
+export type { Recipe } from "./core/recipe/solve/find-recipes.js";
+export type { MixTrial } from "./core/recipe/trial/fit-trials.js";
+export { type DyeModel, dyeModel } from "./core/uptake/shade/dye-model.js";
+
 // Costs and prices.
 
 export type { CostLine } from "./core/cost/line/cost-lines.js";

@@ -1,5 +1,7 @@
 /** The bibliography: every `@source` in a doc comment and every `source:` beside an outside check names one of these. */
 export const references = {
+  allen1966:
+    "E. Allen, Basic equations used in computer color matching, J. Opt. Soc. Am. 56 (1966) 1256; title from memory, paper not read",
   ang2005:
     "B. W. Ang, The LMDI approach to decomposition analysis: a practical guide, Energy Policy 33 (2005) 867; from memory",
   astmE308: "ASTM E308, Computing the Colors of Objects by Using the CIE System",
@@ -63,6 +65,8 @@ export const references = {
     "E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd edition, Springer (1993); from memory",
   heatingTimePages:
     "Time to heat water, worked examples of two public pages, one of science teaching, one of electrical engineering",
+  heldKarp1962:
+    "M. Held, R. M. Karp, A dynamic programming approach to sequencing problems, J. SIAM 10 (1962) 196; from memory",
   hoMckay1999:
     "Y. S. Ho, G. McKay, Pseudo-second order model for sorption processes, Process Biochemistry 34 (1999) 451",
   hurvichTsai1989:

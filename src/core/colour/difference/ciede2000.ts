@@ -31,7 +31,8 @@ function meanOfOpposites(p1: number, b1: number, p2: number, b2: number): number
  *
  * `pairs` holds L*, a*, b* of the first and of the second colour, six numbers a pair; `out` takes one number a
  * pair; `terms`, if given, takes ΔL', ΔC', ΔH' (second minus first, unweighted), three a pair; `kL` [1] divides
- * the lightness difference. Angles are kept as sines and cosines where that says the same, so that most pairs need
+ * the lightness difference; `components`, if given, takes three numbers a pair whose squares add up to the square of
+ * the difference (l² + c² + h² + R c h = l² + (c + R h/2)² + (1 - R²/4) h²), as least squares need them. Angles are kept as sines and cosines where that says the same, so that most pairs need
  * one arctangent at the most.
  * Valid for differences of up to about 5 units; beyond that it is defined but no longer backed by judgements.
  * Discontinuous where hues lie 180° apart.
@@ -44,6 +45,7 @@ export function ciede2000Pairs(
   out: Float64Array,
   terms?: Float64Array,
   kL = 1,
+  components?: Float64Array,
 ): Float64Array {
   const count = Math.floor(pairs.length / 6);
   for (let n = 0, i = 0; n < count; n++, i += 6) {
@@ -119,6 +121,11 @@ export function ciede2000Pairs(
       terms[3 * n + 1] = deltaC;
       terms[3 * n + 2] = deltaH;
     }
+    if (components !== undefined) {
+      components[3 * n] = l;
+      components[3 * n + 1] = c + (rotation / 2) * h;
+      components[3 * n + 2] = Math.sqrt(1 - (rotation * rotation) / 4) * h;
+    }
   }
   return out;
 }
@@ -137,6 +144,20 @@ export function ciede2000(first: Lab, second: Lab): number {
   one.set(first);
   one.set(second, 3);
   return ciede2000Pairs(one, oneOut)[0]!;
+}
+
+/**
+ * Three signed components of a CIEDE2000 difference, second minus first, into `components`: their squares add up to
+ * the square of the difference.
+ *
+ * @source isoCie11664p6 definition of the CIEDE2000 difference
+ * @example Math.hypot(...ciede2000Components([50, 2.6772, -79.7751], [50, 0, -82.7485], new Float64Array(3))) // => 2.0425
+ */
+export function ciede2000Components(first: Lab, second: Lab, components: Float64Array): Float64Array {
+  one.set(first);
+  one.set(second, 3);
+  ciede2000Pairs(one, oneOut, undefined, 1, components);
+  return components;
 }
 
 /**

@@ -75,7 +75,8 @@ export interface ShadeTime {
   readonly sensitivity: ShadeSensitivity | null;
 }
 
-type WithCurve = DyeModel & { readonly chosen: ChosenCurve };
+/** A dye whose colours are known: it has two swatches or more. */
+export type WithCurve = DyeModel & { readonly chosen: ChosenCurve };
 export const hasCurve = (model: DyeModel): model is WithCurve => model.chosen !== null;
 
 /** The bath as the dye's model sees it: strength relative to the bath that the dye was measured in. */

@@ -1,0 +1,59 @@
+import { expect, test } from "vitest";
+import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
+import {
+  carryOverShift,
+  type Liquor,
+  rinsesUnseen,
+  unseenShift,
+} from "../../../../src/core/recipe/carry-over/carry-over.js";
+import { leastHarmOrder } from "../../../../src/core/recipe/carry-over/least-harm-order.js";
+import { mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
+import { seeded } from "../../uptake/shade/invented-dyes.js";
+import { someDyes } from "../some-dyes.js";
+
+const dyes = someDyes(41, 3);
+const fresh = (i: number, strength = 1): Liquor => ({
+  name: dyes[i]!.name,
+  dyes: [dyes[i]!],
+  strengths: [strength],
+});
+const carried = { carriedMl: 50, bathMl: 5000, rinseMl: 450 };
+
+test("liquor of another dye adds s r/V to the next bath", () => {
+  const pair = mixtureOf([dyes[1]!, dyes[0]!], 60);
+  const expected = ciede2000(mixedLab(pair, [0.2, 0]), mixedLab(pair, [0.2, 0.01]));
+  expect(carryOverShift(fresh(0), fresh(1, 0.2), 60, carried)).toBeCloseTo(expected, 6);
+  expect(expected).toBeGreaterThan(0.1);
+});
+
+test("each rinse leaves D/(D + W) of it", () => {
+  const bare = carryOverShift(fresh(0), fresh(1, 0.2), 60, { ...carried, carriedMl: 5, rinseMl: 0 });
+  expect(carryOverShift(fresh(0), fresh(1, 0.2), 60, carried, 1)).toBeCloseTo(bare, 9);
+});
+
+test("rinsesUnseen is the fewest that keep the shift under 0.3", () => {
+  const pale = fresh(1, 0.05);
+  const n = rinsesUnseen(fresh(0), pale, 60, carried);
+  expect(n).toBeGreaterThan(0);
+  expect(carryOverShift(fresh(0), pale, 60, carried, n)).toBeLessThanOrEqual(unseenShift);
+  expect(carryOverShift(fresh(0), pale, 60, carried, n - 1)).toBeGreaterThan(unseenShift);
+  expect(rinsesUnseen(fresh(1), fresh(1), 60, { ...carried, carriedMl: 1 })).toBe(0);
+});
+
+function* orders(left: readonly number[]): Generator<readonly number[]> {
+  if (left.length === 0) yield [];
+  for (const one of left)
+    for (const rest of orders(left.filter((other) => other !== one))) yield [one, ...rest];
+}
+
+test("leastHarmOrder is the best of all orders", () => {
+  const random = seeded(9);
+  for (let n = 1; n <= 6; n++) {
+    const harms = Array.from({ length: n }, () => Array.from({ length: n }, random));
+    const sum = (order: readonly number[]): number =>
+      order.slice(1).reduce((total, next, i) => total + harms[order[i]!]![next]!, 0);
+    const best = Math.min(...[...orders(harms.map((_, i) => i))].map(sum));
+    expect(sum(leastHarmOrder(harms))).toBeCloseTo(best, 12);
+  }
+  expect(leastHarmOrder([])).toEqual([]);
+});
