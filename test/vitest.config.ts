@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./tools/longest-first.js";
 
 export default defineConfig({
   test: {
@@ -10,6 +11,9 @@ export default defineConfig({
     passWithNoTests: false,
     // Nothing is mocked and nothing kept outside a test: one process a core will do, in half the time.
     isolate: false,
+    // Vitest leaves one core to itself otherwise.
+    maxWorkers: "100%",
+    sequence: { sequencer: LongestFirst },
     testTimeout: 60_000,
   },
 });

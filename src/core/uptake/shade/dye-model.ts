@@ -6,7 +6,7 @@ import { type ApartDip, type BathResponse, bathResponse } from "../swatches/bath
 import { type ChosenCurve, chooseCurve } from "../swatches/choose-law.js";
 import { type DyedSwatch, type SwatchSet, swatchSet } from "../swatches/swatch-curves.js";
 import { beyondSwatches, nearestTime } from "./find-time.js";
-import { readDeviation } from "./fresh-doubt.js";
+import { doubtCurves, readDeviation } from "./fresh-doubt.js";
 
 /** What is known of a dye before the bath is looked at. */
 export interface DyeModel {
@@ -143,22 +143,26 @@ export function dyeModel(
 /** With fewer than two swatches nothing checks the law: the simplest, or the one that is given. */
 const uncheckedLaw = ({ law }: Dye): LawName => (law === "auto" ? "first-order" : law);
 
-/** The curve that a dye's swatches give, and what the doubt of each swatch from another bath is. */
-export function chooseForDye(
-  dye: Dye,
-  set: SwatchSet,
-  { timingSeconds }: Handling,
-  everyLaw = false,
-): ChosenDye {
+/** The curve that a dye's swatches give, and what its swatches from other baths say. */
+export function chooseForDye(dye: Dye, set: SwatchSet, handling: Handling, everyLaw = false): ChosenDye {
   const chosen = chooseCurve(set, dye.law, dye.ratePerSecond, everyLaw);
+  return { chosen, apart: set.apart.length === 0 ? [] : apartDips(dye, chosen, set.apart, handling) };
+}
+
+/** Swatches from other baths with their times in a fresh bath, and the doubt of each. */
+export function apartDips(
+  dye: Dye,
+  chosen: ChosenCurve,
+  apart: SwatchSet["apart"],
+  { timingSeconds }: Handling,
+  curves = doubtCurves(chosen, { timingSeconds, givenRate: dye.ratePerSecond }),
+): ApartDip[] {
   const { curve } = chosen;
-  const options = { timingSeconds, givenRate: dye.ratePerSecond };
-  const apart = set.apart.map(({ lab, seconds, strength, celsius }) => {
+  return apart.map(({ lab, seconds, strength, celsius }) => {
     const { seconds: fresh } = nearestTime(curve, lab, 0, undefined, beyondSwatches * curve.referenceSeconds);
-    const deviation = readDeviation(chosen, { lab, seconds, freshSeconds: fresh }, options);
+    const deviation = readDeviation(curves, { lab, seconds, freshSeconds: fresh }, timingSeconds);
     return { seconds, strength, celsius, freshSeconds: fresh, deviation };
   });
-  return { chosen, apart };
 }
 
 /** With one swatch nothing tells how fast the dye goes in: k t of that swatch is then taken as this. */

@@ -81,52 +81,77 @@ export interface DoubtOptions {
   readonly givenRate?: number | undefined;
   /** Half-width of the 95 % interval of a dip's time [s]. */
   readonly timingSeconds: number;
-  /** K/S of a base that is not the swatches' own. */
-  readonly baseKs?: Float64Array | undefined;
 }
 
-/**
- * How far each thing that is not known moves the fresh-bath time for a target, the rate found anew each time.
- * @param near fresh time for the target [s]
- */
-export function freshShifts(
-  chosen: ChosenCurve,
-  target: Lab,
-  near: number,
-  options: DoubtOptions,
-): FreshShifts {
+/** Curves that the swatches may have meant, the rate of each found anew. */
+export interface DoubtCurves {
+  readonly own: ShadeCurve;
+  /** Taken per CIELAB axis: that of the readings, or more where the leave-one-out error is large. */
+  readonly noise: number;
+  /** With the reading of a swatch or of the base off by the noise along one axis, up or down. */
+  readonly readings: readonly { readonly curve: ShadeCurve; readonly sign: 1 | -1 }[];
+  /** With a swatch timed otherwise. */
+  readonly timing: readonly ShadeCurve[];
+  /** Under each other law that is nearly as good. */
+  readonly laws: readonly ShadeCurve[];
+}
+
+/** The curves that the doubt of any time on a chosen curve rests on. */
+export function doubtCurves(chosen: ChosenCurve, options: DoubtOptions): DoubtCurves {
   const noise = Math.max(options.noise ?? readingNoise, noiseAmongSwatches(chosen));
   const { curve, tried } = chosen;
-  const { givenRate, baseKs } = options;
+  const { givenRate } = options;
   const { set } = curve;
-  const here = nearestLog(curve, target, Math.log1p(near), baseKs);
-  const shift = (other: ShadeCurve): number => nearestLog(other, target, here, baseKs) - here;
-  const readings: number[] = [];
+  const readings: DoubtCurves["readings"][number][] = [];
   for (let at = -1; at < set.swatches.length; at++)
     for (let axis = 0; axis < 3; axis++) {
       // One side is enough, and each costs a smooth reflectance: the other only where this one has none.
       const ahead = nudgedSet(set, at, axis, noise);
       const moved = ahead ?? nudgedSet(set, at, axis, -noise);
-      if (moved) readings.push((ahead ? 1 : -1) * shift(refitted(curve, moved, givenRate)));
+      if (moved) readings.push({ curve: refitted(curve, moved, givenRate), sign: ahead ? 1 : -1 });
     }
   const deviation = options.timingSeconds / halfWidth95;
-  const timing = set.swatches.map((_, at) =>
-    shift(refitted(curve, retimedSet(set, at, deviation), givenRate)),
-  );
-  const laws = plausibleLaws(tried)
-    .filter(({ law }) => law !== curve.law)
-    .map(({ law }) => shift(shadeCurve(set, law, givenRate)));
-  return { noise, here, readings, timing, laws };
+  return {
+    own: curve,
+    noise,
+    readings,
+    timing: set.swatches.map((_, at) => refitted(curve, retimedSet(set, at, deviation), givenRate)),
+    laws: plausibleLaws(tried)
+      .filter(({ law }) => law !== curve.law)
+      .map(({ law }) => shadeCurve(set, law, givenRate)),
+  };
+}
+
+/**
+ * How far each thing that is not known moves the fresh-bath time for a target.
+ * @param near fresh time for the target [s]
+ * @param baseKs K/S of a base that is not the swatches' own
+ */
+export function freshShifts(
+  { own, noise, readings, timing, laws }: DoubtCurves,
+  target: Lab,
+  near: number,
+  baseKs?: Float64Array,
+): FreshShifts {
+  const here = nearestLog(own, target, Math.log1p(near), baseKs);
+  const shift = (other: ShadeCurve): number => nearestLog(other, target, here, baseKs) - here;
+  return {
+    noise,
+    here,
+    readings: readings.map(({ curve, sign }) => sign * shift(curve)),
+    timing: timing.map(shift),
+    laws: laws.map(shift),
+  };
 }
 
 /** Shift of the time by the noise of the target's own reading, an axis each. */
 export function ownShifts(
-  { curve }: ChosenCurve,
+  { own, noise }: DoubtCurves,
   target: Lab,
-  { here, noise }: FreshShifts,
+  { here }: FreshShifts,
   baseKs?: Float64Array,
 ): number[] {
-  return [0, 1, 2].map((axis) => nearestLog(curve, nudged(target, axis, noise), here, baseKs) - here);
+  return [0, 1, 2].map((axis) => nearestLog(own, nudged(target, axis, noise), here, baseKs) - here);
 }
 
 /**
@@ -134,15 +159,15 @@ export function ownShifts(
  * the timing of the swatches, the choice of law, the dip's own reading and timing. One standard deviation.
  */
 export function readDeviation(
-  chosen: ChosenCurve,
+  curves: DoubtCurves,
   dip: { readonly lab: Lab; readonly seconds: number; readonly freshSeconds: number },
-  options: DoubtOptions,
+  timingSeconds: number,
 ): number {
-  const shifts = freshShifts(chosen, dip.lab, dip.freshSeconds, options);
+  const shifts = freshShifts(curves, dip.lab, dip.freshSeconds);
   const logPer = (1 + dip.freshSeconds) / dip.freshSeconds;
-  const own = ownShifts(chosen, dip.lab, shifts, options.baseKs);
+  const own = ownShifts(curves, dip.lab, shifts);
   const law = Math.max(0, ...shifts.laws.map(Math.abs)) / 2;
   const squares = [...shifts.readings, ...shifts.timing, ...own, law].map((shift) => (shift * logPer) ** 2);
-  const timing = options.timingSeconds / halfWidth95 / dip.seconds;
+  const timing = timingSeconds / halfWidth95 / dip.seconds;
   return Math.sqrt(squares.reduce((sum, square) => sum + square, timing ** 2));
 }

@@ -7,8 +7,9 @@ import type { ChosenCurve } from "../swatches/choose-law.js";
 import { handySeconds, ladder } from "../swatches/first-swatches.js";
 import { labAfter, shadeCurve } from "../swatches/shade-curve.js";
 import { type DyedSwatch, dyedColour, type SwatchSet } from "../swatches/swatch-curves.js";
-import { chooseForDye, type DyeModel } from "./dye-model.js";
+import { apartDips, type DyeModel } from "./dye-model.js";
 import { nearestTime } from "./find-time.js";
+import { type DoubtCurves, doubtCurves } from "./fresh-doubt.js";
 import { timeDoubt } from "./time-doubt.js";
 
 /** A dip that is worth making. */
@@ -36,22 +37,35 @@ const candidates = 10;
 type WithCurve = DyeModel & { readonly chosen: ChosenCurve };
 
 /** Geometric mean of the widths of the intervals of all targets, in a fresh bath and in a used one. */
-function width(model: WithCurve, targets: readonly Lab[], { timingSeconds }: Handling): number {
+function width(
+  model: WithCurve,
+  targets: readonly Lab[],
+  { timingSeconds }: Handling,
+  curves: DoubtCurves,
+): number {
   const { curve } = model.chosen;
   const celsius = model.uptake.referenceCelsius;
   let sum = 0;
   for (const target of targets) {
     const fresh = nearestTime(curve, target, 0, undefined, model.longestSeconds).seconds;
     for (const strength of [1, usedStrength]) {
-      const { factors95 } = timeDoubt(model, target, fresh, { strength, celsius }, { timingSeconds });
+      const { factors95 } = timeDoubt(model, target, fresh, { strength, celsius }, { timingSeconds, curves });
       sum += Math.log(factors95[1] / factors95[0]);
     }
   }
   return sum / (2 * targets.length);
 }
 
-/** The model with one more swatch of the colour that it predicts; undefined where there is such a swatch. */
-function withSwatch(model: WithCurve, dip: WantedDip, handling: Handling): WithCurve | undefined {
+/**
+ * The model with one more swatch of the colour that it predicts; undefined where there is such a swatch.
+ * @param alone the curves that the doubt rests on where no other law is considered
+ */
+function withSwatch(
+  model: WithCurve,
+  dip: WantedDip,
+  handling: Handling,
+  alone: DoubtCurves,
+): WithCurve | undefined {
   const { dye, chosen, uptake } = model;
   const { set } = chosen.curve;
   const dyed = dyedColour(
@@ -70,8 +84,7 @@ function withSwatch(model: WithCurve, dip: WantedDip, handling: Handling): WithC
     const curve = shadeCurve(more, chosen.curve.law, dye.ratePerSecond);
     return { ...model, chosen: { curve, tried: chosen.tried } };
   }
-  const more: SwatchSet = { ...set, apart: [...set.apart, { ...swatch, ...dip }] };
-  const apart = chooseForDye({ ...dye, law: chosen.curve.law }, more, handling).apart;
+  const apart = apartDips(dye, chosen, [...set.apart, { ...swatch, ...dip }], handling, alone);
   const response = bathResponse(
     apart,
     uptake.referenceCelsius,
@@ -94,14 +107,22 @@ export function nextSwatch(
   const celsius = model.uptake.referenceCelsius;
   const times = ladder(handling.shortestSeconds, handling.longestSeconds, candidates);
   const strengths = model.chosen.curve.set.apart.some(({ strength }) => strength !== 1) ? [1] : [1, weakened];
-  const now = width(model, targets, handling);
+  const { chosen, dye } = model;
+  const { timingSeconds } = handling;
+  const curves = doubtCurves(chosen, { timingSeconds });
+  const alone = doubtCurves(
+    { ...chosen, tried: chosen.tried.filter(({ law }) => law === chosen.curve.law) },
+    { timingSeconds, givenRate: dye.ratePerSecond },
+  );
+  const now = width(model, targets, handling, curves);
   let best: NextSwatch | undefined;
   for (const strength of strengths)
     for (const seconds of times) {
       const dip = { seconds, strength, celsius };
-      const more = withSwatch(model, dip, handling);
+      const more = withSwatch(model, dip, handling, alone);
       if (more === undefined) continue;
-      const gain = 1 - width(more, targets, handling) / now;
+      const moreCurves = more.chosen === chosen ? curves : doubtCurves(more.chosen, { timingSeconds });
+      const gain = 1 - width(more, targets, handling, moreCurves) / now;
       if (gain > (best?.gain ?? leastGain)) best = { dip, gain };
     }
   return best;

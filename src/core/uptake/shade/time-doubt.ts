@@ -7,7 +7,14 @@ import { uptakeAtStrength } from "../law/isotherm.js";
 import { slowing } from "../law/slowing.js";
 import type { ChosenCurve } from "../swatches/choose-law.js";
 import type { DyeModel } from "./dye-model.js";
-import { type DoubtOptions, type FreshShifts, freshShifts, ownShifts } from "./fresh-doubt.js";
+import {
+  type DoubtCurves,
+  type DoubtOptions,
+  doubtCurves,
+  type FreshShifts,
+  freshShifts,
+  ownShifts,
+} from "./fresh-doubt.js";
 
 /** What makes a time uncertain. */
 export type DoubtFrom = "readings" | "timing" | "law" | "strength" | "temperature" | "trial";
@@ -66,15 +73,20 @@ export function timeDoubt(
   target: Lab,
   near: number,
   bath: DippedIn,
-  options: DoubtOptions & { readonly trial?: TrialRead | undefined },
+  options: DoubtOptions & {
+    readonly trial?: TrialRead | undefined;
+    /** K/S of a base that is not the swatches' own. */
+    readonly baseKs?: Float64Array | undefined;
+    /** `doubtCurves` of the same model and options, where several times are asked for. */
+    readonly curves?: DoubtCurves;
+  },
 ): TimeDoubt {
-  const { chosen } = model;
-  const { trial } = options;
-  const shifts = freshShifts(chosen, target, near, options);
+  const { trial, baseKs, curves = doubtCurves(model.chosen, options) } = options;
+  const shifts = freshShifts(curves, target, near, baseKs);
   const fresh = Math.max(0.5, Math.expm1(shifts.here));
   // Shifts are of ln(1 + t), the doubt is of ln t.
   const logPer = (1 + fresh) / fresh;
-  const other = trial && freshShifts(chosen, trial.lab, trial.freshSeconds, options);
+  const other = trial && freshShifts(curves, trial.lab, trial.freshSeconds, baseKs);
   const otherPer = trial ? (1 + trial.freshSeconds) / trial.freshSeconds : 0;
   const left = (of: (shifts: FreshShifts) => readonly number[]): number[] => {
     const apart = other && of(other);
@@ -101,7 +113,7 @@ export function timeDoubt(
           even(
             "trial",
             root([
-              ...ownShifts(chosen, trial.lab, other, options.baseKs).map((shift) => shift * otherPer),
+              ...ownShifts(curves, trial.lab, other, baseKs).map((shift) => shift * otherPer),
               options.timingSeconds / halfWidth95 / trial.seconds,
             ]),
           ),

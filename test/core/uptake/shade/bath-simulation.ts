@@ -3,6 +3,7 @@ import type { Dye, Handling, Lab, Swatch } from "../../../../src/core/model/batc
 import { dipSeconds } from "../../../../src/core/uptake/law/dip-time.js";
 import { type DyeModel, dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
 import { nearestTime } from "../../../../src/core/uptake/shade/find-time.js";
+import { doubtCurves } from "../../../../src/core/uptake/shade/fresh-doubt.js";
 import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
 import { withTrial } from "../../../../src/core/uptake/shade/trial.js";
 import type { ChosenCurve } from "../../../../src/core/uptake/swatches/choose-law.js";
@@ -70,19 +71,31 @@ function halfSwatch(truth: LayerDye, timing: number, random: () => number): Swat
   return { seconds: 60, strength: 0.5, colour: { kind: "lab", lab } };
 }
 
-/** The time whose true colour is nearest to a target, and how near. */
-function best(truth: LayerDye, target: Lab, bath: { strength: number; celsius: number }) {
-  let least = { seconds: 0, deltaE00: Number.POSITIVE_INFINITY };
-  for (let seconds = 2; seconds < 890; seconds *= 1.02) {
-    const deltaE00 = ciede2000(truth.colour({ seconds, ...bath }), target);
-    if (deltaE00 < least.deltaE00) least = { seconds, deltaE00 };
-  }
-  return least;
+/** Finds the time whose true colour is nearest to a target in a bath, and how near. */
+function bestOf(truth: LayerDye) {
+  const colours = new Map<BathName, readonly { readonly seconds: number; readonly lab: Lab }[]>();
+  return (target: Lab, name: BathName) => {
+    const known =
+      colours.get(name) ??
+      times.map((seconds) => ({ seconds, lab: truth.colour({ seconds, ...simulatedBaths[name] }) }));
+    colours.set(name, known);
+    let least = { seconds: 0, deltaE00: Number.POSITIVE_INFINITY };
+    for (const { seconds, lab } of known) {
+      const deltaE00 = ciede2000(lab, target);
+      if (deltaE00 < least.deltaE00) least = { seconds, deltaE00 };
+    }
+    return least;
+  };
 }
 
-/** Times for colours of invented layer dyes in fresh and other baths, against the best that each dye can give. */
+/** Up to the longest that a layer dye is followed for, two hundredths apart. */
+const times: number[] = [];
+for (let seconds = 2; seconds < 890; seconds *= 1.02) times.push(seconds);
+
+/** Colours that are asked for of each dye. */
 const targets = 2;
 
+/** Times for colours of invented layer dyes in fresh and other baths, against the best that each dye can give. */
 export function simulateBaths(
   options: {
     readonly dyes: number;
@@ -108,6 +121,9 @@ export function simulateBaths(
     if (!read.ok || read.value.chosen === null) continue;
     const model = read.value as DyeModel & { readonly chosen: ChosenCurve };
     const { curve } = model.chosen;
+    const { timingSeconds } = handling;
+    const curves = doubtCurves(model.chosen, { timingSeconds });
+    const best = bestOf(truth);
     for (let j = 0; j < targets; j++) {
       const target = truth.colour({ seconds: 15 * 10 ** random(), strength: 1, celsius: 80 });
       const otherSeconds = 15 * 10 ** random();
@@ -125,7 +141,7 @@ export function simulateBaths(
         const tried = trial === undefined ? undefined : withTrial(model, trial, bath);
         const uptake = tried?.uptake ?? model.uptake;
         const seconds = dipSeconds(uptake, fresh, bath);
-        const can = best(truth, target, bath);
+        const can = best(target, name);
         if (!Number.isFinite(seconds)) refused.set(name, (refused.get(name) ?? 0) + 1);
         excess.set(name, [
           ...(excess.get(name) ?? []),
@@ -133,8 +149,9 @@ export function simulateBaths(
         ]);
         if (!doubted.includes(name)) continue;
         const { factors95 } = timeDoubt(model, target, fresh, bath, {
-          timingSeconds: handling.timingSeconds,
+          timingSeconds,
           trial: tried?.trial,
+          curves,
         });
         const [low, high] = factors95.map((factor) => factor * seconds) as [number, number];
         // The grid of times is two hundredths apart.
