@@ -29,6 +29,7 @@ const coreOrder = [
   "cost",
   "plan",
   "recipe",
+  "quality",
 ];
 const impure =
   /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|console\.|process\.|globalThis\.|setTimeout)/;

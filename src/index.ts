@@ -258,6 +258,20 @@ export {
 } from "./core/cost/rework.js";
 export { roundedText, roundMoney } from "./core/cost/rounding.js";
 
+// Quality.
+
+export {
+  type ChartOptions,
+  type ChartPoint,
+  type ChartSignal,
+  type ControlChart,
+  controlChart,
+  type OutRun,
+} from "./core/quality/control-chart.js";
+export { type EwmaSetting, ewma, ewmaHalfWidth, usualEwma } from "./core/quality/ewma.js";
+export { type ControlLimits, individualsLimits } from "./core/quality/individuals-limits.js";
+export { breaksRule, type RunRule, type RunRuleName, runRules } from "./core/quality/run-rules.js";
+
 // Parts from models.
 
 export type { MeshFormat } from "./core/part/format.js";

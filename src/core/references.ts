@@ -33,6 +33,8 @@ export const references = {
     "M. Chairat, S. Rattanaphani, J. B. Bremner, V. Rattanaphani, An adsorption and kinetic study of lac dyeing on silk, Dyes and Pigments 64 (2005) 231; abstract",
   boxLucas1959:
     "G. E. P. Box, H. L. Lucas, Design of experiments in non-linear situations, Biometrika 46 (1959) 77-90; from memory",
+  champWoodall1987:
+    "C. W. Champ, W. H. Woodall, Exact results for Shewhart control charts with supplementary runs rules, Technometrics 29 (1987) 393; Table 1 as printed in the manual of the R package spc 0.7.2",
   chemistry2e:
     "P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e (open textbook), chapter 3, dilution examples; from memory, recomputed",
   chemistry2eCalorimetry:
@@ -103,6 +105,8 @@ export const references = {
     "S. Lagergren, Zur Theorie der sogenannten Adsorption gelöster Stoffe, Kungliga Svenska Vetenskapsakademiens Handlingar 24, no. 4 (1898) 1",
   langmuir1918:
     "I. Langmuir, The adsorption of gases on plane surfaces of glass, mica and platinum, J. Am. Chem. Soc. 40 (1918) 1361",
+  lucasSaccucci1990:
+    "J. M. Lucas, M. S. Saccucci, Exponentially weighted moving average control schemes: properties and enhancements, Technometrics 32 (1990) 1; Table 3 as printed in the manual of the R package spc 0.7.2",
   macAdam1935:
     "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
   marsaglia2004:
@@ -111,8 +115,14 @@ export const references = {
     "M. D. McKay, R. J. Beckman, W. J. Conover, A comparison of three methods for selecting values of input variables in the analysis of output from a computer code, Technometrics 21 (1979) 239; from memory",
   mixingTanks:
     "Mixing-tank equation, public worked examples; two tanks in series from a university teaching collection with its misprint corrected",
+  montgomery1991:
+    "D. C. Montgomery, Introduction to Statistical Quality Control, Wiley (1991), viscosity of primer paint; data as in the manual of the R package qcc, limits from memory",
   more1978:
     "J. J. Moré, The Levenberg-Marquardt algorithm: implementation and theory, Lecture Notes in Mathematics 630 (1978) 105; from memory",
+  nishina1992:
+    "K. Nishina, A comparison of control charts from the viewpoint of change-point estimation, Qual. Reliab. Eng. Int. 8 (1992) 537; from memory",
+  nistHandbook:
+    "NIST/SEMATECH e-Handbook of Statistical Methods, sections 6.3.2.2 Individuals control charts and 6.3.2.4 EWMA control charts",
   nistStrd:
     "NIST Statistical Reference Datasets, nonlinear regression, https://www.itl.nist.gov/div898/strd/nls/nls_main.shtml",
   openStaxPhysics:
