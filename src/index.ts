@@ -271,6 +271,7 @@ export {
 export { type EwmaSetting, ewma, ewmaHalfWidth, usualEwma } from "./core/quality/ewma.js";
 export { type ControlLimits, individualsLimits } from "./core/quality/individuals-limits.js";
 export { breaksRule, type RunRule, type RunRuleName, runRules } from "./core/quality/run-rules.js";
+export { type Unevenness, unevenness } from "./core/quality/unevenness.js";
 
 // Parts from models.
 

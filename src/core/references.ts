@@ -11,6 +11,8 @@ export const references = {
     "Theory of batch-type intermittent rinsing, Journal of the Metal Finishing Society of Japan 28 (1977) no. 7; abstract, author not seen",
   batesWatts1988:
     "D. M. Bates, D. G. Watts, Nonlinear Regression Analysis and Its Applications, Wiley (1988)",
+  berns2000:
+    "R. S. Berns, Billmeyer and Saltzman's Principles of Color Technology, 3rd edition, Wiley (2000), mean colour difference from the mean; from memory",
   birge1932:
     "R. T. Birge, The calculation of errors by the method of least squares, Phys. Rev. 40 (1932) 207; from memory",
   brent1973:

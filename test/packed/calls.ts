@@ -59,7 +59,12 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
   ],
   compare: [
     { reads: "nothing", args: ["50,10,20", "tomato"], not: ["ndjson"] },
-    { reads: "YAML", args: ["brick-light", "50,10,20", "--spec", "restock.yaml"], not: ["ndjson"] },
+    { reads: "YAML", args: ["brick-light", "56,34,10", "--spec", "restock.yaml"], not: ["ndjson"] },
+    {
+      reads: "YAML, several readings",
+      args: ["56,34,10", "56.4,34.2,9.9", "brick-light", "--spec", "restock.yaml"],
+      not: ["ndjson"],
+    },
     { reads: "CSV", args: ["--pairs", "pairs.csv"] },
     { reads: "standard input", args: ["--pairs", "-"], stdin: streams.pairs },
   ],

@@ -2,6 +2,7 @@ import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { srgbReading } from "../../core/colour/screen/srgb.js";
 import { carryOver } from "../../core/colour/spectrum/convert-reading.js";
 import { done, type Fault, type Outcome } from "../../core/fault.js";
+import type { Shade } from "../../core/model/batch.js";
 import { type Colour, type Reading, sameReading } from "../../core/model/colour.js";
 
 /** A colour as it was typed, or a shade of a batch. */
@@ -11,6 +12,8 @@ export interface Given {
   readonly colour: Colour;
   /** What its values were read under; absent for typed CIELAB, which is read under whatever the user says. */
   readonly readUnder?: Reading;
+  /** Where it is one of a batch. */
+  readonly shade?: Shade;
 }
 
 /** Faults said of one argument. */

@@ -9,6 +9,8 @@ import { type Given, givenColour } from "./given.js";
 /** Colours named on the command line, and what is wrong with them. No colours where anything is. */
 export interface ColoursRead {
   readonly colours?: readonly Given[];
+  /** The batch whose shades were named. */
+  readonly batch?: Batch;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -42,5 +44,5 @@ export async function readColours(
     );
     if (given.ok) colours.push(given.value);
   }
-  return hasErrors(diagnostics) ? { diagnostics } : { colours, diagnostics };
+  return hasErrors(diagnostics) ? { diagnostics } : { colours, diagnostics, ...(batch && { batch }) };
 }

@@ -15,7 +15,7 @@ export function shadeColour(shade: Shade, { handling }: Batch): Outcome<Given> {
         ? dye.swatches.find(({ seconds }) => seconds === target.seconds)?.colour
         : undefined;
   if (colour !== undefined)
-    return done({ said: name, colour, readUnder: colour.kind === "hex" ? srgbReading : dye.reading });
+    return done({ said: name, shade, colour, readUnder: colour.kind === "hex" ? srgbReading : dye.reading });
   const model = dyeModel(dye, handling);
   if (!model.ok) return model;
   const aim = aimAt(model.value, shade, undefined);
@@ -30,5 +30,5 @@ export function shadeColour(shade: Shade, { handling }: Batch): Outcome<Given> {
           "add swatches to the dye, or give the shade as lab or hex",
         ),
       )
-    : done({ said: name, colour: { kind: "lab", lab }, readUnder: dye.reading }, aim.faults);
+    : done({ said: name, shade, colour: { kind: "lab", lab }, readUnder: dye.reading }, aim.faults);
 }

@@ -5,11 +5,14 @@ import type { CommandDeclaration } from "../command.js";
 export const compare: CommandDeclaration = {
   name: "compare",
   group: "Without a batch file",
-  arguments: "[A] [B]",
-  summary: "colour differences of two colours, or of a file of pairs",
+  arguments: "[COLOUR...]",
+  summary: "colour differences of two colours, of a part and its shade, or of a file of pairs",
   details:
-    "A is the standard, B the sample: L,a,b, #rrggbb, a CSS name, hsl(h, s%, l%), or with --spec a shade. " +
-    "What was read under something else than --reading is carried over, and the report says so.\n\n" +
+    "The first colour is the standard, the second the sample: L,a,b, #rrggbb, a CSS name, hsl(h, s%, l%), or with " +
+    "--spec a shade. More colours are further readings of the sample: their mean is compared, and how uneven they are " +
+    "is said. What was read under something else than --reading is carried over, and the report says so.\n\n" +
+    "A shade is the standard wherever it comes, and its tolerance decides: pass, or fail and exit status 1. A part " +
+    "that is too light gets the time of a second dip, in a fresh bath or one of --strength and --temperature.\n\n" +
     "--pairs reads a CSV file with a header row naming L1, a1, b1, L2, a2, b2; other columns are kept. Columns " +
     "separated by comma, semicolon or tab, with decimal point or comma, as the header and the first number show; " +
     "--delimiter and --decimal shape what is written. A row that cannot be read is reported with its row and column, " +
@@ -30,13 +33,16 @@ export const compare: CommandDeclaration = {
       description: "of the tolerance; default ciede2000",
       choices: ["cie76", "cie94", "cie94Textile", "cmc11", "cmc21", "ciede2000", "ciede2000Textile"],
     },
-    { flags: "--spec <file>", description: "batch whose shades A and B may name" },
+    { flags: "--spec <file>", description: "batch whose shades the colours may name" },
+    { flags: "--strength <percent>", description: "of the bath for a second dip; default 100 %" },
+    { flags: "--temperature <temperature>", description: "of the bath for a second dip; default the dye's" },
     { flags: "--fail-fast", description: "end at the first row that cannot be read" },
   ],
   examples: [
     'dipwright compare 65.9,44.6,23.0 "#d9603b"',
     "dipwright compare 50,-3,2 50.4,-2.8,2.5 --tolerance 1.0 --formula cmc21",
     "dipwright compare coral-light 66.1,44,22.7 --spec batch.yaml",
+    "dipwright compare 66.1,44,22.7 66.4,43.6,22.9 coral-light --spec batch.yaml --strength 85%",
     "dipwright compare --pairs readings.csv --format csv --out compared.csv",
   ],
   formats: formatsOf("lines"),

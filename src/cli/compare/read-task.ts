@@ -5,11 +5,21 @@ import type { Limit } from "../../report/compare/pair.js";
 import { readReading } from "../colour/read-reading.js";
 import type { Request } from "../command.js";
 import { usage } from "../usage.js";
+import type { TypedBath } from "./judged.js";
+
+/** A letter each names them in messages. */
+const mostColours = 26;
 
 /** What is asked of `compare`. */
 export interface CompareTask {
   readonly what:
-    | { readonly kind: "two"; readonly standard: string; readonly sample: string; readonly spec?: string }
+    | {
+        readonly kind: "colours";
+        readonly typed: readonly string[];
+        readonly spec?: string;
+        /** Of a second dip. */
+        readonly bath: TypedBath;
+      }
     | { readonly kind: "pairs"; readonly file: string; readonly failFast: boolean };
   readonly reading?: Reading;
   readonly limit?: Limit;
@@ -39,12 +49,29 @@ export function readTask({ args, options, output }: Request): Outcome<CompareTas
   const pairs = text("pairs");
   const spec = text("spec");
   const failFast = options.failFast === true;
-  const [standard, sample] = args;
+  const [strength, temperature] = [text("strength"), text("temperature")];
   if (pairs !== undefined && args.length > 0)
     faults.push(usage("--pairs", "the colours come from the file", "leave out A and B"));
+  if (spec === undefined && (strength ?? temperature) !== undefined)
+    faults.push(
+      usage(
+        strength === undefined ? "--temperature" : "--strength",
+        "without a shade there is no bath for a second dip",
+        "add --spec FILE and name a shade",
+      ),
+    );
+  if (args.length > mostColours)
+    faults.push(
+      error(
+        "usage",
+        [],
+        `${args.length} colours are too many`,
+        `give at most ${mostColours}, or --pairs FILE.csv`,
+      ),
+    );
   if (pairs !== undefined && spec !== undefined)
     faults.push(usage("--spec", "a file of pairs names no shades", "leave out --spec"));
-  if (pairs === undefined && (standard === undefined || sample === undefined))
+  if (pairs === undefined && args.length < 2)
     faults.push(
       error("usage", [], "two colours are compared", "write compare A B, or compare --pairs FILE.csv"),
     );
@@ -57,7 +84,15 @@ export function readTask({ args, options, output }: Request): Outcome<CompareTas
     what:
       pairs !== undefined
         ? { kind: "pairs", file: pairs, failFast }
-        : { kind: "two", standard: standard!, sample: sample!, ...(spec === undefined ? {} : { spec }) },
+        : {
+            kind: "colours",
+            typed: args,
+            ...(spec === undefined ? {} : { spec }),
+            bath: {
+              ...(strength === undefined ? {} : { strength }),
+              ...(temperature === undefined ? {} : { temperature }),
+            },
+          },
     ...(reading.value === undefined ? {} : { reading: reading.value }),
     ...(limit.value === undefined ? {} : { limit: limit.value }),
   });

@@ -6,14 +6,27 @@ import {
 } from "../../core/colour/difference/compare-colours.js";
 import type { GreyScale } from "../../core/colour/difference/grey-scale.js";
 import { readingSaid } from "../../core/colour/reading.js";
+import type { Unevenness } from "../../core/quality/unevenness.js";
 import type { Origin } from "../colour/origin.js";
 import { textField } from "../fields.js";
-import type { Block, Report } from "../report.js";
+import { type Block, paragraph, type Report } from "../report.js";
 import { type Field, rowTable } from "../row-table.js";
 import type { Column } from "../table.js";
 import { decimals } from "../words/digits.js";
 import { differences, furtherDifferences, verdictColumn } from "./added-columns.js";
 import { formulaTitles } from "./formula-names.js";
+import { type JudgedPart, partFields, partSaid, unevenFields, unevenSaid } from "./part.js";
+
+/** What is known of the two colours beside their differences. */
+export interface Found {
+  /** Grey-scale grades. */
+  readonly change: GreyScale;
+  readonly staining: GreyScale;
+  /** The sample is the mean of several readings. */
+  readonly uneven?: Unevenness;
+  /** The sample is a part, the standard its shade. */
+  readonly part?: JudgedPart;
+}
 
 interface Origins {
   readonly standard: Origin;
@@ -40,7 +53,7 @@ function notes(report: CompareReport, origins: Origins): string[] {
   });
 }
 
-function blocks(report: CompareReport, origins: Origins, change: GreyScale): readonly Block[] {
+function blocks(report: CompareReport, origins: Origins, found: Found): readonly Block[] {
   const { verdict, deltaE, deltaL, deltaC, deltaH } = report;
   const formulas = Object.keys(differenceFormulas) as FormulaName[];
   const said = notes(report, origins);
@@ -76,8 +89,9 @@ function blocks(report: CompareReport, origins: Origins, change: GreyScale): rea
     },
     {
       kind: "paragraph",
-      text: `Sample less standard: ΔL ${two(deltaL)}, ΔC ${two(deltaC)}, ΔH ${two(deltaH)}. Grey-scale grade for change in colour: ${change.grade}.`,
+      text: `Sample less standard: ΔL ${two(deltaL)}, ΔC ${two(deltaC)}, ΔH ${two(deltaH)}. Grey-scale grade for change in colour: ${found.change.grade}, for staining: ${found.staining.grade}.`,
     },
+    ...(found.uneven === undefined ? [] : [paragraph(unevenSaid(found.uneven))]),
     ...(said.length === 0 ? [] : [{ kind: "list", items: said } as const]),
     ...(verdict === undefined
       ? []
@@ -87,10 +101,11 @@ function blocks(report: CompareReport, origins: Origins, change: GreyScale): rea
             text: `${verdict.pass ? "Pass" : "Fail"}: ${formulaTitles[verdict.formula]} ${four(deltaE[verdict.formula])} is ${verdict.pass ? "within" : "over"} the tolerance of ${verdict.tolerance}.`,
           } as const,
         ]),
+    ...(found.part === undefined ? [] : partSaid(found.part, verdict).map(paragraph)),
   ];
 }
 
-function row(report: CompareReport, origins: Origins, change: GreyScale): Field[] {
+function row(report: CompareReport, origins: Origins, found: Found): Field[] {
   const labField = (side: (typeof sides)[number], n: 1 | 2): Field[] =>
     report[side].lab.map((value, i) => [numberColumn(`${"Lab"[i]}${n}`, `${"Lab"[i]}${n}`), value]);
   const carried = ({ carriedFrom }: Origin): string | null =>
@@ -106,27 +121,34 @@ function row(report: CompareReport, origins: Origins, change: GreyScale): Field[
     textField("hex1", report.standard.hex),
     textField("hex2", report.sample.hex),
     ...differences.map(({ column, of }): Field => [column, of(report)]),
-    textField("grey_scale_change", change.grade),
+    textField("grey_scale_change", found.change.grade),
     ...(report.verdict === undefined
       ? []
       : [[verdictColumn, report.verdict.pass ? "pass" : "fail"] as const satisfies Field]),
     ...furtherDifferences.map(({ column, of }): Field => [column, of(report)]),
+    textField("grey_scale_staining", found.staining.grade),
+    ...(found.uneven === undefined ? [] : unevenFields(found.uneven)),
+    ...(found.part === undefined ? [] : partFields(found.part)),
   ];
 }
 
 /** Two colours compared, for every format. */
-export const compareReport = (report: CompareReport, origins: Origins, change: GreyScale): Report => {
-  const { standard, sample, reading, ...found } = report;
+export function compareReport(compared: CompareReport, origins: Origins, found: Found): Report {
+  const { standard, sample, reading, ...others } = compared;
+  const { change, staining, uneven, part } = found;
   return {
     name: "compare",
     data: {
       reading,
       standard: { ...origins.standard, ...standard },
       sample: { ...origins.sample, ...sample },
-      ...found,
+      ...others,
       greyScaleChange: change,
+      greyScaleStaining: staining,
+      ...(uneven && { unevenness: uneven }),
+      ...(part && { part }),
     },
-    rows: rowTable(row(report, origins, change)),
-    blocks: blocks(report, origins, change),
+    rows: rowTable(row(compared, origins, found)),
+    blocks: blocks(compared, origins, found),
   };
-};
+}
