@@ -3,7 +3,8 @@ import type { Lab } from "../model/colour.js";
 import { type DippedIn, dipTimer } from "../uptake/law/dip-time.js";
 import type { DyeModel } from "../uptake/shade/dye-model.js";
 import { nearestTime } from "../uptake/shade/find-time.js";
-import { labAfter } from "../uptake/swatches/shade-curve.js";
+import { goOn } from "../uptake/shade/go-on.js";
+import { hasCurve } from "../uptake/shade/shade-time.js";
 
 /** What another dip in the same dye would do to a part. */
 export interface SecondDip {
@@ -29,9 +30,6 @@ export interface PartDepth {
 /** A difference in time that no hand keeps, as a share of the shade's time. */
 const alike = 0.02;
 
-const less = (one: Lab, other: Lab): Lab => [one[0] - other[0], one[1] - other[1], one[2] - other[2]];
-const plus = (one: Lab, other: Lab): Lab => [one[0] + other[0], one[1] + other[1], one[2] + other[2]];
-
 /**
  * Where a dyed part lies along the curve of its dye, and what a second dip would do: a part that is too light goes on
  * along the curve, and keeps its distance from it. Null where the dye has too few swatches to know its curve.
@@ -40,15 +38,13 @@ const plus = (one: Lab, other: Lab): Lab => [one[0] + other[0], one[1] + other[1
  * @param bath that a second dip would be in
  */
 export function judgePart(model: DyeModel, part: Lab, shade: Lab, bath: DippedIn): PartDepth | null {
-  if (model.chosen === null) return null;
-  const { curve } = model.chosen;
-  const nearest = (lab: Lab) => nearestTime(curve, lab, 0, undefined, model.longestSeconds);
-  const [here, there] = [nearest(part), nearest(shade)];
+  if (!hasCurve(model)) return null;
+  const there = nearestTime(model.chosen.curve, shade, 0, undefined, model.longestSeconds);
+  const { at: here, lab: after } = goOn(model, part, there.seconds);
   const timer = dipTimer(model.uptake, bath.celsius);
   const apartSeconds = timer(here.seconds, bath.strength) - timer(there.seconds, bath.strength);
   const right = Math.abs(here.seconds - there.seconds) <= alike * there.seconds;
   const depth = right ? "right" : here.seconds < there.seconds ? "too light" : "too dark";
-  const after = plus(labAfter(curve, there.seconds), less(part, here.lab));
   const deltaE00 = ciede2000(shade, after);
   return {
     partSeconds: here.seconds,

@@ -4,6 +4,7 @@ import type { Colour, Lab, Shade } from "../../model/batch.js";
 import { aimAt } from "../../uptake/shade/aim.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { nearestTime } from "../../uptake/shade/find-time.js";
+import { goOn } from "../../uptake/shade/go-on.js";
 import { hasCurve, type WithCurve } from "../../uptake/shade/shade-time.js";
 import { offCurveFrom } from "../../uptake/shade/trial.js";
 import { labAfter } from "../../uptake/swatches/shade-curve.js";
@@ -30,12 +31,6 @@ export interface MissedPart {
   readonly dye?: string;
 }
 
-const added = ([L, a, b]: Lab, [dL, da, db]: Lab, sign: 1 | -1): Lab => [
-  L + sign * dL,
-  a + sign * da,
-  b + sign * db,
-];
-
 /**
  * What a part becomes on its way to a shade. With the shade's own dye it goes on along that dye's curve for
  * t(target) - t(part), and how it lies off the curve stays as it is; taken as a new base it would stop far too early. With
@@ -52,7 +47,6 @@ export function reworkShade(model: DyeModel, shade: Shade, part: MissedPart): Ou
         `dip more swatches: dipwright swatches --dye ${model.dye.name} says which`,
       ),
     );
-  const { curve } = model.chosen;
   const read = dyedColour(part.colour, model.dye.reading, ["--from"]);
   if (!read.ok) return read;
   const aim = aimAt(model, shade, undefined);
@@ -77,13 +71,12 @@ export function reworkShade(model: DyeModel, shade: Shade, part: MissedPart): Ou
   };
   const { lab } = read.value;
   if (ciede2000(lab, target) <= tolerance) return become("as-it-is", 0, lab);
-  const at = nearestTime(curve, lab, 0, undefined, model.longestSeconds);
+  const { at, lab: after } = goOn(model, lab, aim.value.freshSeconds);
   const same = part.dye === undefined ? at.deltaE00 <= offCurveFrom : part.dye === model.dye.name;
   if (!same) return overDyed(model, read.value, target, become);
   const more = aim.value.freshSeconds - at.seconds;
   if (more <= 0) return become("too-dark", 0, lab);
-  const offCurve = added(lab, at.lab, -1);
-  return become("goes-on", more, added(labAfter(curve, aim.value.freshSeconds), offCurve, 1));
+  return become("goes-on", more, after);
 }
 
 function overDyed(
