@@ -186,6 +186,13 @@ test("record refuses a value that the log has no column for, and a file that is 
   expect((await runFake(["record", "-", ...load])).status).toBe(2);
 });
 
+test("record names every column that is missing once", async () => {
+  writeFileSync(log, "time,bath,event,note\n");
+  const { status, err } = await record(...load);
+  expect([status, codes(err)]).toEqual([2, Array(3).fill("log-column-missing")]);
+  expect(err).toContain("or leave out --seconds");
+});
+
 test("a torn last row is moved beside the log and said", async () => {
   await record(...load);
   const before = text();

@@ -48,6 +48,7 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
   record: [
     { reads: "nothing", args: ["new.csv", ...dip] },
     { reads: "CSV", args: ["baths.csv", ...dip] },
+    { reads: "YAML", args: ["today.csv", "--from", "restock.yaml"] },
   ],
   mix: [{ reads: "nothing", args: ["--volume", "6L", "--dilution", "1:9", "--temperature", "80C"] }],
   measure: [

@@ -13,11 +13,13 @@ import type { Appended, Io } from "../io.js";
 import { usage } from "../usage.js";
 import { openElsewhere, tornRows } from "./log-warnings.js";
 import { type OpenLog, openLog } from "./open-log.js";
-import { amongOthers, withoutColumn } from "./row-faults.js";
+import { alreadyPlanned, amongOthers, cellsFor, withoutColumn } from "./row-faults.js";
 
 /** A row to append; one that is planned and not done has cells only. */
 export interface NewRow {
   readonly values: LogValues;
+  /** Those of the cells that a plan filled in: a log that has no column for one does without it. */
+  readonly planned?: LogValues;
   readonly row?: LogRow;
 }
 
@@ -66,14 +68,16 @@ async function tryAppend(
   const styled = styleFor(log, request);
   if (!styled.ok) return refused(...styled.faults);
   const style = styled.value;
-  const faults = rows.flatMap(({ values, row }) => [
-    ...withoutColumn(values, style),
-    ...(row === undefined ? [] : amongOthers(row, log.rows)),
-  ]);
+  const cells = rows.map((row) => cellsFor(row, style));
+  const faults = [
+    ...withoutColumn(cells, style),
+    ...rows.flatMap(({ row }) => (row === undefined ? [] : amongOthers(row, log.rows))),
+    ...(rows.some(({ row }) => row === undefined) ? alreadyPlanned(log.unconfirmed) : []),
+  ];
   if (faults.some(isError)) return refused(...faults);
   const header = headerText(style);
   const bom = log.isNew && request.output.csv.bom ? "\ufeff" : "";
-  const lines = [...(log.empty ? [bom + header] : []), ...rows.map(({ values }) => rowText(values, style))];
+  const lines = [...(log.empty ? [bom + header] : []), ...cells.map((values) => rowText(values, style))];
   let appended: Appended | "changed";
   try {
     appended = await io.appendLines(path, {

@@ -13,15 +13,25 @@ export const record: CommandDeclaration = {
     "needs --dye; load needs --part, --parts, and --seconds or --shade; top-up needs --concentrate or --water; measured " +
     "needs --celsius, --volume, or what was found out about the bath's last load when it was dry: --lab, --good, " +
     "--rejected. A measured part of --seconds 0 is a bare one and needs --lab and --powder-lot.\n\n" +
+    "--from SPEC --load N records the planned load N as done now; options beside it say what was different. --event " +
+    "top-up takes the top-up after that load, --event made-up or dump that of the bath. --from SPEC alone writes all " +
+    "rows of the plan without a time: fill in the time of each that is done, in a spreadsheet; until then it does not " +
+    "count. What only a thermometer, a ruler or an eye can tell is left empty.\n\n" +
     "The row is on the disk when the command ends. Several may record at once. What a crash left of a row is moved to " +
     "LOG.torn, and said. Order of columns, delimiter and decimal mark stay those of the log; --delimiter, --decimal " +
     "and --bom shape a new one.",
-  options: cellOptions,
+  options: [
+    ...cellOptions,
+    { flags: "--from <spec>", description: "batch file whose plan has the rows" },
+    { flags: "--load <number>", description: "of the plan, as the run sheet counts the loads of a bath" },
+  ],
   examples: [
     "dipwright record baths.csv --bath six --event made-up --dye coral --volume 6L",
     "dipwright record baths.csv --bath six --event load --part hook --shade coral-light --parts 24 --seconds 31 --celsius 79.5",
     "dipwright record baths.csv --bath six --event top-up --concentrate 60mL --water 140mL",
     "dipwright record baths.csv --bath six --event measured --time 09:31 --lab 73.1,33.4,16.0 --good 24",
+    "dipwright record baths.csv --from batch.yaml --load 3 --celsius 79.5",
+    "dipwright record baths.csv --from batch.yaml",
   ],
   formats: formatsOf(),
   writesCsv: true,

@@ -16,6 +16,8 @@ const mostShown = 3;
 export interface OpenLog {
   readonly style: LogStyle;
   readonly rows: readonly LogRow[];
+  /** Rows without a time. */
+  readonly unconfirmed: readonly number[];
   /** Nothing is in it yet, so that the names of the columns come first. */
   readonly empty: boolean;
   readonly isNew: boolean;
@@ -53,13 +55,15 @@ export async function openLog(path: string, io: Io): Promise<OpenLog | ClosedLog
   const bytes = read.value ?? new Uint8Array();
   const { text, tail, torn } = logTail(bytes);
   const end = { tail, torn, isNew: bytes.length === 0 };
-  if (text.trim() === "") return { ...end, style: newStyle, rows: [], empty: true, diagnostics: [] };
+  if (text.trim() === "")
+    return { ...end, style: newStyle, rows: [], unconfirmed: [], empty: true, diagnostics: [] };
   const { log, diagnostics } = readLog(path, text);
   if (log === undefined) return { diagnostics };
   return {
     ...end,
     style: log.style,
     rows: log.rows,
+    unconfirmed: log.unconfirmed,
     empty: false,
     diagnostics: diagnostics.filter(isError).slice(0, mostShown).map(asWarning),
   };

@@ -1,5 +1,7 @@
 import { error, type Fault, warning } from "../../core/fault.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import type { LogStyle } from "../../log/read/log-style.js";
+import { checkRow } from "../../log/row/check-row.js";
 import { inspectLoads, inspects } from "../../log/row/inspect-loads.js";
 import type { LogRow } from "../../log/row/log-row.js";
 import type { LogValues } from "../../log/row/log-values.js";
@@ -13,18 +15,47 @@ export function ofOption({ path: [column], ...fault }: Fault): Fault {
     : { ...fault, path: [option] };
 }
 
+/** A row's cells, without those of a plan that the log has no column for and the event does not need. */
+export function cellsFor(
+  { values, planned = {} }: { readonly values: LogValues; readonly planned?: LogValues },
+  { columns }: LogStyle,
+): LogValues {
+  const idle = (name: string): boolean =>
+    !columns.includes(name) &&
+    planned[name as keyof LogValues] !== undefined &&
+    planned[name as keyof LogValues] === values[name as keyof LogValues];
+  const kept: LogValues = Object.fromEntries(Object.entries(values).filter(([name]) => !idle(name)));
+  const needed = checkRow({ time: { text: "", seconds: 0 }, ...kept })
+    .faults.filter(({ code }) => code === "log-needs")
+    .map(({ path }) => path[0] as keyof LogValues);
+  return { ...kept, ...Object.fromEntries(needed.map((name) => [name, values[name]])) };
+}
+
 /** Cells that the log has no column for. */
-export const withoutColumn = (values: LogValues, { columns }: LogStyle): Fault[] =>
-  Object.keys(values)
-    .filter((name) => !columns.includes(name))
-    .map((name) =>
-      error(
-        "log-column-missing",
-        [optionOf(name)],
-        `the log has no column ${name}`,
-        `add ${name} to its first row, or leave the option out`,
-      ),
-    );
+export function withoutColumn(rows: readonly LogValues[], { columns }: LogStyle): Fault[] {
+  const missing = new Set(rows.flatMap((row) => Object.keys(row)).filter((name) => !columns.includes(name)));
+  return [...missing].map((name) =>
+    error(
+      "log-column-missing",
+      [],
+      `the log has no column ${name}`,
+      `add ${name} to its first row${rows.length === 1 ? `, or leave out ${optionOf(name)}` : ""}`,
+    ),
+  );
+}
+
+/** Rows of another plan that nobody has confirmed. */
+export const alreadyPlanned = (unconfirmed: readonly number[]): Fault[] =>
+  unconfirmed.length === 0
+    ? []
+    : [
+        warning(
+          "log-unconfirmed",
+          [],
+          `the log already has ${counted(unconfirmed.length, "row")} without a time, from row ${unconfirmed[0]} on`,
+          "delete those that were not done, so that none is taken for a row of this plan",
+        ),
+      ];
 
 /** What is wrong with a new row only beside those that are there. */
 export function amongOthers(row: LogRow, rows: readonly LogRow[]): Fault[] {

@@ -14,6 +14,9 @@ export interface Recorded {
   readonly load: { readonly time: string; readonly part: string; readonly shade?: string } | undefined;
 }
 
+/** What people see of many rows; the log has the rest. */
+const inShort: readonly string[] = ["time", "bath", "event", "part", "shade", "parts", "seconds"];
+
 const digits = (value: number): string => trimmed(value, 4);
 
 const tableOf = ({ rows }: Recorded, names: readonly string[]): Table => ({
@@ -35,7 +38,10 @@ export function recordReport(recorded: Recorded): Report {
           ],
           rows: filled.map((name) => [name, only[name] ?? null]),
         }
-      : tableOf(recorded, filled);
+      : tableOf(
+          recorded,
+          filled.filter((name) => inShort.includes(name)),
+        );
   const belongs =
     load === undefined
       ? []
@@ -49,7 +55,11 @@ export function recordReport(recorded: Recorded): Report {
     data: { log, rows, load: load ?? null },
     rows: tableOf(recorded, columns),
     blocks: [
-      paragraph(`${counted(rows.length, "row")} recorded in ${log}.`),
+      paragraph(
+        rows.some(({ time }) => time !== undefined)
+          ? `${counted(rows.length, "row")} recorded in ${log}.`
+          : `${counted(rows.length, "planned row")} written to ${log}: fill in the time of each when it is done; until then it does not count.`,
+      ),
       { kind: "table", table },
       ...belongs,
     ],

@@ -1,0 +1,58 @@
+import { done, error, failed, isError, type Outcome } from "../../core/fault.js";
+import { planBatch } from "../../core/plan/plan.js";
+import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
+import { type PlannedRow, plannedRows } from "../../log/append/planned-rows.js";
+import { placed } from "../batch/on-batch.js";
+import { readBatchFile, workshopOf } from "../batch/read.js";
+import type { Request } from "../command.js";
+import type { Io } from "../io.js";
+
+/** The rows of a planned day, or why there is none. */
+export interface PlannedDay {
+  readonly rows?: readonly PlannedRow[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Plans a batch file for its rows; warnings of the plan are for `plan` to say. */
+export async function plannedDay(spec: string, request: Request, io: Io): Promise<PlannedDay> {
+  const workshop = workshopOf(io);
+  const read = await readBatchFile(spec, request, io, { needs: ["baths", "orders"], workshop });
+  if (read.batch === undefined) return { diagnostics: read.diagnostics.filter(isError) };
+  const plan = planBatch(read.batch, { shared: workshop.work, lives: "own" });
+  const diagnostics = [...read.diagnostics, ...plan.faults.map((fault) => placed(fault, read))].filter(
+    isError,
+  );
+  return plan.ok && !hasErrors(diagnostics)
+    ? { rows: plannedRows(plan.value), diagnostics }
+    : { diagnostics };
+}
+
+/** Which row of a planned day is done. */
+export interface WhichRow {
+  readonly event: string;
+  readonly bath: string | undefined;
+  readonly load: number | undefined;
+}
+
+/** The one planned row that is meant. */
+export function pickRow(rows: readonly PlannedRow[], { event, bath, load }: WhichRow): Outcome<PlannedRow> {
+  const alike = rows.filter((row) => row.event === event);
+  const found = alike.filter(
+    (row) => (bath === undefined || row.bath === bath) && (load === undefined || row.load === load),
+  );
+  const [only, ...others] = found;
+  if (only !== undefined && others.length === 0) return done(only);
+  const said = (row: PlannedRow): string =>
+    `--bath ${row.bath}${row.load === undefined ? "" : ` --load ${row.load}`}`;
+  const some = (found.length > 0 ? found : alike).slice(0, 5).map(said);
+  return failed(
+    error(
+      "log-planned",
+      [],
+      found.length > 0
+        ? `the plan has ${found.length} ${event} rows that this can be`
+        : `the plan has no ${event} row of that bath and load`,
+      some.length > 0 ? `write for example ${some.join(", or ")}` : "record it without --from",
+    ),
+  );
+}
