@@ -71,6 +71,27 @@ test.skipIf(process.platform === "win32")("--out leaves the old file where the n
   }
 });
 
+test.skipIf(process.platform === "win32")(
+  "record says that a row does not fit, and the next one sets its piece aside",
+  () => {
+    const row = ["record", "small.csv", "--bath", "six", "--event", "dump", "--note", "x".repeat(300)];
+    expect(call(...row).status).toBe(0);
+    const whole = readFileSync(join(folder, "small.csv"), "utf8");
+    const line = `trap '' XFSZ; ulimit -f 1; exec "$0" "$@"`;
+    const { status, stdout, stderr } = spawnSync("sh", ["-c", line, process.execPath, bundle, ...row], {
+      cwd: folder,
+      encoding: "utf8",
+    });
+    expect([status, stdout, stderr]).toEqual([2, "", expect.stringContaining("small.csv was not written")]);
+    const piece = readFileSync(join(folder, "small.csv"), "utf8").slice(whole.length);
+    expect(piece).toMatch(/^\d{4}-[^\n]*$/);
+    const next = call(...row);
+    expect([next.status, next.stderr]).toEqual([0, expect.stringContaining("a crash had cut off a row")]);
+    expect(readFileSync(join(folder, "small.csv.torn"), "utf8")).toBe(`${piece}\n`);
+    expect(readFileSync(join(folder, "small.csv"), "utf8").split(/\r?\n/)).toHaveLength(5);
+  },
+);
+
 test.skipIf(!existsSync("/dev/null"))("--out to a device writes to it and does not replace it", () => {
   expect(call(...makeUpArgs, "--format", "text", "--out", "/dev/null").status).toBe(0);
   expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
