@@ -26,7 +26,7 @@ export const tornRows = (path: string, { setAside }: Appended): Fault[] =>
     warning(
       "log-torn",
       [],
-      `a crash had cut off a row, "${piece.slice(0, shownAtMost)}${piece.length > shownAtMost ? "…" : ""}": it is now in ${path}.torn`,
+      `a row was cut off, by a crash or as it was typed: "${piece.slice(0, shownAtMost)}${piece.length > shownAtMost ? "…" : ""}" is now in ${path}.torn`,
       "record it again if it happened",
     ),
   );

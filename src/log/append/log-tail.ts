@@ -18,13 +18,19 @@ export interface LogTail {
   readonly torn: boolean;
 }
 
-/**
- * Whether one line is a whole row under a header: it has every cell, and they can be read. A row that was cut off in
- * its last cell may pass; its writer never heard that it was written.
- */
+/** Whether one line is a row under a header that can be read. */
 export const isWholeRow = (header: string, line: string): boolean => {
   const { log, diagnostics } = readLog("", `${header}\n${line}\n`);
   return log !== undefined && !hasErrors(diagnostics);
+};
+
+/**
+ * Whether the last row of a log has every cell. One that was cut off in its last cell has; its writer never heard that
+ * it was written.
+ */
+const hasEveryCell = (text: string, columns: number): boolean => {
+  const whole = readCsv(text);
+  return whole.ok && (whole.value.rows.at(-1)?.fields.length ?? 0) >= columns;
 };
 
 /**
@@ -47,11 +53,11 @@ export function logTail(bytes: Uint8Array): LogTail {
   const head = readCsv(before);
   // Inside quotes a line end is part of a cell: such a tail is no row of its own.
   if (!head.ok) return { text, tail, torn: false };
-  const { header, place } = head.value;
+  const { header } = head.value;
   if (header === undefined) {
     const torn = isCutHeader(decode(tail));
     return { text: torn ? before : text, tail, torn };
   }
-  const whole = isWholeRow(place(header.row).text, decode(tail));
+  const whole = hasEveryCell(text, header.fields.length);
   return { text: whole ? text : before, tail, torn: !whole };
 }

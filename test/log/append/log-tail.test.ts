@@ -21,6 +21,11 @@ test("a whole last row that only lacks its end is read, and not torn", () => {
   });
 });
 
+test("a last row with every cell and a slip in one is somebody's, not torn", () => {
+  const slip = row.replace("made-up", "mad-up").trim();
+  expect(tail(`${head}${slip}`)).toEqual({ text: `${head}${slip}`, tail: slip, torn: false });
+});
+
 test("a last row that was cut off anywhere before its last cell is torn, and not read", () => {
   const last = row.trim();
   for (let end = 1; end <= last.lastIndexOf(","); end++)
