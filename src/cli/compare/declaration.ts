@@ -42,7 +42,7 @@ export const compare: CommandDeclaration = {
     'dipwright compare 65.9,44.6,23.0 "#d9603b"',
     "dipwright compare 50,-3,2 50.4,-2.8,2.5 --tolerance 1.0 --formula cmc21",
     "dipwright compare coral-light 66.1,44,22.7 --spec batch.yaml",
-    "dipwright compare 66.1,44,22.7 66.4,43.6,22.9 coral-light --spec batch.yaml --strength 85%",
+    "dipwright compare 66.1,44,23 66.4,43,23 coral-light --spec batch.yaml --strength 85%",
     "dipwright compare --pairs readings.csv --format csv --out compared.csv",
   ],
   formats: formatsOf("lines"),
