@@ -20,8 +20,8 @@ function randomNumbers(seed) {
 }
 
 /**
- * Kills two writers so many times together. A writer is killed within 20 ms of its first row, each row taking some 1
- * to 5 ms; after every third kill a piece of a row is left in the log, as a failing disk would leave it. Returns
+ * Kills two writers so many times together. A writer is killed within 150 ms of its first row, each row taking some
+ * milliseconds; after every third kill a piece of a row is left in the log, as a failing disk would leave it. Returns
  * the text of the log, what was set aside, and the notes of the rows whose writers were told that they are recorded.
  */
 export async function killWriters(kills, seed) {
@@ -50,7 +50,7 @@ export async function killWriters(kills, seed) {
         heard();
       });
       await once(child.stdout, "data");
-      await sleep(20 * random());
+      await sleep(150 * random());
       await recovering;
       child.kill("SIGKILL");
       await once(child, "close");
