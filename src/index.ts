@@ -203,6 +203,11 @@ export type { BlendRecipe, OnBase, Pour, RecipeDye } from "./core/recipe/blend/d
 export { type Carried, carriedStrength } from "./core/recipe/carry-over/carried-strength.js";
 export { carryOverShift, type Liquor, rinsesUnseen } from "./core/recipe/carry-over/carry-over.js";
 export { leastHarmOrder } from "./core/recipe/carry-over/least-harm-order.js";
+export {
+  type TankStep,
+  type ThroughOneTank,
+  throughOneTank,
+} from "./core/recipe/carry-over/through-one-tank.js";
 export { depthOfDip, type RecipeDip } from "./core/recipe/mixture/depth-of-dip.js";
 export { type MixDye, mixDyes } from "./core/recipe/mixture/mix-dye.js";
 export { mixedKs } from "./core/recipe/mixture/mixed-ks.js";

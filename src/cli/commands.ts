@@ -1,3 +1,4 @@
+import { blend } from "./blend/declaration.js";
 import { check } from "./check/declaration.js";
 import { colour } from "./colour/declaration.js";
 import type { CommandDeclaration } from "./command.js";
@@ -10,6 +11,7 @@ import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { record } from "./record/declaration.js";
+import { rework } from "./rework/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
 import { swatches } from "./swatches/declaration.js";
@@ -21,6 +23,8 @@ export const commands: readonly CommandDeclaration[] = [
   cost,
   shade,
   swatches,
+  blend,
+  rework,
   sweep,
   check,
   newBatch,

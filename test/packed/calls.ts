@@ -42,6 +42,32 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
     { reads: "YAML, CSV", args: ["restock.yaml", "--dye", "teal", "--from", "swatches.csv"] },
     { reads: "standard input", args: ["-", "--dye", "teal"], stdin: streams.batch },
   ],
+  blend: [
+    { reads: "YAML", args: ["mixing.yaml", "--target", "moss", "--tank", "six"] },
+    {
+      reads: "YAML, a trial",
+      args: [
+        "mixing.yaml",
+        "--target",
+        "moss",
+        "--trial",
+        "straw 38 mL, lagoon 9 mL, water 450 mL: 60,-20,20",
+      ],
+    },
+    { reads: "JSON", args: ["day.json", "--target", "brick-light", "--dyes", "brick"] },
+    { reads: "YAML, STL, 3MF, CSV", args: ["models.yaml", "--target", "rust-light"] },
+    {
+      reads: "standard input",
+      args: ["-", "--target", "brick-light", "--dyes", "brick"],
+      stdin: streams.batch,
+    },
+  ],
+  rework: [
+    { reads: "YAML", args: ["mixing.yaml", "--from", "72,38,-6", "--shade", "rose-deep"] },
+    { reads: "JSON", args: ["day.json", "--from", "58,32,9"] },
+    { reads: "YAML, STL, 3MF, CSV", args: ["models.yaml", "--from", "grey"] },
+    { reads: "standard input", args: ["-", "--from", "58,32,9"], stdin: streams.batch },
+  ],
   sweep: batchForms("--vary", "orders.0.quantity=10,20"),
   check: batchForms(),
   new: [{ reads: "nothing", args: ["spring"] }],

@@ -36,6 +36,8 @@ const calls: readonly (readonly string[])[] = [
   ["cost", "restock.yaml"],
   ["shade", "restock.yaml", "--dye", "brick"],
   ["swatches", "restock.yaml", "--dye", "brick"],
+  ["blend", "mixing.yaml", "--target", "moss"],
+  ["rework", "mixing.yaml", "--from", "72,38,-6"],
   ["sweep", "restock.yaml", "--vary", "tanks.six.cover=lid,none"],
   ["check", "warnings.yaml"],
   ["mix", "--volume", "6L", "--dilution", "1:9"],

@@ -51,20 +51,20 @@ function layerOver(below: number, absorption: number, thickness: number): number
 /** Centres of the main bands [nm] of a yellow, an orange, a red, a violet, a blue and a green dye; each is moved by chance. */
 const centres = [435, 480, 520, 565, 605, 650];
 
-export function palette(random: () => number, count = 5): Palette {
+export function palette(random: () => number, count = 4): Palette {
   const uniform = (low: number, high: number): number => low + (high - low) * random();
   const spread = (low: number, high: number): number => Math.exp(uniform(Math.log(low), Math.log(high)));
-  const surface = { k1: 0.04, k2: uniform(0.4, 0.6) };
+  const surface = { k1: uniform(0, 0.02), k2: uniform(0.4, 0.6) };
   const whiteness = uniform(0.84, 0.92);
   const base = wavelengths.map((nm) => kOverS(whiteness - 0.0006 * Math.max(0, 470 - nm)));
   const chosen = centres.map((centre) => ({ centre, at: random() })).sort((x, y) => x.at - y.at);
   const dyes = chosen.slice(0, count).map(({ centre }) => {
     const bands = [
-      { centre: centre + uniform(-15, 15), width: uniform(25, 50), height: 1 },
-      { centre: uniform(410, 660), width: uniform(25, 60), height: uniform(0, 0.35) },
+      { centre: centre + uniform(-15, 15), width: uniform(25, 75), height: 1 },
+      { centre: uniform(410, 660), width: uniform(25, 75), height: uniform(0, 0.35) },
     ];
     const foot = uniform(0.004, 0.03);
-    const height = spread(3, 14);
+    const height = spread(2, 12) * spread(0.4, 1);
     return {
       spectrum: wavelengths.map(
         (nm) =>
@@ -76,8 +76,8 @@ export function palette(random: () => number, count = 5): Palette {
       ),
       /** Seconds after which the face is nearly full, and how far the front is in a minute. */
       film: spread(4, 30),
-      reach: spread(0.25, 1.5),
-      affinity: spread(0.15, 0.6),
+      reach: spread(0.5, 3),
+      affinity: spread(0.05, 0.3),
     };
   });
   const reflectance = ({ strengths, seconds }: MixedDip): Float64Array => {

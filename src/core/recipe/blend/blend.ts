@@ -52,12 +52,13 @@ export interface Blend {
   readonly onBases: readonly OnBase[];
   /** The first recipe as the arithmetic has it. */
   readonly first: Recipe | undefined;
-  /** Dyes of the first recipe that were measured at other temperatures than the bath's. */
+  /** A recipe has dyes of unlike temperatures. */
   readonly unlikeTemperatures: boolean;
 }
 
-/** Most recipes that are told. */
+/** Most recipes that are told, and how much farther than the nearest they may be [CIEDE2000]. */
 const mostTold = 8;
+const toldWithin = 5;
 /** Where an addition misses by this much more than a fresh bath, it is better made afresh [CIEDE2000]. */
 const afreshFrom = 0.5;
 
@@ -70,7 +71,7 @@ export function blend(asked: BlendAsked): Blend {
   const cost = (recipe: Recipe): number | undefined => costPerL(recipe.mixture.dyes, recipe.strengths, rates);
   const found: readonly Ranked[] =
     last === undefined
-      ? ranked(findRecipes(dyes, wish), cost, mostTold)
+      ? toldOf(findRecipes(dyes, wish), cost)
       : [correctedRecipe(last, without(dyes, last.dyes), wish, correction)].flatMap((recipe) =>
           recipe === undefined ? [] : [{ recipe, group: 0 }],
         );
@@ -95,8 +96,17 @@ export function blend(asked: BlendAsked): Blend {
         : null,
     onBases: first === undefined ? [] : onBases(first, asked.bases, target),
     first,
-    unlikeTemperatures: first !== undefined && !oneTemperature(first.mixture.dyes),
+    unlikeTemperatures: found.some(({ recipe }) => !oneTemperature(recipe.mixture.dyes)),
   };
+}
+
+function toldOf(recipes: readonly Recipe[], cost: (recipe: Recipe) => number | undefined): readonly Ranked[] {
+  const nearest = Math.min(...recipes.map(({ deltaE00 }) => deltaE00));
+  return ranked(
+    recipes.filter(({ deltaE00 }) => deltaE00 <= nearest + toldWithin),
+    cost,
+    mostTold,
+  );
 }
 
 const without = (dyes: readonly MixDye[], left: readonly MixDye[]): readonly MixDye[] =>

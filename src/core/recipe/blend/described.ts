@@ -110,7 +110,7 @@ export function onBases(
   return bases.flatMap((base) => {
     const dyes = base.lab === undefined ? undefined : mixDyes(models, base);
     if (dyes === undefined || !dyes.ok) return [];
-    const lab = mixedLab(mixtureOf(dyes.value, mixture.dip.seconds), strengths);
+    const lab = mixedLab(mixtureOf(dyes.value, mixture.dip.seconds, mixture.correction), strengths);
     const estimated = dyes.value.some(({ ownBase }) => !ownBase);
     return [{ base: base.name, lab, deltaE00: ciede2000(target, lab), estimated }];
   });

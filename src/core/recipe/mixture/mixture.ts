@@ -3,7 +3,6 @@ import { reflectanceOf } from "../../colour/spectrum/kubelka-munk.js";
 import { type Weights, weighted } from "../../colour/spectrum/weights.js";
 import type { Lab } from "../../model/batch.js";
 import { uptakeAtStrength } from "../../uptake/law/isotherm.js";
-import { measuredCelsius } from "../../uptake/law/measured-at.js";
 import { freshSeconds } from "../../uptake/law/uptake-model.js";
 import { type Correction, uncorrected } from "./correction.js";
 import { depthOfDip, type RecipeDip } from "./depth-of-dip.js";
@@ -18,16 +17,16 @@ export interface Mixture {
   readonly depthAtOne: readonly number[];
   readonly baseKs: Float64Array;
   readonly weights: Weights;
-  readonly offset: Lab;
+  readonly correction: Correction;
 }
 
 /** The temperature of a bath of several dyes: the lowest of their own, so that none is heated over its own [°C]. */
 export const mixedCelsius = (dyes: readonly MixDye[]): number =>
   Math.min(...dyes.map(({ model }) => model.dye.celsius));
 
-/** Whether some dyes were measured at one temperature. */
+/** Whether dyes have one temperature. */
 export const oneTemperature = (dyes: readonly MixDye[]): boolean =>
-  dyes.every(({ model }) => measuredCelsius(model.dye) === measuredCelsius(dyes[0]!.model.dye));
+  dyes.every(({ model }) => model.dye.celsius === dyes[0]!.model.dye.celsius);
 
 /** Dyes of one reading in one bath; where their swatches' bases differ a little, the base is the mean of them. */
 export function mixtureOf(
@@ -48,7 +47,7 @@ export function mixtureOf(
         ? first!.baseKs
         : first!.baseKs.map((_, i) => dyes.reduce((sum, { baseKs }) => sum + baseKs[i]!, 0) / dyes.length),
     weights: first!.model.chosen.curve.weights,
-    offset: correction.offset,
+    correction,
   };
 }
 
@@ -77,7 +76,8 @@ export function ksLab(ks: Float64Array, weights: Weights): Lab {
  * is that dye's shade curve.
  */
 export function labOfDepths(mixture: Mixture, depths: readonly number[]): Lab {
-  const { dyes, weights, offset } = mixture;
+  const { dyes, weights } = mixture;
+  const { offset } = mixture.correction;
   const [L, a, b] = ksLab(ksAt(mixture, depths), weights);
   const shares = addedShares(
     dyes.map(({ meanAbsorption }) => meanAbsorption),

@@ -98,3 +98,12 @@ test("a first recipe is shown on every base with a colour", () => {
   expect(onBases.map(({ base, estimated }) => [base, estimated])).toEqual([["grey", true]]);
   expect(onBases[0]!.lab[0]).toBeLessThan(40.5);
 });
+
+test("what trials corrected holds on every base", () => {
+  const natural = { name: "white", lab: dyes[0]!.model.chosen.curve.set.base.lab };
+  const read = { ...trial([0.15, 0.1, 0.25], 5840), lab: [55, 5, 5] as const };
+  const { onBases, recipes } = blend(asked({ trials: [read], bases: [natural] }));
+  onBases[0]!.lab.forEach((value, axis) => {
+    expect(value).toBeCloseTo(recipes[0]!.lab[axis]!, 6);
+  });
+});

@@ -1,0 +1,177 @@
+import { coldPerHot } from "../../core/bath/water.js";
+import { done, error, type Fault, failed, type Outcome, warning } from "../../core/fault.js";
+import type { Base, Batch, Tank } from "../../core/model/batch.js";
+import { usualCapacityL } from "../../core/model/defaults.js";
+import { cautions } from "../../core/plan/advice/cautions.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { type Blend, blend } from "../../core/recipe/blend/blend.js";
+import { jarMl } from "../../core/recipe/blend/described.js";
+import type { Liquor } from "../../core/recipe/carry-over/carry-over.js";
+import { type ThroughOneTank, throughOneTank } from "../../core/recipe/carry-over/through-one-tank.js";
+import { type MixDye, mixDyes } from "../../core/recipe/mixture/mix-dye.js";
+import type { MixTrial } from "../../core/recipe/trial/fit-trials.js";
+import { dyeModel } from "../../core/uptake/shade/dye-model.js";
+import { blendReport } from "../../report/blend/report.js";
+import { onBatch, type Worked } from "../batch/on-batch.js";
+import { unknownName } from "../batch/pick.js";
+import type { Execute, Request } from "../command.js";
+import { optionReader } from "../option-reader.js";
+import { pickDyes } from "./pick-dyes.js";
+import { readTarget } from "./read-target.js";
+import { readTrial } from "./read-trial.js";
+
+const usualSeconds = 60;
+/** Liquor that stays in a tank, a basket and tongs together: common practice, no source. */
+const carriedMl = 10;
+
+/** What the recipe is made for: a tank, a volume, or a jar alone. */
+interface Vessel {
+  readonly said: string | null;
+  readonly tank?: Tank;
+  readonly coldMl: (celsius: number) => number;
+  readonly capacityMl: (celsius: number) => number;
+}
+
+function vesselOf(batch: Batch, tank: Tank | undefined, volumeL: number | undefined): Vessel {
+  const cold = (hotL: number) => (celsius: number) => hotL * coldPerHot(celsius, batch.room.celsius) * 1000;
+  if (tank !== undefined)
+    return { said: `tank ${tank.name}`, tank, coldMl: cold(tank.volumeL), capacityMl: cold(tank.capacityL) };
+  if (volumeL !== undefined)
+    return { said: "bath", coldMl: cold(volumeL), capacityMl: cold(usualCapacityL(volumeL)) };
+  return { said: null, coldMl: () => jarMl, capacityMl: () => 2 * jarMl };
+}
+
+/** The recipe and the other dyes that the spec has in the tank, as baths that follow each other in it. */
+function carryOver(
+  batch: Batch,
+  { tank, coldMl }: Vessel,
+  { first }: Blend,
+  name: string,
+  base: Base | undefined,
+): ThroughOneTank | undefined {
+  if (tank === undefined || first === undefined) return undefined;
+  const { mixture, strengths } = first;
+  const others = [...new Set(batch.baths.filter((bath) => bath.tank === tank).map(({ dye }) => dye))];
+  const fresh = others.flatMap((dye): Liquor[] => {
+    const model = dyeModel(dye, batch.handling);
+    const mixed = model.ok ? mixDyes([model.value], base) : model;
+    return mixed.ok ? [{ name: dye.name, dyes: mixed.value, strengths: [1] }] : [];
+  });
+  const carried = {
+    carriedMl,
+    bathMl: coldMl(mixture.dip.celsius),
+    rinseMl: 1000 * batch.handling.rinseWaterL,
+  };
+  return throughOneTank([{ name, dyes: mixture.dyes, strengths }, ...fresh], mixture.dip.seconds, carried);
+}
+
+/** Dyes of the recipes that were measured at unlike temperatures. */
+function temperatureWarnings(made: Blend, dyes: readonly MixDye[]): Fault[] {
+  if (!made.unlikeTemperatures) return [];
+  const told = new Set(made.recipes.flatMap((recipe) => recipe.dyes.map(({ dye }) => dye)));
+  const said = dyes
+    .filter(({ name }) => told.has(name))
+    .map(({ model, name }) => `${name} at ${model.dye.celsius} °C`);
+  return [
+    warning(
+      "unlike-temperatures",
+      ["dyes"],
+      `the dyes of these recipes are dyed at unlike temperatures (${said.join(", ")}): a recipe is for the lowest of its dyes', and what the others do there is computed`,
+      "trust a trial dip at that temperature more than the first recipe, or mix dyes of one temperature with --dyes",
+    ),
+  ];
+}
+
+function warningsOf(made: Blend, tolerance: number): Fault[] {
+  if (made.recipes.length === 0)
+    return [
+      warning(
+        "no-recipe",
+        ["--target"],
+        "no recipe was found: the colour is the base's own, or too little of every dye would be in the bath",
+      ),
+    ];
+  return made.nearest !== null && made.nearest > tolerance
+    ? [
+        warning(
+          "colour-out-of-reach",
+          ["--target"],
+          `the nearest colour of these dyes is ${made.nearest.toFixed(1)} away, ${made.nearestBecause}`,
+          "take another dye into the set, or a colour that they reach",
+        ),
+      ]
+    : [];
+}
+
+function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
+  const typed = (option: string): string | undefined => options[option] as string | undefined;
+  const read = optionReader(typed);
+  const positive = (must: string) => ({ above: 0, must });
+  const seconds = read.quantity("time", "time", positive("a dip takes more than 0 s"));
+  const volumeL = read.quantity("volume", "volume", positive("a bath has more than nothing"));
+  const faults: Fault[] = [...read.faults];
+  const [tankName, baseName] = [typed("tank"), typed("base")];
+  const tank = batch.tanks.find(({ name }) => name === tankName);
+  if (tankName !== undefined && tank === undefined)
+    faults.push(unknownName("tank", "tank", tankName, batch.tanks));
+  if (tankName !== undefined && volumeL !== undefined)
+    faults.push(error("usage", [], "--tank cannot be used with --volume", "leave one out"));
+  const base = batch.bases.find(({ name }) => name === baseName);
+  if (baseName !== undefined && base === undefined)
+    faults.push(unknownName("base", "base", baseName, batch.bases));
+  if (typed("target") === undefined)
+    faults.push(...readTarget(batch, undefined, { illuminant: "D65", observer: 10 }).faults);
+  if (faults.length > 0) return failed(...faults);
+  const dyes = pickDyes(batch, typed("dyes"), base);
+  if (!dyes.ok) return dyes;
+  const { reading } = dyes.value[0]!.model.dye;
+  const target = readTarget(batch, typed("target"), reading);
+  const typedTrials = (options.trial as readonly string[] | undefined) ?? [];
+  const trials = typedTrials.map((text) => readTrial(text, dyes.value, seconds ?? usualSeconds));
+  const wrong = [...target.faults, ...trials.flatMap((trial) => trial.faults)];
+  if (!target.ok || wrong.length > 0) return failed(...wrong);
+  const tried: readonly MixTrial[] = trials.flatMap((trial) => (trial.ok ? [trial.value] : []));
+  const vessel = vesselOf(batch, tank, volumeL);
+  const { name, lab, ks, tolerance } = target.value;
+  const dipSeconds = seconds ?? tried.at(-1)?.seconds ?? usualSeconds;
+  const made = blend({
+    dyes: dyes.value,
+    target: lab,
+    targetKs: ks,
+    seconds: dipSeconds,
+    coldMl: vessel.coldMl,
+    capacityMl: vessel.capacityMl,
+    trials: tried,
+    bases: batch.bases,
+    rates: batch.rates,
+    handling: batch.handling,
+  });
+  const used = dyes.value.filter((dye) => made.first?.mixture.dyes.includes(dye));
+  const caution = cautions({
+    celsius: Math.max(...dyes.value.map(({ model }) => model.dye.celsius)),
+    roomCelsius: batch.room.celsius,
+    agitation: (tank?.agitationW ?? 0) > 0,
+    drying: false,
+    powder: used.some(({ model }) => dyeKinds[model.dye.dilution.kind].raisesDust),
+  });
+  const warnings = [...warningsOf(made, tolerance), ...temperatureWarnings(made, dyes.value)];
+  const report = blendReport({
+    blend: made,
+    name,
+    tolerance,
+    reading,
+    base: base?.name ?? dyes.value[0]!.model.dye.base?.name ?? null,
+    vessel: vessel.said,
+    currency: batch.currency ?? null,
+    trials: tried,
+    typedTrials,
+    carryOver: carryOver(batch, vessel, made, name, base) ?? null,
+    cautions: caution,
+  });
+  const missed = made.nearest === null || made.nearest > tolerance;
+  return done({ report, missed }, [...dyes.faults, ...warnings]);
+}
+
+/** Recipes for a colour. A colour out of reach gives status 1. */
+export const execute: Execute = (request, io) =>
+  onBatch(request, io, ["dyes"], (batch) => work(batch, request.options));
