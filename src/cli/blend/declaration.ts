@@ -28,8 +28,8 @@ export const blend: CommandDeclaration = {
   ],
   examples: [
     "dipwright blend batch.yaml --target 55,-18,22",
-    "dipwright blend batch.yaml --target '#6b7f4a' --dyes straw,lagoon --tank six",
-    "dipwright blend batch.yaml --target 55,-18,22 --tank six \\\n    --trial 'straw 12.5 mL, lagoon 4.2 mL, water 483 mL, 60 s: 57,-15,19'",
+    "dipwright blend batch.yaml --target moss \\\n    --dyes straw,lagoon --tank six",
+    "dipwright blend batch.yaml --target moss --trial \\\n    'straw 12 mL, water 488 mL, 60 s: 80,2,55'",
   ],
   formats: formatsOf(),
   load: async () => (await import("./execute.js")).execute,

@@ -20,7 +20,7 @@ export const rework: CommandDeclaration = {
     },
   ],
   examples: [
-    "dipwright rework batch.yaml --from 58,30,9 --shade brick-deep",
+    "dipwright rework batch.yaml --from 58,30,9 \\\n    --shade brick-deep",
     "dipwright rework batch.yaml --from 58,30,9",
     "dipwright rework batch.yaml --from grey",
   ],
