@@ -72,7 +72,7 @@ export function blend(asked: BlendAsked): Blend {
   const found: readonly Ranked[] =
     last === undefined
       ? toldOf(findRecipes(dyes, wish), cost)
-      : [correctedRecipe(last, without(dyes, last.dyes), wish, correction)].flatMap((recipe) =>
+      : [correctedRecipe(trials, dyes, wish, correction)].flatMap((recipe) =>
           recipe === undefined ? [] : [{ recipe, group: 0 }],
         );
   const first = found[0]?.recipe;

@@ -8,7 +8,7 @@ import { type Poured, pouredFor } from "../solve/amounts.js";
 import { changesBy } from "../solve/changes.js";
 import { firstDoubt95, triedDoubt95 } from "../solve/doubt.js";
 import type { Recipe } from "../solve/find-recipes.js";
-import type { MixTrial } from "../trial/fit-trials.js";
+import { type MixTrial, strengthsByName } from "../trial/fit-trials.js";
 import { deltaE00ByIlluminant, isMeasured } from "./illuminants.js";
 import { costPerL } from "./recipe-cost.js";
 
@@ -73,9 +73,7 @@ export function described(
   const { dyes, dip } = mixture;
   const pour = (ml: number): Pour => pourOf(pouredFor(dyes, strengths, ml), strengths);
   const known = targetKs !== undefined && dyes.every(({ model }) => isMeasured(model.dye));
-  const tried = trials.map((trial) => ({
-    strengths: new Map(trial.dyes.map(({ name }, i) => [name, trial.strengths[i]!])),
-  }));
+  const tried = trials.map(strengthsByName);
   return {
     ...pour(coldMl(dip.celsius)),
     group,

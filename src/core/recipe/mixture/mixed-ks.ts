@@ -1,7 +1,7 @@
 /**
  * K/S of a base under several dyes, single-constant: K/S = K/S_base + Σ A_i D_i at each wavelength.
  *
- * No competition for the fibre's places; D_i depth of dye i [-], A_i K/S of its depth 1.
+ * No competition for the fibre's places; D_i depth of dye i [-], A_i K/S of its depth 1. Written into `ks`.
  * @source allen1966 single-constant mixture of colorants
  * @example
  * mixedKs([0.02], [[0.04], [0.02], [0.9]], [0.5, 0.3, 0.2])[0] // => 0.226
@@ -10,8 +10,9 @@ export function mixedKs(
   baseKs: ArrayLike<number>,
   absorptions: readonly ArrayLike<number>[],
   depths: ArrayLike<number>,
+  ks: Float64Array = new Float64Array(baseKs.length),
 ): Float64Array {
-  const ks = new Float64Array(baseKs);
+  for (let i = 0; i < ks.length; i++) ks[i] = baseKs[i]!;
   for (let j = 0; j < absorptions.length; j++) {
     const absorption = absorptions[j]!;
     const depth = depths[j]!;

@@ -1,4 +1,5 @@
 import { xyzToLab } from "../../colour/cielab.js";
+import { curveGrid } from "../../colour/spectrum/grid.js";
 import { reflectanceOf } from "../../colour/spectrum/kubelka-munk.js";
 import { type Weights, weighted } from "../../colour/spectrum/weights.js";
 import type { Lab } from "../../model/batch.js";
@@ -16,6 +17,9 @@ export interface Mixture {
   /** Depth that strength 1 of each dye gives, factors of trials in it. */
   readonly depthAtOne: readonly number[];
   readonly baseKs: Float64Array;
+  /** K/S that depth 1 of each dye adds, and its mean over the wavelengths. */
+  readonly absorptions: readonly Float64Array[];
+  readonly meanAbsorptions: readonly number[];
   readonly weights: Weights;
   readonly correction: Correction;
 }
@@ -46,6 +50,8 @@ export function mixtureOf(
       more.length === 0
         ? first!.baseKs
         : first!.baseKs.map((_, i) => dyes.reduce((sum, { baseKs }) => sum + baseKs[i]!, 0) / dyes.length),
+    absorptions: dyes.map(({ model }) => model.chosen.curve.absorption),
+    meanAbsorptions: dyes.map(({ meanAbsorption }) => meanAbsorption),
     weights: first!.model.chosen.curve.weights,
     correction,
   };
@@ -55,19 +61,21 @@ export function mixtureOf(
 export const depthsAt = ({ dyes, depthAtOne }: Mixture, strengths: ArrayLike<number>): number[] =>
   dyes.map(({ model }, i) => depthAtOne[i]! * uptakeAtStrength(strengths[i]!, model.uptake.saturation));
 
-/** K/S of the mixture at the wavelengths of the curves. */
-export const ksAt = ({ dyes, baseKs }: Mixture, depths: readonly number[]): Float64Array =>
-  mixedKs(
-    baseKs,
-    dyes.map(({ model }) => model.chosen.curve.absorption),
-    depths,
-  );
+/** K/S of the mixture at the wavelengths of the curves, written into `ks`. */
+export const ksAt = (
+  { baseKs, absorptions }: Mixture,
+  depths: readonly number[],
+  ks?: Float64Array,
+): Float64Array => mixedKs(baseKs, absorptions, depths, ks);
+
+/** A recipe takes tens of thousands of colours: what each is summed from is kept in one place. */
+const scratchKs = new Float64Array(curveGrid.count);
+const scratchCurve = new Float64Array(curveGrid.count);
 
 /** CIELAB of a K/S under weights. */
 export function ksLab(ks: Float64Array, weights: Weights): Lab {
-  const curve = new Float64Array(ks.length);
-  for (let i = 0; i < ks.length; i++) curve[i] = reflectanceOf(ks[i]!);
-  return xyzToLab(weighted(curve, weights), weights.white);
+  for (let i = 0; i < scratchCurve.length; i++) scratchCurve[i] = reflectanceOf(ks[i]!);
+  return xyzToLab(weighted(scratchCurve, weights), weights.white);
 }
 
 /**
@@ -78,11 +86,8 @@ export function ksLab(ks: Float64Array, weights: Weights): Lab {
 export function labOfDepths(mixture: Mixture, depths: readonly number[]): Lab {
   const { dyes, weights } = mixture;
   const { offset } = mixture.correction;
-  const [L, a, b] = ksLab(ksAt(mixture, depths), weights);
-  const shares = addedShares(
-    dyes.map(({ meanAbsorption }) => meanAbsorption),
-    depths,
-  );
+  const [L, a, b] = ksLab(ksAt(mixture, depths, scratchKs), weights);
+  const shares = addedShares(mixture.meanAbsorptions, depths);
   const lab: [number, number, number] = [L + offset[0], a + offset[1], b + offset[2]];
   dyes.forEach(({ model, ownBase }, i) => {
     if (!ownBase || shares[i] === 0) return;

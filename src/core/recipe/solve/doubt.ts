@@ -7,6 +7,10 @@ import { changesBy, withChanges } from "./changes.js";
 const strengthShare = 0.3;
 const beside = 0.5;
 
+/** The same of a recipe near one that was tried: a share of the step from it, and the reading of the trial. */
+const stepShare = 0.25;
+const besideTried = 0.4;
+
 /** A mixed bath whose colour was read. */
 export interface Tried {
   /** Strength of each dye by name. */
@@ -21,8 +25,8 @@ export const firstDoubt95 = (mixture: Mixture, strengths: readonly number[]): nu
   halfWidth95 * withChanges(beside, changesBy(mixture, strengths, strengthShare));
 
 /**
- * The same after trials: 30 % of the step from the nearest trial in place of 30 % of the whole strength, since the trials
- * corrected the rest. A recipe that was tried as it is keeps the 0.5.
+ * The same after trials: 25 % of the step from the nearest trial in place of 30 % of the whole strength, since the trials
+ * corrected the rest; a recipe that was tried as it is keeps 0.4.
  */
 export function triedDoubt95(
   mixture: Mixture,
@@ -32,10 +36,10 @@ export function triedDoubt95(
   const lab = mixedLab(mixture, strengths);
   const doubts = tried.map(({ strengths: before }) =>
     withChanges(
-      beside,
+      besideTried,
       mixture.dyes.map(({ name }, i) => {
         const step = strengths[i]! - (before.get(name) ?? 0);
-        const at = strengths.with(i, Math.max(0, strengths[i]! + strengthShare * step));
+        const at = strengths.with(i, Math.max(0, strengths[i]! + stepShare * step));
         return ciede2000(lab, mixedLab(mixture, at));
       }),
     ),

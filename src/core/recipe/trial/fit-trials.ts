@@ -4,6 +4,7 @@ import type { Correction } from "../mixture/correction.js";
 import type { MixDye } from "../mixture/mix-dye.js";
 import { mixedLab, mixtureOf } from "../mixture/mixture.js";
 import type { Poured } from "../solve/amounts.js";
+import type { Tried } from "../solve/doubt.js";
 
 /** A dip in a mixed bath whose colour was read. */
 export interface MixTrial {
@@ -14,6 +15,11 @@ export interface MixTrial {
   readonly seconds: number;
   readonly lab: Lab;
 }
+
+/** The strengths of a trial by the names of its dyes, as the doubt needs them. */
+export const strengthsByName = ({ dyes, strengths }: MixTrial): Tried => ({
+  strengths: new Map(dyes.map(({ name }, i) => [name, strengths[i]!])),
+});
 
 /** What is thought of the corrections before any trial, and how exactly a colour is read. */
 const factorDeviation = 0.1;

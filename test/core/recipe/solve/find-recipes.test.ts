@@ -90,9 +90,9 @@ test("the doubt of a first dip is 1.96 √(Σ (change by 30 %)² + 0.5²), that 
       ["dye 2", 0.2],
     ]),
   });
-  expect(triedDoubt95(mixture, strengths, [tried(0.3)])).toBeCloseTo(1.959964 * 0.5, 5);
+  expect(triedDoubt95(mixture, strengths, [tried(0.3)])).toBeCloseTo(1.959964 * 0.4, 5);
   const far = triedDoubt95(mixture, strengths, [tried(0.1)]);
-  expect(far).toBeGreaterThan(1.959964 * 0.5);
+  expect(far).toBeGreaterThan(1.959964 * 0.4);
   expect(far).toBeLessThan(firstDoubt95(mixture, strengths));
   expect(triedDoubt95(mixture, strengths, [tried(0.1), tried(0.29)])).toBeLessThan(far);
 });

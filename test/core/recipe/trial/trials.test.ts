@@ -53,10 +53,10 @@ test("the corrected recipe keeps its dyes where they do, and takes one more wher
     coldMl: () => 500,
   });
   const last = trialOf([0.35, 0.15]);
-  const same = correctedRecipe(last, dyes.slice(2), wish([0.3, 0.2]), truth)!;
+  const same = correctedRecipe([last], dyes, wish([0.3, 0.2]), truth)!;
   expect(same.mixture.dyes).toEqual(pair);
   expect(same.deltaE00).toBeLessThan(0.05);
-  const more = correctedRecipe(last, dyes.slice(2), wish([0.3, 0.2, 0.3]), truth)!;
+  const more = correctedRecipe([last], dyes, wish([0.3, 0.2, 0.3]), truth)!;
   expect(more.mixture.dyes).toHaveLength(3);
   expect(more.mixture.dyes.slice(0, 2)).toEqual(pair);
   expect(more.deltaE00).toBeLessThan(0.25);
