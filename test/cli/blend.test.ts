@@ -87,6 +87,13 @@ test("dyes of unlike temperatures are mixed with a warning, those of one without
   expect((await run(...moss)).err).toBe("");
 });
 
+test("the colour of the bare base has no recipe, which is said", async () => {
+  const { status, out, err } = await run("mixing.yaml", "--target", "94.4,-0.8,1.2");
+  expect(status).toBe(1);
+  expect(out).toMatch(/^No recipe for/);
+  expect(codes(err)).toEqual(["no-recipe"]);
+});
+
 test("two dips are offered for a dark colour", async () => {
   const { out } = await run("mixing.yaml", "--target", "38,8,-10");
   expect(out).toMatch(/First .+ in \w+, rinse, then .+ in \w+/);

@@ -46,7 +46,6 @@ function carryOver(
   batch: Batch,
   { tank, coldMl }: Vessel,
   { first }: Blend,
-  name: string,
   base: Base | undefined,
 ): ThroughOneTank | undefined {
   if (tank === undefined || first === undefined) return undefined;
@@ -62,7 +61,11 @@ function carryOver(
     bathMl: coldMl(mixture.dip.celsius),
     rinseMl: 1000 * batch.handling.rinseWaterL,
   };
-  return throughOneTank([{ name, dyes: mixture.dyes, strengths }, ...fresh], mixture.dip.seconds, carried);
+  return throughOneTank(
+    [{ name: "this recipe", dyes: mixture.dyes, strengths }, ...fresh],
+    mixture.dip.seconds,
+    carried,
+  );
 }
 
 /** Dyes of the recipes that were measured at unlike temperatures. */
@@ -165,7 +168,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     currency: batch.currency ?? null,
     trials: tried,
     typedTrials,
-    carryOver: carryOver(batch, vessel, made, name, base) ?? null,
+    carryOver: carryOver(batch, vessel, made, base) ?? null,
     cautions: caution,
   });
   const missed = made.nearest === null || made.nearest > tolerance;

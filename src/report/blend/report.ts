@@ -113,9 +113,15 @@ function dataOf(facts: BlendFacts): Report["data"] {
   };
 }
 
+function titleOf({ blend, trials }: BlendFacts): string {
+  if (blend.recipes.length === 0) return "No recipe";
+  if (trials.length === 0) return "First recipe";
+  return `Recipe after ${trials.length === 1 ? "1 trial" : `${trials.length} trials`}`;
+}
+
 /** Recipes for a colour, in every format. */
 export function blendReport(facts: BlendFacts): Report {
-  const { blend, name, base, vessel, cautions, trials } = facts;
+  const { blend, name, base, vessel, cautions } = facts;
   const [recipe] = blend.recipes;
   const on = base === null ? "" : ` on ${base}`;
   const dip = recipe === undefined ? "" : `: ${duration(recipe.seconds)} at ${degrees(recipe.celsius)}`;
@@ -127,7 +133,7 @@ export function blendReport(facts: BlendFacts): Report {
       {
         kind: "heading",
         level: 1,
-        text: `${trials.length === 0 ? "First recipe" : `Recipe after ${trials.length === 1 ? "1 trial" : `${trials.length} trials`}`} for ${name}${on}${dip}`,
+        text: `${titleOf(facts)} for ${name}${on}${dip}`,
       },
       coloursBlock(facts),
       ...(recipe === undefined
