@@ -94,8 +94,8 @@ test("the colour of the bare base has no recipe, which is said", async () => {
   expect(codes(err)).toEqual(["no-recipe"]);
 });
 
-test("two dips are offered for a dark colour", async () => {
-  const { out } = await run("mixing.yaml", "--target", "38,8,-10");
+test("two dips are offered for a dark colour that they come nearer to than one bath", async () => {
+  const { out } = await run("mixing.yaml", "--target", "39,22,-38");
   expect(out).toMatch(/First .+ in \w+, rinse, then .+ in \w+/);
   expect((await run(...moss)).out).not.toContain("Two dips");
 });

@@ -4,7 +4,7 @@ import type { MixDye } from "../mixture/mix-dye.js";
 import { oneTemperature } from "../mixture/mixture.js";
 import { bestTwoDips, darkBelow, type TwoDips } from "../sequence/two-dips.js";
 import { findRecipes, type Recipe, type RecipeWish } from "../solve/find-recipes.js";
-import { type Ranked, ranked } from "../solve/rank.js";
+import { equalWithin, type Ranked, ranked } from "../solve/rank.js";
 import { type Addition, additionTo } from "../trial/addition.js";
 import { correctedRecipe } from "../trial/corrected-recipe.js";
 import { fitTrials, type MixTrial } from "../trial/fit-trials.js";
@@ -46,7 +46,7 @@ export interface Blend {
   /** Difference of the nearest recipe [CIEDE2000], and in which way it misses; null where there is none. */
   readonly nearest: number | null;
   readonly nearestBecause: string | null;
-  /** For dark colours only. */
+  /** For dark colours that they come as near to as one bath. */
   readonly twoDips: TwoDips | null;
   /** What the first recipe gives on each base. */
   readonly onBases: readonly OnBase[];
@@ -90,14 +90,19 @@ export function blend(asked: BlendAsked): Blend {
         : toldAddition(additionAfter(asked, last, first, correction), first),
     nearest: nearest?.deltaE00 ?? null,
     nearestBecause: nearest === undefined ? null : missedBecause(target, nearest.lab),
-    twoDips:
-      last === undefined && target[0] < darkBelow
-        ? (bestTwoDips(dyes, target, asked.handling) ?? null)
-        : null,
+    twoDips: last === undefined ? offeredTwoDips(asked, nearest) : null,
     onBases: first === undefined ? [] : onBases(first, asked.bases, target),
     first,
     unlikeTemperatures: found.some(({ recipe }) => !oneTemperature(recipe.mixture.dyes)),
   };
+}
+
+/** Two dips, for a dark colour that they come as near to as one bath does. */
+function offeredTwoDips({ dyes, target, handling }: BlendAsked, nearest: Recipe | undefined): TwoDips | null {
+  if (target[0] >= darkBelow) return null;
+  const two = bestTwoDips(dyes, target, handling);
+  const most = (nearest?.deltaE00 ?? Number.POSITIVE_INFINITY) + equalWithin;
+  return two !== undefined && two.deltaE00 <= most ? two : null;
 }
 
 function toldOf(recipes: readonly Recipe[], cost: (recipe: Recipe) => number | undefined): readonly Ranked[] {

@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import { type BlendAsked, blend } from "../../../../src/core/recipe/blend/blend.js";
 import { ksAfter } from "../../../../src/core/recipe/blend/illuminants.js";
 import { costPerL } from "../../../../src/core/recipe/blend/recipe-cost.js";
-import { mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
+import { labOfDepths, mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
 import { pouredFor } from "../../../../src/core/recipe/solve/amounts.js";
+import { freshDepth } from "../../../../src/core/uptake/law/uptake-model.js";
 import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";
 import { handling } from "../../plan/sample.js";
 import { someDyes } from "../some-dyes.js";
@@ -50,9 +51,31 @@ test("a colour out of reach is said with how far and in which way", () => {
   expect(within.nearest).toBeLessThan(0.01);
 });
 
-test("two dips are offered for dark colours only: under L* 40", () => {
-  expect(blend(asked({ target: [39.9, 5, 5] })).twoDips).not.toBeNull();
-  expect(blend(asked({ target: [40, 5, 5] })).twoDips).toBeNull();
+/** Two of the dyes, so many times stronger, without what their own curves miss; and what a minute in both gives. */
+function stronger(times: number) {
+  const strong = dyes.slice(0, 2).map((dye) => {
+    const { chosen } = dye.model;
+    const absorption = chosen.curve.absorption.map((value) => times * value);
+    return {
+      ...dye,
+      ownBase: false,
+      model: { ...dye.model, chosen: { ...chosen, curve: { ...chosen.curve, absorption } } },
+    };
+  });
+  const depths = strong.map(({ model }) => freshDepth(model.uptake, 60));
+  return { strong, target: labOfDepths(mixtureOf(strong, 60), depths) };
+}
+
+test("two dips are offered for dark colours that they reach: under L* 40", () => {
+  let times = 0.1;
+  while (stronger(times).target[0] >= 40) times *= 1.02;
+  const [dark, lighter] = [stronger(times), stronger(times / 1.02)];
+  expect(lighter.target[0]).toBeLessThan(40.5);
+  const offered = ({ strong, target }: typeof dark) => blend(asked({ dyes: strong, target })).twoDips;
+  expect(offered(dark)!.deltaE00).toBeLessThan(0.05);
+  expect(offered(lighter)).toBeNull();
+  // Dark, and nothing that two dips come nearer to than one bath.
+  expect(blend(asked({ target: [30, -30, 0] })).twoDips).toBeNull();
 });
 
 test("differences under other light are known only where dyes and target were measured", () => {
