@@ -51,6 +51,8 @@ export interface Tank {
   readonly heaterW?: number;
   readonly heaterEfficiency: number;
   readonly agitationW: number;
+  /** With less liquor, heater and agitation must not run [L, hot]. */
+  readonly leastL?: number;
   readonly equipment?: Equipment;
 }
 
@@ -132,6 +134,9 @@ export interface Part {
   /** Cost of the undyed part: one number, or one per base name. */
   readonly blank?: number | ReadonlyMap<string, number>;
   readonly perLoad?: number;
+  /** Its own, where it carries out more or less than others; absent: that of the handling. */
+  readonly dragOutMlPerDm2?: number;
+  readonly heatCapacityKjPerKgK: number;
 }
 
 /** What a shade asks for: the colour of a dip time in a fresh bath, of a swatch, or a colour as read. */
@@ -182,11 +187,30 @@ export interface Order {
   readonly quantity: number;
 }
 
+/** A figure of the handling that nobody gave, by its key in the batch file. */
+export type AssumedHandling = "load" | "loadPart" | "drain" | "rinse" | "unload" | "unloadPart" | "liquorRatio";
+
 export interface Handling {
+  /** Per load, and per part of it. */
   readonly loadSeconds: number;
+  readonly loadPartSeconds: number;
   readonly drainSeconds: number;
+  /** All rinses of a load together. */
   readonly rinseSeconds: number;
+  /** Baths of clear water, one after the other. */
+  readonly rinses: number;
+  /** In each. */
+  readonly rinseWaterL: number;
+  /** Loads for which one filling serves. */
+  readonly rinseEvery: number;
   readonly unloadSeconds: number;
+  readonly unloadPartSeconds: number;
+  /** How far under its temperature a bath may be when a load goes in [K]. */
+  readonly belowKelvin: number;
+  /** Of what is topped up; absent: the room's. */
+  readonly topUpCelsius?: number;
+  /** A bath is emptied, poured or cleaned up at this temperature. */
+  readonly coolToCelsius: number;
   readonly dryerLoadingMinutes: number;
   readonly setUpMinutes: number;
   readonly cleanUpMinutes: number;
@@ -196,9 +220,10 @@ export interface Handling {
   readonly dragOutMlPerDm2: number;
   readonly dragOutAssumed: boolean;
   readonly dragOutFound?: Found;
-  readonly rinseWaterL: number;
   readonly liquorRatioLPerKg: number;
   readonly freeboard: number;
+  /** Times and ratios that were left at their default and that costs rest on. */
+  readonly assumed: readonly AssumedHandling[];
 }
 
 export interface Pricing {
