@@ -25,7 +25,7 @@ export * from "./core/model/batch.js";
 export type { RestsOn } from "./core/model/rests-on.js";
 export type { Caution } from "./core/plan/advice/cautions.js";
 export type { Advice } from "./core/plan/advice/part-advice.js";
-export type { LoadLimit } from "./core/plan/assign/load-size.js";
+export type { LoadLimit } from "./core/bath/load/load-size.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 export { type PlanWork, planBatch } from "./core/plan/plan.js";
 export type * from "./core/plan/plan-model.js";
@@ -162,12 +162,13 @@ export {
 export { hold } from "./core/bath/heat/working/hold.js";
 export { fallTo, riseTo } from "./core/bath/heat/working/rise-and-fall.js";
 export { type RoomAir, roomAir } from "./core/bath/heat/working/room-air.js";
-export { type BathLife, bathLife, type LifeEnd, type LifeLoad } from "./core/bath/life/bath-life.js";
+export { type BathLife, bathLife, type LifeEnd } from "./core/bath/life/bath-life.js";
 export type { DyeFate } from "./core/bath/life/dye-fate.js";
 export type { LifeTotals } from "./core/bath/life/life-totals.js";
 export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
 export type { BathState } from "./core/bath/load/bath-state.js";
-export type { BathSetting, Hindrance, LoadWork } from "./core/bath/load/work-load.js";
+export type { BathSetting } from "./core/bath/load/bath-setting.js";
+export type { Hindrance, LoadWork } from "./core/bath/load/work-load.js";
 export { type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
 export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";
 export {

@@ -18,7 +18,7 @@ export function spreadOf(spec: Spec, task: SpreadTask, shared: SharedWork): Spre
       spec,
       inputs.map(({ path }, i) => ({ path, value: values[i]! })),
     );
-    const plan = planBatch(toBatch(drawn, modelsOf(drawn, like)), { shared, lives: "own" });
+    const plan = planBatch(toBatch(drawn, modelsOf(drawn, like)), shared);
     return plan.ok ? spreadOutputs(plan.value) : undefined;
   };
   return spread(inputs, figures, task);

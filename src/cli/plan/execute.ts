@@ -11,7 +11,7 @@ export const execute: Execute = async (request, io) => {
   if (!drawn.ok) return refused(...drawn.faults);
   const task = drawn.value;
   return onBatch(request, io, ["baths", "orders"], async (batch, spec, shared) => {
-    const plan = planBatch(batch, { shared });
+    const plan = planBatch(batch, shared);
     if (!plan.ok) return plan;
     const { exceeded } = plan.value;
     let report = planReport(plan.value);

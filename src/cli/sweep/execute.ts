@@ -33,7 +33,7 @@ async function tryOne(
   };
   const read = await open.settle(chosen.map(({ change }) => change));
   if (read.batch === undefined) return fails(read.diagnostics);
-  const plan = planBatch(read.batch, { shared, lives: "own" });
+  const plan = planBatch(read.batch, shared);
   if (!plan.ok) return fails(plan.faults.map((fault) => toDiagnostic(fault, read.locate)));
   return {
     values,

@@ -1,4 +1,4 @@
-import { dryingKwh, heldW, kwhOf } from "../bath/heat/power.js";
+import { dryingKwh, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
 import type { Batch, Equipment } from "../model/batch.js";
@@ -17,8 +17,10 @@ export interface CostItem {
 export interface LoadUse {
   readonly order: number;
   readonly areaDm2: number;
-  readonly seconds: number;
+  readonly dipSeconds: number;
   readonly cycleSeconds: number;
+  /** Of its wait, what counts as work. */
+  readonly handsOnWaitSeconds: number;
   /** Taken up and dragged out, mL of concentrate or g of powder. */
   readonly dye: number;
 }
@@ -30,8 +32,13 @@ export interface BathUse {
   readonly dye: Batch["dyes"][number];
   readonly fresh: boolean;
   readonly loads: readonly LoadUse[];
-  readonly heatingMinutes?: number | undefined;
-  readonly holdingW: number;
+  /** Drawn from the mains to heat up, and after that. */
+  readonly heatingKwh: number;
+  readonly workingKwh: number;
+  /** Heating up, waits and cycles. */
+  readonly hotSeconds: number;
+  /** Of all its loads. */
+  readonly rinseLitres: number;
   readonly makeUpWaterMl: number;
   readonly topUpWaterMl: number;
   readonly dyeLeft: number;
@@ -50,13 +57,14 @@ export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
 export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
   const perMlOrG = (dye.price ?? 0) / 1000;
+  const rinseL = handling.rinseEvery === 1 ? handling.rinses * handling.rinseWaterL : 0;
   return loads.flatMap((load): CostItem[] => {
     const shares = [{ order: load.order, weight: 1 }];
     const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
     return [
-      item("labour", "dipping", ((rates.labourPerHour ?? 0) * load.cycleSeconds) / 3600),
-      item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.seconds)),
-      item("water", "rinsing", ((rates.waterPerM3 ?? 0) * handling.rinseWaterL) / 1000),
+      item("labour", "dipping", ((rates.labourPerHour ?? 0) * (load.cycleSeconds + load.handsOnWaitSeconds)) / 3600),
+      item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.dipSeconds)),
+      item("water", "rinsing", ((rates.waterPerM3 ?? 0) * rinseL) / 1000),
       item("consumables", "per load", consumables.perLoad),
       item("dye", "taken up and dragged out", perMlOrG * load.dye),
     ];
@@ -69,31 +77,29 @@ function sharedByArea({ loads }: BathUse): (line: CostLine, what: string, amount
   return (line, what, amount) => ({ line, what, amount, shares });
 }
 
-const cyclesOf = ({ loads }: BathUse): number => exactSumOf(loads, (load) => load.cycleSeconds);
-
 /** What one bath costs before its first load, however many follow. */
 export function setUpItems(use: BathUse): CostItem[] {
   const { rates, handling, consumables } = use.batch;
   const item = sharedByArea(use);
   const minutes = handling.setUpMinutes + handling.cleanUpMinutes;
-  const heating = kwhOf((use.tank.heaterW ?? 0) * ((use.heatingMinutes ?? 0) * 60));
   return [
     item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * minutes) / 60),
-    item("energy", "heating up", (rates.electricityPerKwh ?? 0) * heating),
+    item("energy", "heating up", (rates.electricityPerKwh ?? 0) * use.heatingKwh),
     item("consumables", "per bath", consumables.perBath),
   ];
 }
 
 /** What one bath costs while it works, beside its loads. */
 export function runningItems(use: BathUse): CostItem[] {
-  const { tank, heatingMinutes = 0 } = use;
-  const { rates } = use.batch;
+  const { rates, handling } = use.batch;
   const item = sharedByArea(use);
-  const seconds = cyclesOf(use);
+  // A filling that serves several loads is shared by them all.
+  const sharedRinseL = handling.rinseEvery === 1 ? 0 : use.rinseLitres;
   return [
-    item("energy", "holding", (rates.electricityPerKwh ?? 0) * kwhOf(heldW(tank, use.holdingW) * seconds)),
+    item("energy", "working", (rates.electricityPerKwh ?? 0) * use.workingKwh),
     item("water", "top-up", ((rates.waterPerM3 ?? 0) * use.topUpWaterMl) / 1e6),
-    item("equipment", "tank", (wearPerHour(tank.equipment) * (heatingMinutes * 60 + seconds)) / 3600),
+    item("water", "rinsing", ((rates.waterPerM3 ?? 0) * sharedRinseL) / 1000),
+    item("equipment", "tank", (wearPerHour(use.tank.equipment) * use.hotSeconds) / 3600),
   ];
 }
 

@@ -1,16 +1,13 @@
-import type { Holding } from "../bath/heat/heat-report.js";
-import type { WarmUpPoint } from "../bath/heat/warm-up.js";
 import type { LifeEnd } from "../bath/life/bath-life.js";
 import type { DyeFate } from "../bath/life/dye-fate.js";
-import type { DrainSaving, Range } from "../bath/rinse/longer-drain.js";
 import type { BatchCosts } from "../cost/batch-costs.js";
-import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js";
+import type { BathStart, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
 import type { KeyedFigure } from "../quantity/dye/dilution.js";
 import type { DyeAmount, DyeFigures } from "../quantity/dye/dye-figures.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
-import type { LoadLimit } from "./assign/load-size.js";
+import type { LoadLimit } from "../bath/load/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
 export type PlanMakeUp = DyeAmount &
@@ -26,22 +23,6 @@ export interface PlanHeating {
   readonly kWh: number | null;
   readonly holdingW: number;
   readonly evaporationKgPerH: number;
-  /** Times and temperatures on the way up, lid on; empty without a heater. */
-  readonly warmUp?: readonly WarmUpPoint[];
-  /** While parts are dipped, a lid off. */
-  readonly lidOff?: Holding;
-  /** Between loads, a lid on; the same where there is no lid. */
-  readonly lidOn?: Holding;
-  /** Under each other cover: minutes to heat up (null: not hot enough, or no heater), and holding. */
-  readonly otherCovers?: readonly OtherCover[];
-}
-
-export interface OtherCover {
-  readonly cover: Cover;
-  readonly minutes: number | null;
-  readonly kWh: number | null;
-  readonly lidOff: Holding;
-  readonly lidOn: Holding;
 }
 
 export interface PlanLoad {
@@ -58,8 +39,15 @@ export interface PlanLoad {
   readonly depth: number;
   /** False where the dye does not reach the shade: the dip gives its nearest colour. */
   readonly reachable: boolean;
+  /** As timed, in the bath as it cools and warms. */
   readonly dipSeconds: number;
+  /** Lid on, until the bath is warm enough for the load. */
+  readonly waitSeconds: number;
   readonly cycleSeconds: number;
+  /** Just before the parts go in: what a thermometer shows. */
+  readonly celsiusBefore: number;
+  /** At the end of the dip. */
+  readonly celsiusAfter: number;
   /** Times within tolerance, without a far end (null) in a bath too weak to leave it; null where no colour is known. */
   readonly windowSeconds: readonly [number, number | null] | null;
   readonly deltaE00: number | null;
@@ -99,29 +87,46 @@ export type PlanLife = {
   // Null where the bath does not outlast a load.
 } & DyeFigures<"perPart" | "perDm2", number | null>;
 
-/** Liquor that holds the bath steady for this work, poured up to the mark after each load. */
-export type PlanSteadyTopUp = {
-  /** Relative to the fresh bath: 1.4 is liquor of 140 % strength. */
-  readonly strength: number;
-  /** Null where it would have to be stronger than the concentrate itself. */
-  readonly dilution: string | null;
-  /** One a load of the batch; measured cold. */
-  readonly pours: readonly (DyeAmount & { readonly liquorMl: number; readonly waterMl: number })[];
-  readonly restsOnAssumed: RestsOn;
-} & ({ readonly fraction: number | null } | { readonly gramsPerL: number });
+/** A top-up before the bath is heated; amounts measured cold. */
+export type PlanStartTopUp = DyeAmount & { readonly waterMl: number; readonly celsius: number };
 
-/** What draining longer would leave in the bath, over the life under the bath's own rule: an estimate. */
-export interface PlanLongerDrain extends DrainSaving {
-  readonly estimate: true;
-  readonly fromSeconds: number;
-  readonly toSeconds: number;
-  /** mL of concentrate or g of powder a load, and the time it takes. */
-  readonly dyePerLoad: Range;
-  readonly minutesPerLoad: number;
-  /** Money a load that the dye is worth, and that the time costs; null without a price or rate. */
-  readonly savedPerLoad: Range | null;
-  readonly labourPerLoad: number | null;
+/** Where the heat of a bath came from and went, from the room's temperature to the end of its last cycle. */
+export interface PlanEnergyBalance {
+  /** From the mains, heating up included. */
+  readonly heaterKwh: number;
+  readonly agitationKwh: number;
+  readonly lostKwh: number;
+  readonly partsKwh: number;
+  readonly topUpKwh: number;
+  readonly bathKwh: number;
+}
+
+/** The rinses of a bath's loads. */
+export type PlanRinse = {
+  readonly rinses: number;
+  /** Loads for which one filling serves. */
+  readonly every: number;
+  readonly litres: number;
+  /** Of the dye on and in the parts of the worst load, what is loose after its rinses. */
+  readonly looseShare: number;
+  /** Rinses that bring it under 1 %; null where a dozen do not. */
+  readonly rinsesEnough: number | null;
   readonly restsOnAssumed: RestsOn;
+} & DyeFigures<"rinsed">;
+
+/** What is left when the bath has cooled, for the jug and the next batch file. */
+export interface PlanCarryOver {
+  readonly coldVolumeL: number;
+  readonly volumeL: number;
+  readonly strength: number;
+  readonly ageDays: number;
+  readonly areaDm2: number;
+  /** Of the dye's shelf life; null where it is not known. */
+  readonly keepsDays: number | null;
+  /** ISO 8601, where date and shelf life are known. */
+  readonly useBy: string | null;
+  /** The value of `start:` in the next batch file. */
+  readonly start: string;
 }
 
 /** A load whose part is worth reading: what is typed then corrects the times of the loads after it. */
@@ -142,18 +147,18 @@ export interface PlanBath {
   readonly after: "keep" | "dump";
   readonly depthReferenceSeconds: number;
   readonly makeUp: PlanMakeUp;
+  /** Of a kept bath that is filled before it is heated. */
+  readonly startTopUp: PlanStartTopUp | null;
   readonly heating: PlanHeating;
   readonly loads: readonly PlanLoad[];
+  readonly rinse: PlanRinse;
+  /** From the last cycle until it may be emptied; null where the room is too warm for it. */
+  readonly coolMinutes: number | null;
+  /** Null where the bath is dumped. */
+  readonly carryOver: PlanCarryOver | null;
   readonly dyeBalance: PlanDyeBalance;
+  readonly energyBalance: PlanEnergyBalance;
   readonly life: PlanLife;
-  readonly lives: readonly PlanLife[];
-  readonly cheapestRule: TopUpRule | null;
-  /** Where the dye of this batch went; null, as the next two, where only costs were asked for. */
-  readonly dyeFate: (DyeFate & { readonly restsOnAssumed: RestsOn }) | null;
-  /** Also null where nothing leaves the bath, or a load cannot be dyed at full strength. */
-  readonly steadyTopUp: PlanSteadyTopUp | null;
-  /** Also null where parts drain as long as it helps. */
-  readonly longerDrain: PlanLongerDrain | null;
   /** Which load to read, where a trial dip would correct times that may leave their windows. */
   readonly trialAdvice: TrialAdvice | null;
   readonly notes: string | null;
@@ -164,10 +169,15 @@ export interface Plan extends BatchCosts {
   readonly startAtMinute: number | null;
   readonly baths: readonly PlanBath[];
   /** What is done with every load after its dip. */
-  readonly rinsing: {
+  readonly handling: {
     readonly drainSeconds: number;
     readonly rinseSeconds: number;
+    readonly rinses: number;
     readonly rinseWaterL: number;
+    readonly rinseEvery: number;
+    readonly belowKelvin: number;
+    readonly topUpCelsius: number;
+    readonly coolToCelsius: number;
   };
   /** The dryer that is used, or null. */
   readonly dryer: Pick<Dryer, "name" | "capacity" | "celsius" | "minutes"> | null;

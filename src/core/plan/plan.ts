@@ -1,9 +1,9 @@
+import { topUpCelsiusOf } from "../bath/load/bath-setting.js";
 import { done, type Outcome } from "../fault.js";
 import { mapped } from "../mapped.js";
 import { largest } from "../maths/extent.js";
 import type { Batch } from "../model/batch.js";
 import { dyeKinds } from "../quantity/dye/dye-kinds.js";
-import { bathAdvice } from "./advice/bath-advice.js";
 import { type CautionFacts, cautions } from "./advice/cautions.js";
 import { adviceFor } from "./advice/part-advice.js";
 import type { Plan } from "./plan-model.js";
@@ -11,23 +11,17 @@ import { planBath } from "./results/plan-bath.js";
 import type { SharedWork } from "./run/shared-work.js";
 import { workBatch } from "./run/work-batch.js";
 
-/** How to work many plans: the same results in less time. */
-export interface PlanWork {
-  /** Work that many plans share: dyes fitted, shades aimed at, tanks heated. */
-  readonly shared?: SharedWork;
-  /** Bath lives under all top-up rules with advice on them, or under each bath's own only. */
-  readonly lives?: "all" | "own";
-}
-
 /**
- * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions.
+ * The whole run sheet of a batch: make-up, loads and times, top-ups, the day, costs, cautions. `shared`: work that many
+ * plans have in common, which makes them faster.
  * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
  */
-export function planBatch(batch: Batch, { lives: which = "all", shared }: PlanWork = {}): Outcome<Plan> {
-  const worked = workBatch(batch, which, shared);
+export function planBatch(batch: Batch, shared?: SharedWork): Outcome<Plan> {
+  const worked = workBatch(batch, "own", shared);
   if (!worked.ok) return worked;
   const { runs, lives, aims, day } = worked.value;
   const { batch: name, date, currency, orders, totals, assumptions, warnings, ...costs } = worked.value.costs;
+  const { handling } = batch;
   const dryer = batch.dryers[0];
   return done(
     {
@@ -35,13 +29,16 @@ export function planBatch(batch: Batch, { lives: which = "all", shared }: PlanWo
       date,
       currency,
       startAtMinute: batch.startAtMinute ?? null,
-      baths: mapped(runs, (run, i) =>
-        planBath(run, lives[i]!, aims, which === "own" ? undefined : bathAdvice(batch, run, lives[i]!)),
-      ),
-      rinsing: {
-        drainSeconds: batch.handling.drainSeconds,
-        rinseSeconds: batch.handling.rinseSeconds,
-        rinseWaterL: batch.handling.rinseWaterL,
+      baths: mapped(runs, (run, i) => planBath(batch, run, lives[i]!, aims)),
+      handling: {
+        drainSeconds: handling.drainSeconds,
+        rinseSeconds: handling.rinseSeconds,
+        rinses: handling.rinses,
+        rinseWaterL: handling.rinseWaterL,
+        rinseEvery: handling.rinseEvery,
+        belowKelvin: handling.belowKelvin,
+        topUpCelsius: topUpCelsiusOf(handling, batch.room),
+        coolToCelsius: handling.coolToCelsius,
       },
       dryer: dryer
         ? { name: dryer.name, capacity: dryer.capacity, celsius: dryer.celsius, minutes: dryer.minutes }

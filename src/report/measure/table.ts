@@ -1,4 +1,4 @@
-import type { LoadLimit } from "../../core/plan/assign/load-size.js";
+import type { LoadLimit } from "../../core/bath/load/load-size.js";
 import type { Cell, Column, Table } from "../table.js";
 import { mark } from "../words/assumed.js";
 import { significant, trimmed } from "../words/digits.js";
@@ -8,6 +8,8 @@ const limits: Record<LoadLimit, string> = {
   perLoad: "the part's own limit",
   freeboard: "freeboard",
   liquorRatio: "liquor ratio",
+  packing: "room to move",
+  least: "least level",
 };
 
 /** How a file is named to people. */

@@ -53,17 +53,17 @@ function reachableCelsius(tank: HeatedTank, room: Room): number {
   return low;
 }
 
-function minutesTo(tank: HeatedTank, celsius: number, room: Room): number {
-  if (celsius <= room.celsius) return 0;
+function minutesTo(tank: HeatedTank, celsius: number, room: Room, fromCelsius: number): number {
+  if (celsius <= fromCelsius) return 0;
   if (celsius > NEAR_BOILING) return Number.POSITIVE_INFINITY;
-  if (!(netW(tank, celsius, room) > 0 && netW(tank, room.celsius, room) > 0)) return Number.POSITIVE_INFINITY;
+  if (!(netW(tank, celsius, room) > 0 && netW(tank, fromCelsius, room) > 0)) return Number.POSITIVE_INFINITY;
   const massKg = (tank.volumeL * waterDensityKgM3(celsius)) / 1000;
   const joulePerKelvin = sensibleHeatKj(massKg, 1) * 1000;
-  return (joulePerKelvin * integrate((t) => 1 / netW(tank, t, room), room.celsius, celsius)) / 60;
+  return (joulePerKelvin * integrate((t) => 1 / netW(tank, t, room), fromCelsius, celsius)) / 60;
 }
 
 /**
- * Time and energy to heat a bath up from the room's temperature, lid on, or where its heater stops short.
+ * Time and energy to heat a bath up, lid on, from the room's temperature or another, or where its heater stops short.
  *
  * t = ∫ m c dT/(η P - loss(T)); m working volume times density at the end [kg], c = 4.186 kJ/(kg K), η P heat
  * given to the liquor [W]; energy = P t. The tank's own mass is neglected. Valid to below boiling.
@@ -72,8 +72,13 @@ function minutesTo(tank: HeatedTank, celsius: number, room: Room): number {
  * heatUp({ volumeL: 6, surfaceCm2: 450, wallAreaDm2: 18, insulation: "none", cover: "lid", heaterW: 400, heaterEfficiency: 0.9 }, 80, { celsius: 20, humidity: 0.5 }).minutes // => 91.652
  * heatUp({ volumeL: 6, surfaceCm2: 450, wallAreaDm2: 18, insulation: "none", cover: "none", heaterW: 400, heaterEfficiency: 0.9 }, 80, { celsius: 20, humidity: 0.5 }).celsius // => 75.939
  */
-export function heatUp(tank: HeatedTank, celsius: number, room: Room): HeatUp {
-  const minutes = minutesTo(tank, celsius, room);
+export function heatUp(
+  tank: HeatedTank,
+  celsius: number,
+  room: Room,
+  fromCelsius: number = room.celsius,
+): HeatUp {
+  const minutes = minutesTo(tank, celsius, room, fromCelsius);
   if (Number.isFinite(minutes))
     return { reached: true, minutes, kWh: (((tank.heaterW ?? 0) / 1000) * minutes) / 60 };
   const short = {
@@ -83,7 +88,7 @@ export function heatUp(tank: HeatedTank, celsius: number, room: Room): HeatUp {
   } as const;
   if (tank.cover === "lid") return short;
   const lidded = { ...tank, cover: "lid" } as const;
-  const lidMinutes = minutesTo(lidded, celsius, room);
+  const lidMinutes = minutesTo(lidded, celsius, room, fromCelsius);
   const withLid = Number.isFinite(lidMinutes)
     ? ({ reached: true, minutes: lidMinutes } as const)
     : ({ reached: false, celsius: reachableCelsius(lidded, room) } as const);

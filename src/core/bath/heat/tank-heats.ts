@@ -1,21 +1,26 @@
 import { madeOnce } from "../../made-once.js";
 import type { Room, Tank } from "../../model/batch.js";
 import { evaporationKgPerH, type HeatUp, heatUp, holdingPowerW } from "./heating.js";
+import { type BathHeat, bathHeat } from "./working/bath-heat.js";
+import { type RoomAir, roomAir } from "./working/room-air.js";
 
 /** What a tank needs at one temperature; `up` is absent where no heater is known. */
 export interface TankHeat {
   /** Mains power that holds the bath while parts are dipped. */
   readonly holdingW: number;
   readonly evaporationKgPerH: number;
+  /** From the room's temperature, with the tank's working volume. */
   readonly up?: HeatUp;
+  readonly working: BathHeat;
 }
 
 /** Tanks at one temperature in one room that are kept; a workshop has a dozen. */
 const mostHeats = 256;
 
-/** Heating up, holding and evaporation of tanks, worked once for each tank, temperature and room. */
+/** Heating up, holding, evaporation and losses of tanks, worked once for each tank, temperature and room. */
 export class TankHeats {
   private readonly known = new Map<string, TankHeat>();
+  private readonly airs = new Map<string, RoomAir>();
 
   at(tank: Tank, celsius: number, room: Room): TankHeat {
     const { name: _, equipment: __, ...thermal } = tank;
@@ -24,6 +29,11 @@ export class TankHeats {
       holdingW: holdingPowerW(tank, celsius, room),
       evaporationKgPerH: evaporationKgPerH(tank, celsius, room, "dipping"),
       ...(tank.heaterW === undefined ? {} : { up: heatUp(tank, celsius, room) }),
+      working: bathHeat(tank, celsius, room, this.air(room)),
     }));
+  }
+
+  private air(room: Room): RoomAir {
+    return madeOnce(this.airs, JSON.stringify(room), mostHeats, () => roomAir(room));
   }
 }

@@ -1,18 +1,19 @@
+import { mapped } from "../../mapped.js";
 import type { TopUpRule } from "../../model/batch.js";
-import {
-  type BathSetting,
-  bathToWork,
-  type Hindrance,
-  type LoadWork,
-  tooLittleLiquor,
-  workOn,
-} from "../load/work-load.js";
+import { lookUp } from "../heat/working/celsius-table.js";
+import { cooledShare } from "../heat/working/cooled-share.js";
+import type { BathSetting } from "../load/bath-setting.js";
+import { fill } from "../load/fill.js";
+import { handsOnWait } from "../load/hands-on-wait.js";
+import { nextLoad } from "../load/load-size.js";
+import { bathToWork, type WorkedBath } from "../load/worked-bath.js";
+import { type Hindrance, type LoadWork, mostParts, workOn } from "../load/work-load.js";
 import { addedTotals, type LifeTotals, noTotals } from "./life-totals.js";
 import { type Period, periodFinder } from "./period.js";
 import { type LifePoint, type LoadRecord, lifeTrace } from "./trace.js";
 
 /** What ends a bath: a dip longer than the longest, no time at all, age, too little liquor, or the limit of the count. */
-export type LifeEnd = Hindrance | "shelf-life" | "too-little-liquor" | "load-limit";
+export type LifeEnd = Hindrance | "shelf-life" | "load-limit";
 
 /** A bath's whole life under one rule. Dye is mL of concentrate or g of powder. */
 export interface BathLife extends LifeTotals {
@@ -28,12 +29,6 @@ export interface BathLife extends LifeTotals {
   readonly trace: readonly LifePoint[];
 }
 
-/** One load of the mix that is repeated. */
-export interface LifeLoad extends LoadWork {
-  readonly parts: number;
-  readonly massG: number;
-}
-
 /** The count of loads at which a life is called endless. */
 export const lifeLoadLimit = 10_000;
 
@@ -41,16 +36,30 @@ export const lifeLoadLimit = 10_000;
 const repeatsInShelfLife = (everyDays = 0, shelfLifeDays = Number.POSITIVE_INFINITY): number =>
   everyDays > 0 ? Math.floor((shelfLifeDays / everyDays) * (1 + 1e-12)) + 1 : Number.POSITIVE_INFINITY;
 
+/** Between repetitions the bath cools, its jug or tank stands, and it is filled by its rule and heated again. */
+function restOf(setting: BathSetting): (bath: WorkedBath) => void {
+  const { heat, handling } = setting;
+  const share = cooledShare(heat, handling.coolToCelsius);
+  return (bath) => {
+    if (share !== undefined && bath.celsius > handling.coolToCelsius)
+      bath.volumeL *= lookUp(share, bath.celsius);
+    fill(setting, bath);
+    bath.celsius = heat.celsius;
+  };
+}
+
 /**
- * Repeats a mix of loads on a fresh bath until a dip passes the longest, the shelf life passes (the mix
- * repeated every so many days), the liquor no longer meets the least liquor ratio, or 10,000 loads.
+ * Repeats the work of a batch on a fresh bath until a dip passes the longest, the shelf life passes (the work repeated
+ * every so many days), the liquor falls under what the heater or one part needs, or 10,000 loads. Loads are sized
+ * for the liquor that is there, so that they shrink with it.
  *
  * A bath that comes back to the state in which an earlier repetition began would go on so for ever: those
  * rounds are counted, not worked.
  */
 export function bathLife(
   setting: BathSetting,
-  mix: readonly LifeLoad[],
+  /** Parts of one kind each; so many as are dyed in a repetition. */
+  portions: readonly LoadWork[],
   age: {
     readonly everyDays?: number;
     readonly shelfLifeDays?: number;
@@ -58,16 +67,45 @@ export function bathLife(
     readonly tracePoints?: number;
   },
 ): BathLife {
-  const { handling, fresh, rule } = setting;
+  const { handling, fresh, rule, heat } = setting;
   const lastRepeats = repeatsInShelfLife(age.everyDays, age.shelfLifeDays);
   const records: LoadRecord[] = [];
   const traced = age.tracePoints !== 0;
   const returned = periodFinder();
-  const bath = bathToWork(fresh);
+  const bath = bathToWork(fresh, heat.celsius);
+  const rest = restOf(setting);
   let period: Period | undefined;
   let repeats = 0;
   // Written to in place, since there are ten thousand loads.
   let totals: { -readonly [Key in keyof LifeTotals]: number } = { ...noTotals };
+  const loads = mapped(portions, (portion): LoadWork & { parts: number } => ({ ...portion }));
+  const poured = (): void => {
+    totals.added += bath.topUpDye;
+    totals.waterMl += bath.topUpWaterMl;
+  };
+  const work = (index: number): LifeEnd | undefined => {
+    const load = loads[index]!;
+    let left = portions[index]!.parts;
+    while (left > 0) {
+      if (totals.loads >= lifeLoadLimit) return "load-limit";
+      const most = mostParts(setting, bath, load.part);
+      if (most < 1) return "too-little-liquor";
+      load.parts = nextLoad(left, most);
+      left -= load.parts;
+      const hindered = workOn(bath, setting, load, handling.longestSeconds);
+      if (hindered !== undefined) return hindered;
+      if (period === undefined && traced) records.push(recordOf(bath, index, load.parts));
+      totals.loads++;
+      totals.parts += load.parts;
+      totals.areaDm2 += load.parts * load.part.areaDm2;
+      totals.takenUp += bath.takenUp;
+      totals.draggedOut += bath.draggedOut;
+      totals.dipSeconds += bath.dipSeconds;
+      totals.waitSeconds += handsOnWait(bath.waitSeconds);
+      poured();
+    }
+    return undefined;
+  };
   const end = (endedBy: LifeEnd): BathLife => ({
     rule,
     ...totals,
@@ -76,16 +114,14 @@ export function bathLife(
     dyeUsed: fresh.dye + totals.added,
     dyeLeft: bath.dye,
     endedBy,
-    trace: lifeTrace({
-      records,
-      period,
-      loads: totals.loads,
-      mixLength: mix.length,
-      points: age.tracePoints ?? 60,
-    }),
+    trace: lifeTrace({ records, period, loads: totals.loads, points: age.tracePoints ?? 60 }),
   });
-  if (mix.length === 0) return end("load-limit");
+  if (portions.length === 0) return end("load-limit");
   for (; ; repeats++) {
+    if (repeats > 0) {
+      rest(bath);
+      poured();
+    }
     if (period === undefined) {
       period = returned(bath, repeats, totals);
       if (period !== undefined) {
@@ -100,28 +136,21 @@ export function bathLife(
       }
     }
     if (repeats >= lastRepeats) return end("shelf-life");
-    for (const load of mix) {
-      if (totals.loads >= lifeLoadLimit) return end("load-limit");
-      if (tooLittleLiquor(handling, bath, load.massG)) return end("too-little-liquor");
-      const hindered = workOn(bath, setting, load, handling.longestSeconds);
-      if (hindered !== undefined) return end(hindered);
-      if (period === undefined && traced)
-        records.push({
-          strength: bath.strengthBefore,
-          volumeL: bath.volumeBeforeL,
-          dipSeconds: bath.seconds,
-        });
-      totals.loads++;
-      totals.parts += load.parts;
-      totals.areaDm2 += load.areaDm2;
-      totals.takenUp += bath.takenUp;
-      totals.draggedOut += bath.draggedOut;
-      totals.added += bath.topUpDye;
-      totals.waterMl += bath.topUpWaterMl;
-      totals.dipSeconds += bath.seconds;
+    for (let index = 0; index < loads.length; index++) {
+      const ended = work(index);
+      if (ended !== undefined) return end(ended);
     }
   }
 }
+
+const recordOf = (bath: WorkedBath, index: number, parts: number): LoadRecord => ({
+  portion: index + 1,
+  parts,
+  strength: bath.strengthBefore,
+  volumeL: bath.volumeBeforeL,
+  dipSeconds: bath.dipSeconds,
+  celsius: bath.celsiusBefore,
+});
 
 /** A bath past its shelf life is thrown out on the day it ends, others on the day they fail. */
 const daysOf = (endedBy: LifeEnd, days: number, shelfLifeDays = Number.POSITIVE_INFINITY): number =>

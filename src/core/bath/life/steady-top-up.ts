@@ -2,15 +2,10 @@ import { findRoot } from "../../maths/root.js";
 import type { Dilution } from "../../model/batch.js";
 import { atStrength, volumeShare } from "../../quantity/dye/dilution.js";
 import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
-import { refill } from "../load/bath-state.js";
-import {
-  type BathSetting,
-  bathToWork,
-  type LoadWork,
-  strengthOf,
-  type WorkedBath,
-  workOn,
-} from "../load/work-load.js";
+import { pourTopUp } from "../heat/working/heat-state.js";
+import { type BathSetting, strengthOf } from "../load/bath-setting.js";
+import { bathToWork, type WorkedBath } from "../load/worked-bath.js";
+import { type LoadWork, workOn } from "../load/work-load.js";
 
 /** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */
 export interface SteadyPour {
@@ -46,12 +41,12 @@ function repeatOnce(
 ): number | undefined {
   const { fresh } = setting;
   const untopped: BathSetting = { ...setting, rule: "none" };
-  const bath = bathToWork(fresh);
+  const bath = bathToWork(fresh, setting.heat.celsius);
   for (const load of mix) {
     if (workOn(bath, untopped, load) !== undefined) return undefined;
-    const filled = refill(bath, { toVolumeL: fresh.volumeL, dyePerL });
-    bath.volumeL = filled.volumeL;
-    bath.dye = filled.dye;
+    const pouredL = Math.max(0, fresh.volumeL - bath.volumeL);
+    bath.dye += pouredL * dyePerL;
+    pourTopUp(setting.heat, bath, { volumeL: pouredL, celsius: setting.topUpCelsius });
     see?.(bath);
   }
   return bath.dye - fresh.dye;
@@ -76,14 +71,14 @@ export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): Ste
   const { takesRoom } = dyeKinds[dye.dilution.kind];
   const loads: SteadyPour[] = [];
   const gained = repeatOnce(setting, mix, found, (bath) => {
-    const hotL = bath.draggedOutL + bath.evaporatedL;
+    const hotL = bath.draggedOutL + bath.loadEvaporatedL;
     const coldMl = 1000 * hotL * coldPerHot;
     loads.push({
       hotL,
       coldMl,
       dye: hotL * found,
       waterMl: takesRoom ? Math.max(0, coldMl - hotL * found) : coldMl,
-      dipSeconds: bath.seconds,
+      dipSeconds: bath.dipSeconds,
       strengthBefore: bath.strengthBefore,
       strengthAfter: strengthOf(bath, fresh),
     });

@@ -2,7 +2,7 @@ import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import { slowing } from "../../uptake/law/slowing.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import type { TrialAdvice } from "../plan-model.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathRun } from "../run/bath-run.js";
 
 /**
  * The first load whose time may leave its window for what is not known of the strength exponent (1 to 2), and that has
@@ -22,5 +22,5 @@ export function trialAdvice(
     const fresh = [1, 2].map((p) => (plan.freshSeconds * now) / strength ** -p);
     return fresh.some((t) => t < freshWindow[0] || (freshWindow[1] !== null && t > freshWindow[1]));
   });
-  return worth < 0 ? null : { load: worth + 1, seconds: loads[worth]!.result.seconds };
+  return worth < 0 ? null : { load: worth + 1, seconds: loads[worth]!.result.dipSeconds };
 }

@@ -1,30 +1,29 @@
+import { topUpRecords } from "../../bath/load/top-up-rules.js";
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import { largest } from "../../maths/extent.js";
 import type { Batch, Bath, Order } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
-import { checkedLoadSize, type LoadLimit, type LoadSize, nextLoad, partsToStart } from "./load-size.js";
+import { checkedLoadSize, type LoadSize, nextLoad, partsToStart } from "../../bath/load/load-size.js";
+import type { LoadWork } from "../../bath/load/work-load.js";
 
-/** Parts of one order that go into one bath together. */
-export interface LoadPlan {
+/** Parts of one order that one bath dyes one after the other; how many at a time follows from its liquor then. */
+export interface Portion extends LoadWork {
   readonly order: Order;
-  readonly parts: number;
-  readonly areaDm2: number;
-  readonly depth: number;
-  /** The time that gives the depth in a fresh bath at the temperature that the dye was measured at. */
-  readonly freshSeconds: number;
-  readonly boundBy: LoadLimit;
+  readonly part: Order["part"];
   /** Of parts that missed their shade, and are dipped a second time. */
   readonly again: boolean;
 }
 
-/** Every bath's loads in the order of work, and parts started per order (by `order.index`). */
+/** Every bath's portions in the order of work, and parts started per order (by `order.index`). */
 export interface Assignment {
-  readonly loads: ReadonlyMap<Bath, readonly LoadPlan[]>;
+  readonly portions: ReadonlyMap<Bath, readonly Portion[]>;
   readonly started: readonly number[];
   readonly faults: readonly Fault[];
 }
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
 /** Loads of all orders together beyond which a plan is refused: it would be years of work. */
 export const mostLoads = 20_000;
@@ -39,7 +38,7 @@ export function assignLoads(
   aimOf: (order: Order) => { readonly depth: number; readonly freshSeconds: number },
 ): Assignment {
   const depthOf = (order: Order): number => aimOf(order).depth;
-  const loads = new Map<Bath, LoadPlan[]>(mapped(batch.baths, (bath) => [bath, []]));
+  const portions = new Map<Bath, Writable<Portion>[]>(mapped(batch.baths, (bath) => [bath, []]));
   const dyed = new Map<Bath, number>(
     mapped(batch.baths, (bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
   );
@@ -61,9 +60,11 @@ export function assignLoads(
         use(next.bath) < use(least.bath) ? next : least,
       );
       const parts = nextLoad(left, size.parts);
-      const areaDm2 = parts * order.part.areaDm2;
-      loads.get(bath)!.push({ order, parts, areaDm2, depth, freshSeconds, boundBy: size.boundBy, again });
-      dyed.set(bath, (dyed.get(bath) ?? 0) + areaDm2);
+      const own = portions.get(bath)!;
+      const last = own.at(-1);
+      if (last !== undefined && last.order === order && last.again === again) last.parts += parts;
+      else own.push({ order, part: order.part, parts, depth, freshSeconds, again });
+      dyed.set(bath, (dyed.get(bath) ?? 0) + parts * order.part.areaDm2);
       left -= parts;
     }
   };
@@ -71,7 +72,7 @@ export function assignLoads(
   for (const order of sorted) {
     const sizes = mapped(
       batch.baths.filter((bath) => bath.dye === order.shade.dye),
-      (bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling) }),
+      (bath) => ({ bath, size: checkedLoadSize(order.part, bath.tank, batch.handling, startVolumeL(bath)) }),
     );
     const fitting = sizes.flatMap(({ bath, size }) => (size.ok ? [{ bath, size: size.value }] : []));
     if (fitting.length === 0) {
@@ -87,8 +88,14 @@ export function assignLoads(
     spread(order, again, true, fitting);
   }
   if (count > mostLoads) faults.push(tooManyLoads(works));
-  return { loads, started, faults };
+  return { portions, started, faults };
 }
+
+/** Liquor that the first load finds: a bath that is topped up is filled before it is heated. */
+const startVolumeL = ({ start, tank, topUp }: Bath): number =>
+  start.kind === "fresh" || (topUpRecords[topUp].keepsLevel && start.volumeL < tank.volumeL)
+    ? tank.volumeL
+    : start.volumeL;
 
 /** Parts of an order to dip, and the baths that can take them. */
 interface Work {

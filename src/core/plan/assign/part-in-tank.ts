@@ -1,6 +1,6 @@
 import type { Handling, Part, Tank } from "../../model/batch.js";
 import type { RestsOn } from "../../model/rests-on.js";
-import { type LoadLimit, loadSize } from "./load-size.js";
+import { type LoadLimit, loadSize } from "../../bath/load/load-size.js";
 
 /** What one kind of part means for a tank. */
 export interface PartInTank {
@@ -20,12 +20,13 @@ export interface PartInTank {
  * partInTank({ massG: 6, volumeCm3: 6, areaDm2: 0.4 }, { name: "six", volumeL: 6, capacityL: 7.2 }, { freeboard: 0.05, liquorRatioLPerKg: 20, dragOutMlPerDm2: 0.8, dragOutAssumed: true }).carriedOutMl // => 0.32
  */
 export function partInTank(
-  part: Pick<Part, "massG" | "volumeCm3" | "areaDm2">,
-  tank: Pick<Tank, "name" | "volumeL" | "capacityL">,
+  part: Pick<Part, "massG" | "volumeCm3" | "areaDm2" | "boxMm" | "dragOutMlPerDm2">,
+  tank: Pick<Tank, "name" | "volumeL" | "capacityL" | "leastL">,
   handling: Pick<Handling, "freeboard" | "liquorRatioLPerKg" | "dragOutMlPerDm2" | "dragOutAssumed">,
 ): PartInTank {
   const { parts, boundBy } = loadSize(part, tank, handling);
-  const { dragOutMlPerDm2, dragOutAssumed } = handling;
+  const dragOutMlPerDm2 = part.dragOutMlPerDm2 ?? handling.dragOutMlPerDm2;
+  const dragOutAssumed = part.dragOutMlPerDm2 === undefined && handling.dragOutAssumed;
   return {
     tank: tank.name,
     partsPerLoad: parts,

@@ -8,7 +8,7 @@ import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { assumedRateText, type DyeModel } from "../../uptake/shade/dye-model.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathRun } from "../run/bath-run.js";
 
 /** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
 function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {

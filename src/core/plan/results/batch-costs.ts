@@ -1,4 +1,4 @@
-import { dryingKwh, heldW, kwhOf } from "../../bath/heat/power.js";
+import { dryingKwh } from "../../bath/heat/power.js";
 import type { BathLife } from "../../bath/life/bath-life.js";
 import { allocate, sheetOf } from "../../cost/allocate.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
@@ -14,7 +14,7 @@ import { restsOnAny } from "../../model/rests-on.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import type { Timeline } from "../day/timeline.js";
 import { bathUse } from "../run/bath-use.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathRun } from "../run/bath-run.js";
 import { costedOrder, overLimit } from "./costed-order.js";
 
 /** What costs follow from: the worked baths, one life each (absent for dumped ones), and the day. */
@@ -77,20 +77,11 @@ export function batchCosts(
   });
 }
 
-/** Heating up, holding, agitation and drying. */
+/** Heaters, agitation and drying. */
 function kwhOfDay({ dryers }: Batch, runs: readonly BathRun[], day: Timeline): number {
   const dryer = dryers[0];
   return (
-    runs.reduce((sum, run) => sum + (run.heating.kWh ?? 0) + workingKwh(run), 0) +
+    runs.reduce((sum, { energy }) => sum + energy.heaterKwh + energy.agitationKwh, 0) +
     (dryer ? dryingKwh(dryer, day.dryerRuns) : 0)
-  );
-}
-
-/** Holding and agitation over the loads of a bath. */
-function workingKwh({ bath, heating, loads }: BathRun): number {
-  const holdingW = heldW(bath.tank, heating.holdingW);
-  return loads.reduce(
-    (sum, { result }) => sum + kwhOf(holdingW * result.cycleSeconds + bath.tank.agitationW * result.seconds),
-    0,
   );
 }

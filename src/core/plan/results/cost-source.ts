@@ -15,7 +15,7 @@ export function costSource(batch: Batch, shared?: SharedWork): Outcome<CostSourc
     loads: mapped(loads, ({ plan, result }) => ({
       order: plan.order.index + 1,
       parts: plan.parts,
-      dipSeconds: result.seconds,
+      dipSeconds: result.dipSeconds,
       cycleSeconds: result.cycleSeconds,
       strengthBefore: result.strengthBefore,
     })),

@@ -1,37 +1,35 @@
+import { rinsesEnough } from "../../bath/rinse/enough-rinses.js";
 import { mapped } from "../../mapped.js";
+import type { Batch } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
 import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
-import { dipSlope, dipWindow } from "../../uptake/shade/dip-window.js";
-import { type BathAdvice, noAdvice } from "../advice/bath-advice.js";
 import { trialAdvice } from "../advice/trial-advice.js";
-import type { PlanBath, PlanDyeBalance, PlanLoad } from "../plan-model.js";
+import type { PlanBath, PlanLoad, PlanRinse } from "../plan-model.js";
 import type { BathLives } from "../run/bath-lives.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathRun } from "../run/bath-run.js";
+import { loadSlope, loadWindow } from "../run/load-window.js";
+import { rinsedLoads, runRinsing } from "../run/run-rinsing.js";
+import { carryOver } from "./carry-over.js";
+import { dyeBalance } from "./dye-balance.js";
 
-function balance(run: BathRun, restsOnAssumed: PlanDyeBalance["restsOnAssumed"]): PlanDyeBalance {
-  const sum = (of: (result: BathRun["loads"][number]["result"]) => number): number =>
-    run.loads.reduce((total, { result }) => total + of(result), 0);
+function rinseOf(batch: Batch, run: BathRun, restsOnAssumed: PlanRinse["restsOnAssumed"]): PlanRinse {
+  const { rinses, rinseEvery, rinseWaterL } = batch.handling;
+  const { litres, looseShare, dyeToWaste } = runRinsing(batch, run);
   return {
-    ...dyeFigures(run.bath.dye.dilution.kind, {
-      start: run.start.dye,
-      added: sum((result) => result.topUp?.dye ?? 0),
-      takenUp: sum((result) => result.takenUp),
-      draggedOut: sum((result) => result.draggedOut),
-      left: run.end.dye,
-    }),
+    rinses,
+    every: rinseEvery,
+    litres,
+    looseShare,
+    rinsesEnough: rinsesEnough(rinsedLoads(run), { waterL: rinseWaterL, every: rinseEvery }) ?? null,
+    ...dyeFigures(run.bath.dye.dilution.kind, { rinsed: dyeToWaste }),
     restsOnAssumed,
   };
 }
 
 /** One bath as the run sheet prints it. */
-export function planBath(
-  run: BathRun,
-  lives: BathLives,
-  aims: readonly ShadeAim[],
-  { heat, ...advice }: BathAdvice = noAdvice,
-): PlanBath {
+export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
   const { bath, setting } = run;
   const restsOnAssumed = bathRestsOn(bath.dye, setting.handling);
   const { dye, start } = bath;
@@ -55,7 +53,12 @@ export function planBath(
       volumeColdL: made.volumeColdL,
       waterMl: poured ? made.waterMl : 0,
     },
-    heating: { ...run.heating, ...heat },
+    startTopUp: run.startTopUp && {
+      ...amount(run.startTopUp.dye),
+      waterMl: run.startTopUp.waterMl,
+      celsius: setting.topUpCelsius,
+    },
+    heating: run.heating,
     loads: mapped(run.loads, ({ plan, result }, i): PlanLoad => {
       const aim = aims[plan.order.index]!;
       return {
@@ -70,11 +73,14 @@ export function planBath(
         areaDm2: plan.areaDm2,
         depth: plan.depth,
         reachable: aim.reachable,
-        dipSeconds: result.seconds,
+        dipSeconds: result.dipSeconds,
+        waitSeconds: result.waitSeconds,
         cycleSeconds: result.cycleSeconds,
-        windowSeconds: dipWindow(setting.timer, aim, result.strengthDuring),
+        celsiusBefore: result.celsiusBefore,
+        celsiusAfter: result.celsiusAfter,
+        windowSeconds: loadWindow(run, aim, result),
         deltaE00: aim.deltaE00,
-        slopePerSecond: dipSlope(setting.timer, aim, result.strengthDuring),
+        slopePerSecond: loadSlope(run, aim, result),
         lab: aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,
@@ -85,11 +91,12 @@ export function planBath(
         restsOnAssumed,
       };
     }),
-    dyeBalance: balance(run, restsOnAssumed),
+    rinse: rinseOf(batch, run, restsOnAssumed),
+    coolMinutes: run.coolMinutes,
+    carryOver: carryOver(run, batch.date),
+    dyeBalance: dyeBalance(run, restsOnAssumed),
+    energyBalance: run.energy,
     life: lives.all.find((life) => life.rule === bath.topUp)!,
-    lives: lives.all,
-    cheapestRule: lives.cheapestRule,
-    ...advice,
     trialAdvice: trialAdvice(run, aims),
     notes: dye.notes ?? null,
   };

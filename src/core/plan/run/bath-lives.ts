@@ -1,14 +1,16 @@
-import { type BathLife, bathLife, type LifeLoad } from "../../bath/life/bath-life.js";
+import { type BathLife, bathLife } from "../../bath/life/bath-life.js";
 import { dyeFate } from "../../bath/life/dye-fate.js";
+import type { BathSetting } from "../../bath/load/bath-setting.js";
 import { topUpRules } from "../../bath/load/top-up-rules.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
+import { defaults } from "../../model/defaults.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dyeFigures } from "../../quantity/dye/dye-figures.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { PlanLife } from "../plan-model.js";
-import type { BathRun } from "./run-bath.js";
+import type { BathRun } from "./bath-run.js";
 
 /** A bath's lives under the rules asked for; `own` is the one under the bath's own rule. */
 export interface BathLives {
@@ -17,21 +19,10 @@ export interface BathLives {
   readonly cheapestRule: TopUpRule | null;
 }
 
-/** The loads of a bath as the work that its life repeats. */
-export const mixOf = (run: BathRun): readonly LifeLoad[] =>
-  mapped(run.loads, ({ plan }) => ({
-    areaDm2: plan.areaDm2,
-    depth: plan.depth,
-    freshSeconds: plan.freshSeconds,
-    parts: plan.parts,
-    massG: plan.parts * plan.order.part.massG,
-  }));
-
 /** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
 export function bathLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
   const { bath, setting } = run;
   const { dye } = bath;
-  const mix = mixOf(run);
   const age = {
     ...(rules.length === 1 ? { tracePoints: 0 } : {}),
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
@@ -39,22 +30,56 @@ export function bathLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[
   };
   // A trial corrects the bath as it is today; a life is that of a fresh one.
   const timer = dipTimer(run.untried, dye.celsius, madeUpStrength(dye));
-  const lives = mapped(rules, (rule) => bathLife({ ...setting, timer, rule }, mix, age));
+  const lifeUnder = (one: BathSetting): BathLife => bathLife({ ...one, timer }, run.portions, age);
+  const lives = mapped(rules, (rule) => lifeUnder({ ...setting, rule }));
   const all = mapped(lives, (life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
-  const priced = all.filter((life) => life.costPerPart !== null);
-  const cheapest =
-    rules.length > 1 && priced.length > 0
-      ? priced.reduce((least, life) => (life.costPerPart! < least.costPerPart! ? life : least))
-      : undefined;
   return {
     own: lives[rules.indexOf(setting.rule)]!,
     all,
-    cheapestRule: cheapest?.rule ?? null,
+    cheapestRule: rules.length > 1 ? surelyCheapest(batch, run, rules, lifeUnder) : null,
   };
 }
 
+/** Costs that differ by less than this share are equal: nobody prices closer. Common practice, no source. */
+const samePrice = 0.01;
+
 /**
- * Labour counted is that of the dips alone, which last longer in a weaker bath. Setting up and cleaning come with
+ * The rule that costs least per part, wherever in their 95 % ranges the assumed uptake and drag-out lie; null where that
+ * depends on them, or the next one is within 1 %.
+ */
+function surelyCheapest(
+  batch: Batch,
+  run: BathRun,
+  rules: readonly TopUpRule[],
+  lifeUnder: (setting: BathSetting) => BathLife,
+): TopUpRule | null {
+  const { dye, tank } = run.bath;
+  const { handling } = batch;
+  const ends = (assumed: boolean, { factor }: { readonly factor: number }): number[] =>
+    assumed ? [1, 1 / factor, factor] : [1];
+  let cheapest: TopUpRule | null = null;
+  for (const u of ends(dye.uptakeAssumed, defaults.dye.uptakeMlPerDm2))
+    for (const d of ends(handling.dragOutAssumed, defaults.handling.dragOutMlPerDm2)) {
+      const drawn: BathSetting = {
+        ...run.setting,
+        dye: { ...run.setting.dye, uptakePerDm2: u * dye.uptakePerDm2 },
+        handling: { ...handling, dragOutMlPerDm2: d * handling.dragOutMlPerDm2 },
+      };
+      const costs = mapped(rules, (rule) => {
+        const life = lifeUnder({ ...drawn, rule });
+        return { rule, cost: planLife(batch, tank.volumeL, dye, life, run.freshWaterMl).costPerPart };
+      });
+      if (costs.some(({ cost }) => cost === null)) return null;
+      const [least, next] = costs.sort((a, b) => a.cost! - b.cost!);
+      if (next !== undefined && least!.cost! > next.cost! * (1 - samePrice)) return null;
+      if (cheapest !== null && cheapest !== least!.rule) return null;
+      cheapest = least!.rule;
+    }
+  return cheapest;
+}
+
+/**
+ * Labour counted is that of dips and waits alone, which last longer in a weaker bath and after a cold top-up. Setting up and cleaning come with
  * every batch whatever the rule; the work of mixing and topping up is not known.
  */
 function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
@@ -68,7 +93,10 @@ function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, fresh
       : (dye.price * life.dyeUsed) / 1000 +
         ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
         (rates.disposalPerL ?? 0) * volumeL;
-  const dipLabour = rates.labourPerHour === undefined ? null : (rates.labourPerHour * life.dipSeconds) / 3600;
+  const dipLabour =
+    rates.labourPerHour === undefined
+      ? null
+      : (rates.labourPerHour * (life.dipSeconds + life.waitSeconds)) / 3600;
   const cost = bathCost === null ? null : bathCost + (dipLabour ?? 0);
   const share = (amount: number | null): number | null => (amount === null ? null : per(amount, life.parts));
   const common = {

@@ -3,7 +3,9 @@ import type { ColourUse } from "../../cost/price/colour-costs.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Batch } from "../../model/batch.js";
-import type { BathRun } from "./run-bath.js";
+import { handsOnWait } from "../../bath/load/hands-on-wait.js";
+import { runRinsing } from "./run-rinsing.js";
+import type { BathRun } from "./bath-run.js";
 
 function keptLife(life: BathLife | undefined): BathLife {
   if (life === undefined) throw new Error("the life of a kept bath was not worked");
@@ -12,7 +14,7 @@ function keptLife(life: BathLife | undefined): BathLife {
 
 /** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
 export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
-  const { bath, setting, heating, loads, end, freshWaterMl } = run;
+  const { bath, setting, heating, loads, end, freshWaterMl, startTopUp, energy } = run;
   return {
     batch,
     tank: bath.tank,
@@ -21,15 +23,20 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     loads: mapped(loads, ({ plan, result }) => ({
       order: plan.order.index,
       areaDm2: plan.areaDm2,
-      seconds: result.seconds,
+      dipSeconds: result.dipSeconds,
       cycleSeconds: result.cycleSeconds,
+      handsOnWaitSeconds: handsOnWait(result.waitSeconds),
       dye: result.takenUp + result.draggedOut,
     })),
-    heatingMinutes: heating.minutes ?? undefined,
-    holdingW: heating.holdingW,
+    heatingKwh: heating.kWh ?? 0,
+    workingKwh: energy.heaterKwh - (heating.kWh ?? 0),
+    hotSeconds:
+      60 * (heating.minutes ?? 0) +
+      exactSumOf(loads, ({ result }) => result.waitSeconds + result.cycleSeconds),
+    rinseLitres: runRinsing(batch, run).litres,
     makeUpWaterMl: freshWaterMl,
-    topUpWaterMl: exactSumOf(loads, ({ result }) => result.topUp?.waterMl ?? 0),
-    topUpDye: exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
+    topUpWaterMl: (startTopUp?.waterMl ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.waterMl ?? 0),
+    topUpDye: (startTopUp?.dye ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
     life: bath.after === "keep" ? keptLife(life) : undefined,

@@ -5,11 +5,10 @@ import { done, type Fault, isError, type Outcome, warning } from "../../fault.js
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
-import { dipWindow } from "../../uptake/shade/dip-window.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
 import { findAims } from "../assign/find-aims.js";
-import { type Timeline, timeline } from "../day/timeline.js";
+import { type BathOnTheDay, type Timeline, timeline } from "../day/timeline.js";
 import { assumptionsOf } from "../results/assumptions.js";
 import { batchCosts } from "../results/batch-costs.js";
 import { aimFaults } from "../warnings/aim-faults.js";
@@ -18,7 +17,9 @@ import { implausible } from "../warnings/plausible.js";
 import { stockFaults } from "../warnings/stock-faults.js";
 import { unknownRepeats } from "../warnings/unknown-repeat.js";
 import { type BathLives, bathLives } from "./bath-lives.js";
-import { type BathRun, runBath } from "./run-bath.js";
+import type { BathRun } from "./bath-run.js";
+import { type BathWorker, bathWorker } from "./bath-worker.js";
+import { loadWindow } from "./load-window.js";
 import { SharedWork } from "./shared-work.js";
 
 /**
@@ -57,12 +58,20 @@ export function workBatch(
   const aimed = findAims(batch, shared.dyes);
   if (!aimed.ok) return aimed;
   const assigned: Assigned = { ...aimed.value, assignment: loadsOf(batch, aimed.value.aims) };
-  const runs = runBaths(batch, assigned, shared.heats);
-  const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
-  const faults = [
+  const workers = workersOf(batch, assigned, shared.heats);
+  const startFaults = workers.flatMap((worker) => worker.startFaults);
+  const before = [
     ...aimed.faults,
     ...assigned.assignment.faults,
     ...idleBaths(batch, assigned.assignment),
+    ...startFaults,
+  ];
+  if (before.some(isError)) return { ok: false, faults: before };
+  const day = timeline(mapped(workers, onTheDay), batch);
+  const runs = mapped(workers, (worker) => worker.run());
+  const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
+  const faults = [
+    ...before,
     ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, assigned)]),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
@@ -71,7 +80,6 @@ export function workBatch(
   ];
   if (faults.some(isError)) return { ok: false, faults };
   const lives = livesOf(batch, runs, which);
-  const day = dayOf(batch, runs);
   const costed = batchCosts(batch, {
     runs,
     lives: mapped(lives, (life) => life?.own),
@@ -92,15 +100,43 @@ export function workBatch(
 const loadsOf = (batch: Batch, aims: readonly ShadeAim[]): Assignment =>
   assignLoads(batch, (order) => aims[order.index]!);
 
-const isIdle = ({ loads }: Assignment, bath: Batch["baths"][number]): boolean =>
-  loads.get(bath)!.length === 0;
+const isIdle = ({ portions }: Assignment, bath: Batch["baths"][number]): boolean =>
+  portions.get(bath)!.length === 0;
 
-/** Every bath that has loads, worked through them. */
-const runBaths = (batch: Batch, { models, assignment }: Assigned, heats: TankHeats): BathRun[] =>
+/** Every bath that has something to dye, filled and heated. */
+const workersOf = (batch: Batch, { models, assignment }: Assigned, heats: TankHeats): BathWorker[] =>
   mapped(
     batch.baths.filter((bath) => !isIdle(assignment, bath)),
-    (bath) => runBath(bath, batch, models.get(bath.dye)!, assignment.loads.get(bath)!, heats),
+    (bath) => bathWorker(batch, bath, models.get(bath.dye)!, assignment.portions.get(bath)!, heats),
   );
+
+const inMinutes = (seconds: number | undefined): number | undefined =>
+  seconds === undefined ? undefined : seconds / 60;
+
+/** A bath as the clock sees it. */
+function onTheDay(worker: BathWorker): BathOnTheDay {
+  let load = 0;
+  return {
+    tank: worker.bath.tank.name,
+    bath: worker.bath.index,
+    heatingMinutes: worker.heatingMinutes,
+    nextWaitMinutes: () => inMinutes(worker.nextWaitSeconds()),
+    pass: (minutes) => worker.pass(60 * minutes),
+    work: () => {
+      const worked = worker.work();
+      if (worked === undefined) return undefined;
+      const { plan, result } = worked;
+      load += 1;
+      return {
+        load,
+        parts: plan.parts,
+        waitMinutes: result.waitSeconds / 60,
+        minutes: result.cycleSeconds / 60,
+      };
+    },
+    cool: () => worker.cool() ?? 0,
+  };
+}
 
 /** Baths without loads, unless loads are missing because of an error. */
 const idleBaths = (batch: Batch, assignment: Assignment): Fault[] =>
@@ -124,7 +160,7 @@ const timeFaults = (batch: Batch, run: BathRun, { models, aims }: Assigned): Fau
     mapped(run.loads, ({ plan, result }) => ({
       plan,
       result,
-      window: dipWindow(run.setting.timer, aims[plan.order.index]!, result.strengthDuring),
+      window: loadWindow(run, aims[plan.order.index]!, result),
       freshSeconds: run.setting.timer(plan.freshSeconds, 1),
     })),
   );
@@ -134,18 +170,4 @@ const livesOf = (batch: Batch, runs: readonly BathRun[], which: WhichLives): (Ba
     which === "kept" && run.bath.after === "dump"
       ? undefined
       : bathLives(batch, run, which === "all" ? topUpRules : [run.bath.topUp]),
-  );
-
-const dayOf = (batch: Batch, runs: readonly BathRun[]): Timeline =>
-  timeline(
-    mapped(runs, (run) => ({
-      bath: run.bath,
-      heatingMinutes: run.heating.minutes ?? undefined,
-      loads: mapped(run.loads, ({ plan, result }, i) => ({
-        load: i + 1,
-        parts: plan.parts,
-        minutes: result.cycleSeconds / 60,
-      })),
-    })),
-    batch,
   );

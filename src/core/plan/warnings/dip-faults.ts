@@ -1,5 +1,4 @@
 import { toKeepStrength, topUpRecords } from "../../bath/load/top-up-rules.js";
-import type { LoadResult } from "../../bath/load/work-load.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Bath, Dilution, Handling } from "../../model/batch.js";
 import { atStrength, dilutionInShort } from "../../quantity/dye/dilution.js";
@@ -7,31 +6,28 @@ import { duration } from "../../quantity/text/duration.js";
 import { madeUpStrength, measuredDilution } from "../../uptake/law/measured-at.js";
 import type { UptakeModel } from "../../uptake/law/uptake-model.js";
 import { bringTo } from "../../uptake/shade/slower-dip.js";
-import type { LoadPlan } from "../assign/assign.js";
+import type { LoadPlan, LoadResult } from "../run/bath-run.js";
 
-/** The weakest bath and the coolest [°C] that are worth a try. Common practice, no source. */
+/** The weakest bath that is worth a try. Common practice, no source. */
 const weakest = 0.02;
-const coolestCelsius = 30;
 
 /** A dip under this may be slowed to widen its window. */
 const quickSeconds = 60;
 
-/** What dilution, and what temperature, would bring a quick dip to a minute. */
+/**
+ * What dilution would bring a quick dip to a minute. A cooler bath would too, but the dye then goes in less evenly and does
+ * not hold as well.
+ */
 function slowerDip(
   model: UptakeModel,
   dilution: Dilution,
   freshSeconds: number,
   dip: { strength: number; celsius: number },
 ): string {
-  const out = bringTo(model, freshSeconds, dip);
-  const ways: string[] = [];
-  if (out.strength !== undefined && out.strength < dip.strength && out.strength > weakest)
-    ways.push(`dilute to ${dilutionInShort(atStrength(dilution, out.strength))}`);
-  if (out.celsius !== undefined && out.celsius > coolestCelsius && out.celsius < dip.celsius)
-    ways.push(`work at ${out.celsius.toFixed(0)} °C`);
-  return ways.length === 0
-    ? "dilute the bath or work cooler"
-    : `for a dip of ${duration(out.seconds)}, ${ways.join(" or ")}`;
+  const { seconds, strength } = bringTo(model, freshSeconds, dip);
+  return strength !== undefined && strength < dip.strength && strength > weakest
+    ? `for a dip of ${duration(seconds)}, dilute to ${dilutionInShort(atStrength(dilution, strength))}`
+    : "dilute the bath";
 }
 
 /** A bath whose dips take so many times as long as in a fresh one is nearly spent. Common practice, no source. */
@@ -66,13 +62,13 @@ export function dipFaults(
     const { shade } = plan.order;
     // Once a shade: its other loads are alike.
     if (told.has(shade.name)) continue;
-    if (result.seconds < handling.shortestSeconds - 1e-9) {
+    if (result.dipSeconds < handling.shortestSeconds - 1e-9) {
       told.add(shade.name);
       faults.push(
         warning(
           "dip-too-short",
           path,
-          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${duration(result.seconds)}, under the shortest dip of ${duration(handling.shortestSeconds)}`,
+          `load ${i + 1} of ${where} (shade "${shade.name}") needs ${duration(result.dipSeconds)}, under the shortest dip of ${duration(handling.shortestSeconds)}`,
           slower(load),
         ),
       );
@@ -83,29 +79,29 @@ export function dipFaults(
           "window-too-narrow",
           path,
           `load ${i + 1} of ${where} (shade "${shade.name}") stays within tolerance for ${width(load).toFixed(1)} s only, and a dip is timed to ±${handling.timingSeconds} s`,
-          result.seconds < quickSeconds ? slower(load) : "allow a wider tolerance, or time the dip better",
+          result.dipSeconds < quickSeconds ? slower(load) : "allow a wider tolerance, or time the dip better",
         ),
       );
     }
   }
-  const long = loads.findIndex(({ result }) => result.seconds > handling.longestSeconds);
+  const long = loads.findIndex(({ result }) => result.dipSeconds > handling.longestSeconds);
   if (long >= 0)
     faults.push(
       warning(
         "dip-too-long",
         path,
-        `from load ${long + 1} on ${where} needs ${duration(loads[long]!.result.seconds)} or more, over the longest dip of ${duration(handling.longestSeconds)}`,
+        `from load ${long + 1} on ${where} needs ${duration(loads[long]!.result.dipSeconds)} or more, over the longest dip of ${duration(handling.longestSeconds)}`,
         "strengthen the bath or make it up fresh",
       ),
     );
-  const worn = loads.findIndex(({ result, freshSeconds }) => result.seconds > wornFactor * freshSeconds);
+  const worn = loads.findIndex(({ result, freshSeconds }) => result.dipSeconds > wornFactor * freshSeconds);
   if (worn >= 0 && long < 0) {
     const { result, freshSeconds } = loads[worn]!;
     faults.push(
       warning(
         "bath-nearly-spent",
         path,
-        `load ${worn + 1} of ${where} takes ${duration(result.seconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds)} in a fresh bath: the bath is nearly spent`,
+        `load ${worn + 1} of ${where} takes ${duration(result.dipSeconds)} at ${(100 * result.strengthDuring).toFixed(0)} % strength, against ${duration(freshSeconds)} in a fresh bath: the bath is nearly spent`,
         topUpRecords[bath.topUp].keepsStrength
           ? "make it up fresh next time"
           : `write ${toKeepStrength} to bring it back, or make it up fresh next time`,

@@ -1,9 +1,10 @@
 import { type Fault, warning } from "../../fault.js";
 import type { Batch } from "../../model/batch.js";
 import { dyeInWords } from "../../quantity/dye/dye-figures.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathRun } from "../run/bath-run.js";
 
 const addedDye = (run: BathRun): number =>
+  (run.startTopUp?.dye ?? 0) +
   run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
 /** Dyes of which the batch needs more than is on the shelf. */

@@ -17,7 +17,8 @@ type DyeFigure =
   | "left"
   | "perPart"
   | "perDm2"
-  | "used";
+  | "used"
+  | "rinsed";
 
 /**
  * Everything specific to a kind of dye. Its figure is the one number of its dilution: a volume fraction, or grams per
@@ -69,6 +70,7 @@ export const dyeKinds = {
       perPart: "concentrateMlPerPart",
       perDm2: "concentrateMlPerDm2",
       used: "dyeUsedMl",
+      rinsed: "dyeMl",
     },
     decimals: 0,
     tableDecimals: 1,
@@ -103,6 +105,7 @@ export const dyeKinds = {
       perPart: "powderGPerPart",
       perDm2: "powderGPerDm2",
       used: "dyeUsedG",
+      rinsed: "dyeG",
     },
     decimals: 1,
     tableDecimals: 2,

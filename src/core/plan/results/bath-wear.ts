@@ -8,35 +8,42 @@ import type { Batch } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
 import { dyeFigures } from "../../quantity/dye/dye-figures.js";
-import type { PlanBath, PlanHeating, PlanLongerDrain, PlanSteadyTopUp } from "../plan-model.js";
-import { type BathLives, mixOf } from "../run/bath-lives.js";
-import type { BathRun } from "../run/run-bath.js";
+import type { BathLives } from "../run/bath-lives.js";
+import type { BathRun } from "../run/bath-run.js";
+import type { BathWear, LongerDrain, SteadyTopUpFigures, WearHeat } from "../wear-model.js";
+import { dyeBalance } from "./dye-balance.js";
 
-/** What a plan says of a bath beyond what it must do: how it could be done otherwise. */
-export interface BathAdvice extends Pick<PlanBath, "dyeFate" | "steadyTopUp" | "longerDrain"> {
-  readonly heat: Pick<PlanHeating, "warmUp" | "lidOff" | "lidOn" | "otherCovers">;
-}
-
-export const noAdvice: BathAdvice = { heat: {}, dyeFate: null, steadyTopUp: null, longerDrain: null };
-
-export function bathAdvice(batch: Batch, run: BathRun, lives: BathLives): BathAdvice {
+/** How one bath wears. */
+export function bathWear(batch: Batch, run: BathRun, lives: BathLives): BathWear {
   const { loads, end, bath } = run;
+  const restsOnAssumed = bathRestsOn(bath.dye, batch.handling);
   return {
-    heat: heatAdvice(batch, run),
+    bath: bath.index,
+    tank: bath.tank.name,
+    dye: bath.dye.name,
+    celsius: bath.dye.celsius,
+    topUpRule: bath.topUp,
+    after: bath.after,
+    heating: run.heating,
+    energyBalance: run.energy,
+    dyeBalance: dyeBalance(run, restsOnAssumed),
+    lives: lives.all,
+    cheapestRule: lives.cheapestRule,
     dyeFate: {
       ...dyeFate({
         takenUp: exactSumOf(loads, ({ result }) => result.takenUp),
         draggedOut: exactSumOf(loads, ({ result }) => result.draggedOut),
         left: end.dye,
       }),
-      restsOnAssumed: bathRestsOn(bath.dye, batch.handling),
+      restsOnAssumed,
     },
     steadyTopUp: steadyOf(batch, run),
     longerDrain: drainOf(batch, run, lives),
+    heat: heatOf(batch, run),
   };
 }
 
-function heatAdvice(batch: Batch, { bath }: BathRun): BathAdvice["heat"] {
+function heatOf(batch: Batch, { bath }: BathRun): WearHeat {
   const { warmUp, now, variants } = heatReport(bath.tank, bath.dye.celsius, batch.room);
   const holding = ({ dipping, covered }: HeatVariant) => ({ lidOff: dipping, lidOn: covered });
   return {
@@ -54,9 +61,9 @@ function heatAdvice(batch: Batch, { bath }: BathRun): BathAdvice["heat"] {
   };
 }
 
-function steadyOf(batch: Batch, run: BathRun): PlanSteadyTopUp | null {
+function steadyOf(batch: Batch, run: BathRun): SteadyTopUpFigures | null {
   const { dye } = run.bath;
-  const found = steadyTopUp(run.setting, mixOf(run));
+  const found = steadyTopUp(run.setting, mapped(run.loads, ({ plan }) => plan));
   if (found === undefined) return null;
   const { strength, dilution } = found;
   const common = {
@@ -76,14 +83,21 @@ function steadyOf(batch: Batch, run: BathRun): PlanSteadyTopUp | null {
 const longerBySeconds = 10;
 
 /**
+ * Colour goes on deepening while a part drips, so that a changed drain voids the swatches; under this dip it is not worth
+ * that [s]. Common practice, no source.
+ */
+const drainMattersUnder = 60;
+
+/**
  * Parts are taken to hang as square plates of their area, sqrt(A/2) high, which decides only the lower end of the
  * estimate. Common practice, no source.
  */
-function drainOf(batch: Batch, run: BathRun, { own }: BathLives): PlanLongerDrain | null {
+function drainOf(batch: Batch, run: BathRun, { own }: BathLives): LongerDrain | null {
   const { rates, handling } = batch;
   const { dye } = run.bath;
   const fromSeconds = handling.drainSeconds;
   const toSeconds = Math.min(drainEndSeconds, fromSeconds + longerBySeconds);
+  if (run.loads.some(({ result }) => result.dipSeconds < drainMattersUnder)) return null;
   if (toSeconds <= fromSeconds || own.loads === 0 || handling.dragOutMlPerDm2 === 0) return null;
   const heightDm = Math.sqrt(
     exactSumOf(run.loads, ({ plan }) => plan.areaDm2) / exactSumOf(run.loads, ({ plan }) => plan.parts) / 2,

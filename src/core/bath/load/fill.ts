@@ -1,0 +1,38 @@
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
+import { pourTopUp } from "../heat/working/heat-state.js";
+import { type BathSetting, strengthOf } from "./bath-setting.js";
+import { topUpBelow } from "./load-size.js";
+import { topUpRecords } from "./top-up-rules.js";
+import type { WorkedBath } from "./worked-bath.js";
+
+/**
+ * Adds what the bath's rule asks for now, if anything: its dye, and water for the rest up to the working volume. What is
+ * poured in cools the bath as two waters mix.
+ */
+export function fill(setting: BathSetting, bath: WorkedBath): void {
+  const { dye, rule, fresh, coldPerHot } = setting;
+  bath.toppedUp = false;
+  bath.topUpDye = 0;
+  bath.topUpWaterMl = 0;
+  bath.topUpShort = false;
+  const { keepsLevel, keepsStrength, dye: dyeAsked } = topUpRecords[rule];
+  const low = keepsLevel && bath.volumeL < topUpBelow * fresh.volumeL;
+  const weak = keepsStrength && strengthOf(bath, fresh) < topUpBelow;
+  if (!low && !weak) return;
+  const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);
+  const coldMl = 1000 * deficitL * coldPerHot;
+  const { takesRoom } = dyeKinds[dye.dilution.kind];
+  const wanted = dyeAsked(bath, fresh, deficitL);
+  // What takes up room under the mark goes in as far as there is room.
+  const added = takesRoom ? Math.min(wanted, coldMl) : wanted;
+  bath.topUpShort = added < wanted;
+  if (added === 0 && coldMl === 0) return;
+  bath.toppedUp = true;
+  bath.topUpDye = added;
+  bath.topUpWaterMl = takesRoom ? coldMl - added : coldMl;
+  bath.dye += added;
+  if (deficitL === 0) return;
+  pourTopUp(setting.heat, bath, { volumeL: deficitL, celsius: setting.topUpCelsius });
+  // To the mark exactly, not to a rounding error beside it.
+  bath.volumeL = fresh.volumeL;
+}

@@ -1,0 +1,63 @@
+import { type HeatState, heatState } from "../heat/working/heat-state.js";
+import type { BathState } from "./bath-state.js";
+
+/** Amounts measured cold; dye in mL or g. */
+export interface TopUp {
+  readonly dye: number;
+  readonly waterMl: number;
+}
+
+/**
+ * A bath while it is worked, with its temperature, and what its last load did. Written in place, since a life is ten
+ * thousand loads.
+ */
+export interface WorkedBath extends HeatState {
+  /** mL of concentrate or g of powder, as `topUpDye`, which is measured cold. */
+  dye: number;
+  /** Of the dip, as timed. */
+  dipSeconds: number;
+  /** What the dip would take at the bath's own temperature. */
+  setSeconds: number;
+  waitSeconds: number;
+  /** From racking to the last part off, without the wait. */
+  cycleSeconds: number;
+  celsiusBefore: number;
+  celsiusAfter: number;
+  takenUp: number;
+  draggedOut: number;
+  draggedOutL: number;
+  /** In this load's wait and cycle; `evaporatedL` is that of the bath altogether. */
+  loadEvaporatedL: number;
+  strengthBefore: number;
+  /** Mean of before and after the dip: the strength at which the time was found. */
+  strengthDuring: number;
+  volumeBeforeL: number;
+  toppedUp: boolean;
+  topUpDye: number;
+  topUpWaterMl: number;
+  /** The mark was reached before all missing dye was in. */
+  topUpShort: boolean;
+}
+
+/** A bath before its first load, at a temperature [°C]. */
+export const bathToWork = ({ volumeL, dye }: BathState, celsius: number): WorkedBath => ({
+  ...heatState(celsius, volumeL),
+  dye,
+  dipSeconds: 0,
+  setSeconds: 0,
+  waitSeconds: 0,
+  cycleSeconds: 0,
+  celsiusBefore: celsius,
+  celsiusAfter: celsius,
+  takenUp: 0,
+  draggedOut: 0,
+  draggedOutL: 0,
+  loadEvaporatedL: 0,
+  strengthBefore: 0,
+  strengthDuring: 0,
+  volumeBeforeL: 0,
+  toppedUp: false,
+  topUpDye: 0,
+  topUpWaterMl: 0,
+  topUpShort: false,
+});

@@ -1,0 +1,40 @@
+import { exactSumOf } from "../../maths/exact-sum.js";
+import { strengthOf } from "../../bath/load/bath-setting.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import type { PlanCarryOver } from "../plan-model.js";
+import type { BathRun } from "../run/bath-run.js";
+
+const DAY_MS = 86_400_000;
+
+/** A date so many days later; ISO 8601. */
+const daysLater = (date: string, days: number): string =>
+  new Date(Date.parse(`${date.slice(0, 10)}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
+
+/** What a kept bath is when it has cooled: what to write on its jug, and in the next batch file. */
+export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver | null {
+  const { bath, setting, cooled, loads } = run;
+  if (bath.after === "dump") return null;
+  const { start, dye, everyDays = 0 } = bath;
+  const kept = start.kind === "kept" ? start : { ageDays: 0, areaDm2: 0 };
+  const coldVolumeL = cooled.volumeL * setting.coldPerHot;
+  const strength = strengthOf(cooled, setting.fresh);
+  const { ageDays } = kept;
+  const areaDm2 = kept.areaDm2 + exactSumOf(loads, ({ plan }) => plan.areaDm2);
+  const keepsDays = dye.shelfLifeDays === undefined ? null : Math.max(0, dye.shelfLifeDays - ageDays);
+  const next = [
+    `coldVolume: ${coldVolumeL.toFixed(2)} L`,
+    `strength: ${(100 * strength).toFixed(1)} %`,
+    `age: ${shortNumber(ageDays + everyDays)} d`,
+    `area: ${(areaDm2 / 100).toFixed(2)} m2`,
+  ];
+  return {
+    coldVolumeL,
+    volumeL: cooled.volumeL,
+    strength,
+    ageDays,
+    areaDm2,
+    keepsDays,
+    useBy: date === undefined || keepsDays === null ? null : daysLater(date, Math.floor(keepsDays)),
+    start: `{ ${next.join(", ")} }`,
+  };
+}

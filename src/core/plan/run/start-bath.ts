@@ -1,0 +1,111 @@
+import { type HeatUp, heatUp } from "../../bath/heat/heating.js";
+import { kwhOf } from "../../bath/heat/power.js";
+import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { dyePace } from "../../bath/heat/working/dye-pace.js";
+import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
+import type { BathState } from "../../bath/load/bath-state.js";
+import { fill } from "../../bath/load/fill.js";
+import { bathToWork, type TopUp, type WorkedBath } from "../../bath/load/worked-bath.js";
+import { dyeOf, makeUp } from "../../bath/make-up/make-up.js";
+import { coldPerHot } from "../../bath/water.js";
+import { error, type Fault } from "../../fault.js";
+import type { Batch, Bath } from "../../model/batch.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import { dipTimer } from "../../uptake/law/dip-time.js";
+import { madeUpStrength } from "../../uptake/law/measured-at.js";
+import type { UptakeModel } from "../../uptake/law/uptake-model.js";
+import type { PlanHeating } from "../plan-model.js";
+
+/** A bath made up or taken over, filled by its rule and heated to its temperature. */
+export interface StartedBath {
+  readonly setting: BathSetting;
+  readonly start: BathState;
+  readonly startTopUp: TopUp | null;
+  readonly heating: PlanHeating;
+  readonly bath: WorkedBath;
+  readonly faults: readonly Fault[];
+}
+
+/** What stays the same while the bath works. */
+export function settingOf(batch: Batch, bath: Bath, uptake: UptakeModel, heats: TankHeats): BathSetting {
+  const { tank, dye } = bath;
+  const { room, handling } = batch;
+  const fresh = makeUp({
+    volumeHotL: tank.volumeL,
+    celsius: dye.celsius,
+    roomCelsius: room.celsius,
+    dilution: dye.dilution,
+  });
+  return {
+    dye,
+    handling,
+    tank: sizingTank(tank),
+    rule: bath.topUp,
+    timer: dipTimer(uptake, dye.celsius, madeUpStrength(dye)),
+    pace: dyePace(uptake.activationEnergyJPerMol, dye.celsius),
+    heat: heats.at(tank, dye.celsius, room).working,
+    fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
+    coldPerHot: coldPerHot(dye.celsius, room.celsius),
+    partsCelsius: room.celsius,
+    topUpCelsius: topUpCelsiusOf(handling, room),
+  };
+}
+
+/** Makes up or takes over the bath, fills it by its rule and heats it. */
+export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats: TankHeats): StartedBath {
+  const { tank, start } = bath;
+  const first: BathState =
+    start.kind === "fresh"
+      ? setting.fresh
+      : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
+  const state = bathToWork(first, batch.room.celsius);
+  fill(setting, state);
+  const startTopUp = state.toppedUp ? { dye: state.topUpDye, waterMl: state.topUpWaterMl } : null;
+  const { heating, faults } = heat(batch, bath, state, heats);
+  return { setting, start: first, startTopUp, heating, bath: state, faults };
+}
+
+/** Heats a bath, lid on, and enters what that took. */
+function heat(
+  batch: Batch,
+  { tank, dye }: Bath,
+  state: WorkedBath,
+  heats: TankHeats,
+): { heating: PlanHeating; faults: readonly Fault[] } {
+  const { room } = batch;
+  const { holdingW, evaporationKgPerH, up: usual, working } = heats.at(tank, dye.celsius, room);
+  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH };
+  const usualStart = state.volumeL === tank.volumeL && state.celsius === room.celsius;
+  const startCelsius = state.celsius;
+  const path = ["tanks", tank.name, "heater"];
+  state.celsius = working.celsius;
+  if (tank.heaterW === undefined || usual === undefined) return { heating: unheated, faults: [] };
+  const up = usualStart
+    ? usual
+    : heatUp({ ...tank, volumeL: state.volumeL }, dye.celsius, room, startCelsius);
+  if (!up.reached)
+    return {
+      heating: unheated,
+      faults: [
+        error(
+          "heater-too-weak",
+          path,
+          `the ${shortNumber(tank.heaterW)} W heater of tank "${tank.name}" cannot bring it to ${shortNumber(dye.celsius)} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
+          heaterHelp(up, dye.celsius),
+        ),
+      ],
+    };
+  const gainedKwh = kwhOf(state.volumeL * working.jPerLK * (working.celsius - startCelsius));
+  state.heaterKwh += up.kWh;
+  state.bathKwh += gainedKwh;
+  state.lostKwh += tank.heaterEfficiency * up.kWh - gainedKwh;
+  return { heating: { ...unheated, minutes: up.minutes, kWh: up.kWh }, faults: [] };
+}
+
+function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: number): string {
+  const stronger = `a heater of more than ${Math.ceil(neededW)} W`;
+  if (withLid === undefined) return `take ${stronger} or insulate the tank`;
+  return withLid.reached
+    ? `with a lid (cover: lid) it reaches ${shortNumber(celsius)} °C in ${Math.ceil(withLid.minutes)} min; without, take ${stronger}`
+    : `even with a lid (cover: lid) it stops at ${withLid.celsius.toFixed(0)} °C; as it is, take ${stronger}`;
+}
