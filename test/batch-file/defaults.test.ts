@@ -28,6 +28,7 @@ shades: { pale: { dye: lagoon, time: 30 s } }
 baths:
   - { tank: bench, dye: lagoon }
   - { tank: bench, dye: lagoon, start: { volume: 5 L } }
+  - { tank: bench, dye: lagoon, start: { coldVolume: 5 L } }
 orders: [{ part: cleat, shade: pale, quantity: 12 }]
 room: {}
 handling: {}
@@ -107,7 +108,14 @@ test("an assumed figure in the schema is the one that is applied", async () => {
     "dyes.*.activationEnergy": ["energyPerMole", spec!.dyes.lagoon!.activationEnergy],
     "dyes.*.uptake": ["volumePerArea", spec!.dyes.lagoon!.uptake],
     "parts.*.density": ["density", spec!.parts.cleat!.density],
+    "handling.load": ["time", spec!.handling.load],
+    "handling.loadPart": ["time", spec!.handling.loadPart],
+    "handling.drain": ["time", spec!.handling.drain],
+    "handling.rinse": ["time", spec!.handling.rinse],
+    "handling.unload": ["time", spec!.handling.unload],
+    "handling.unloadPart": ["time", spec!.handling.unloadPart],
     "handling.dragOut": ["volumePerArea", spec!.handling.dragOut],
+    "handling.liquorRatio": ["volumePerMass", spec!.handling.liquorRatio],
   };
   const said = keysWith("otherwise").filter(({ value }) => /^\d.*assumed/.test(String(value)));
   expect(said.map(({ path }) => path.join("."))).toEqual(Object.keys(applied));

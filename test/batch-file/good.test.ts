@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { batchSchema } from "../../src/batch-file/schema/batch.js";
+import { coldPerHot } from "../../src/core/bath/water.js";
 import { readFile, readGood, readText } from "./read.js";
 
 const root = new URL("../../", import.meta.url).pathname;
@@ -23,10 +24,17 @@ test("readBatch accepts a name alone, and fills in the defaults of handling and 
     yield: 1,
     consumables: { perBath: 0, perLoad: 0, perPart: 0 },
     handling: {
-      loadSeconds: 40,
+      loadSeconds: 15,
+      loadPartSeconds: 2,
       drainSeconds: 15,
       rinseSeconds: 30,
-      unloadSeconds: 20,
+      rinses: 1,
+      rinseWaterL: 2,
+      rinseEvery: 1,
+      unloadSeconds: 10,
+      unloadPartSeconds: 1,
+      belowKelvin: 1,
+      coolToCelsius: 45,
       dryerLoadingMinutes: 3,
       setUpMinutes: 15,
       cleanUpMinutes: 15,
@@ -35,11 +43,12 @@ test("readBatch accepts a name alone, and fills in the defaults of handling and 
       longestSeconds: 300,
       dragOutMlPerDm2: 0.8,
       dragOutAssumed: true,
-      rinseWaterL: 2,
       liquorRatioLPerKg: 20,
       freeboard: 0.05,
+      assumed: ["load", "loadPart", "drain", "rinse", "unload", "unloadPart", "liquorRatio"],
     },
   });
+  expect(batch!.handling).not.toHaveProperty("topUpCelsius");
   expect(batch).not.toHaveProperty("currency");
   expect(batch).not.toHaveProperty("pricing");
 });
@@ -99,8 +108,42 @@ test("readBatch reads every key that the schema has, and follows names to what t
     ageDays: 12,
     areaDm2: 310,
   });
+  expect(batch!.baths[2]!.start).toEqual({
+    kind: "kept",
+    volumeL: 5.4 / coldPerHot(85, 19),
+    strength: 1,
+    ageDays: 3,
+    areaDm2: 0,
+  });
+  expect(batch!.tanks.map(({ leastL }) => leastL)).toEqual([4.5, undefined]);
+  expect(batch!.parts[0]).toMatchObject({ dragOutMlPerDm2: 1.4, heatCapacityKjPerKgK: 1.9 });
+  expect(batch!.parts[1]).toMatchObject({ heatCapacityKjPerKgK: 1.7 });
+  expect(batch!.parts[1]).not.toHaveProperty("dragOutMlPerDm2");
+  expect(batch!.handling).toMatchObject({
+    loadPartSeconds: 1.5,
+    rinses: 2,
+    rinseEvery: 3,
+    unloadPartSeconds: 0.5,
+    belowKelvin: 1.5,
+    topUpCelsius: 55,
+    coolToCelsius: 40,
+    assumed: [],
+  });
   expect(batch!.pricing).toEqual({ overhead: 0.12, fees: 0.05, margin: 0.4, tax: 0.19, ending: 0.95 });
   expect(batch!.rates.waterPerM3).toBe(3.9);
+});
+
+test("a handling figure is listed as assumed unless the file gives it, even with the value of the default", async () => {
+  const { batch } = await readText("batch: x\nhandling: { load: 15 s, drain: 12 s, liquorRatio: 20 L/kg }\n");
+  expect(batch!.handling.assumed).toEqual(["loadPart", "rinse", "unload", "unloadPart"]);
+});
+
+test("a step of 2 °F under a bath's temperature is 1.11 K, and parts may have no heat capacity", async () => {
+  const { batch } = await readText(
+    "batch: x\nparts: { cleat: { mass: 6.4 g, area: 41 cm2, heatCapacity: 0 kJ/(kg K) } }\nhandling: { below: 2 °F }\n",
+  );
+  expect(batch!.handling.belowKelvin).toBeCloseTo(10 / 9, 12);
+  expect(batch!.parts[0]!.heatCapacityKjPerKgK).toBe(0);
 });
 
 test("readBatch gives an order without a base that of its dye's swatches", async () => {

@@ -28,6 +28,7 @@ test("a model file gives area, volume, box and, at 0.93 g/cm3, an assumed mass",
     massG: expect.closeTo(5.58, 12),
     massAssumed: true,
     boxMm: [30, 20, 10],
+    heatCapacityKjPerKgK: 1.7,
   });
 });
 

@@ -17,7 +17,7 @@ test("locate leads from a path into the batch to the value in the file that it c
   });
   expect(locate(["orders", 1, "quantity"])).toMatchObject({
     file: "fixtures/good/everything.yaml",
-    line: 45,
+    line: 48,
     column: 51,
   });
   expect(locate(["dyes", "lagoon", "swatches", 2, "lab"])).toMatchObject({
@@ -29,7 +29,7 @@ test("locate leads from a path into the batch to the value in the file that it c
 
 test("locate leads to the nearest key around a path that is not in the file", async () => {
   const { locate } = await readGood("everything.yaml");
-  expect(locate(["tanks", "drum", "capacity"])).toMatchObject({ line: 19, column: 3, length: 4 });
+  expect(locate(["tanks", "drum", "capacity"])).toMatchObject({ line: 20, column: 3, length: 4 });
 });
 
 test("locate leads into the right file where lists are joined", async () => {

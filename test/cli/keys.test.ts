@@ -33,7 +33,7 @@ test("keys lists every key of the batch file, in every format", async () => {
 test("keys WORD lists the keys that have the word, in capitals or not", async () => {
   expect(await pathsOf("humidity")).toEqual(["room.humidity"]);
   expect(await pathsOf("HUMID")).toEqual(["room.humidity"]);
-  expect(await pathsOf("ultrasound")).toEqual(["tanks.NAME.agitation"]);
+  expect(await pathsOf("ultrasound")).toEqual(["tanks.NAME.agitation", "tanks.NAME.least"]);
 });
 
 test("keys finds what a path of a batch leads to, and what is below it", async () => {
@@ -41,6 +41,7 @@ test("keys finds what a path of a batch leads to, and what is below it", async (
   expect(await pathsOf("baths.0.start")).toEqual([
     "baths.ITEM.start",
     "baths.ITEM.start.volume",
+    "baths.ITEM.start.coldVolume",
     "baths.ITEM.start.strength",
     "baths.ITEM.start.age",
     "baths.ITEM.start.area",

@@ -7,6 +7,7 @@ import type { Readers } from "../resources/resources.js";
 import { batchSchema, type RawSpec } from "../schema/batch.js";
 import { type ReadData, readSections } from "../schema/read-sections.js";
 import { withoutEchoes } from "../source/echoes.js";
+import { checkCoolTo, checkStarts } from "./baths.js";
 import { checkCurrency } from "./currency.js";
 import { checkNames } from "./names.js";
 import { checkOrders } from "./orders.js";
@@ -62,7 +63,7 @@ export function checkBatch(
     void faults.push({ fault: error(code, path, message, help), part });
   const looks = [
     checkReaders(readers),
-    ...(whole ? [checkNames, checkOrders, checkValues, checkCurrency] : []),
+    ...(whole ? [checkNames, checkOrders, checkValues, checkStarts, checkCoolTo, checkCurrency] : []),
   ];
   for (const look of looks) look(value, report);
   if (whole) faults.push(...missing(data, needs));

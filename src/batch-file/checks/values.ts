@@ -1,6 +1,5 @@
-import { defaults, usualCapacityL } from "../../core/model/defaults.js";
+import { defaults } from "../../core/model/defaults.js";
 import { convertTo } from "../../core/quantity/convert.js";
-import type { Quantity } from "../../core/quantity/quantity.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { listed } from "../issues/nearest.js";
@@ -56,19 +55,5 @@ export function checkValues(batch: PartlyRead, report: Report): void {
             "and",
           )} s; for a time between them write time: ${shortNumber(seconds)} s`,
     );
-  }
-  for (const [i, bath] of items(batch.baths)) {
-    const tank = own(batch.tanks, bath.tank);
-    const start = bath.start;
-    if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
-    const volume = start.volume?.value;
-    const capacity = tank.capacity?.value ?? usualCapacityL(tank.volume?.value ?? Number.POSITIVE_INFINITY);
-    if (start.volume !== undefined && volume !== undefined && volume > capacity)
-      report(
-        "start-volume",
-        ["baths", i, "start", "volume"],
-        `${describeQuantity("volume", start.volume as Quantity)} does not fit into the tank ${bath.tank}, which holds ${describeQuantity("volume", { value: capacity })}`,
-        "give the volume that is in the tank",
-      );
   }
 }

@@ -1,7 +1,7 @@
 import type { ZodType } from "zod";
 import type { Path } from "../source/source.js";
 import { listed } from "./nearest.js";
-import { exampleAt, keysAt, schemaAt } from "./schema-at.js";
+import { exampleAt, exampleKeys, schemaAt } from "./schema-at.js";
 
 /** The part of some data that a path leads to. */
 export const valueAt = (data: unknown, path: Path): unknown =>
@@ -56,9 +56,9 @@ export function formOf(schema: ZodType, path: Path): string {
     : `write ${last}: ${mapExample(schema, path)}`;
 }
 
-/** A map with an example behind each of its keys. */
+/** A map with an example behind each key that its first form has. */
 export function mapExample(schema: ZodType, path: Path): string {
-  const entries = keysAt(schema, path).map(
+  const entries = exampleKeys(schema, path).map(
     (key) => `${key}: ${String(exampleAt(schema, [...path, key]) ?? "...")}`,
   );
   return `{ ${entries.join(", ")} }`;

@@ -1,4 +1,5 @@
 import type { ZodType } from "zod";
+import type { Forms } from "../schema/one-of-forms.js";
 import type { Path } from "../source/source.js";
 
 /** A schema with the parts of its definition that are used here. */
@@ -53,6 +54,13 @@ export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
 /** Keys of the map that a path leads to; empty unless it is a map of fixed keys. */
 export const keysAt = (schema: ZodType, path: Path): readonly string[] =>
   Object.keys(schemaAt(schema, path)?._zod.def.shape ?? {});
+
+/** Those of its keys that can be written together: of keys that exclude each other, the first one. */
+export function exampleKeys(schema: ZodType, path: Path): readonly string[] {
+  const { forms = [] } = (schemaAt(schema, path)?.meta() ?? {}) as { forms?: Forms };
+  const others = new Set(forms.flatMap(({ keys = [] }) => keys));
+  return keysAt(schema, path).filter((key) => !others.has(key) || forms[0]!.keys!.includes(key));
+}
 
 /** The first example of the value that a path leads to. */
 export const exampleAt = (schema: ZodType, path: Path): unknown =>

@@ -17,12 +17,13 @@ const valueText = (value: unknown): string =>
     ? `^[${value.map((one, i) => place(one, i + 1)).join(", ")}]`
     : `^"${place(value, 1)}"`;
 
-/** The template of a value, from its example, or of a map, from the examples of the keys that it needs. */
+/** The template of a value, from its example, or of a map, from the examples of the keys that its first form needs. */
 export function snippetOf({
   snippet,
   examples,
   properties,
   required = [],
+  forms = [],
 }: KeySchema): EditorSnippet | undefined {
   if (snippet === undefined) return undefined;
   if (properties === undefined) return { ...snippet, type: "string", body: valueText(examples?.[0]) };
@@ -30,5 +31,6 @@ export function snippetOf({
     const example = properties[key]?.examples?.[0];
     return `${typeof example === "number" ? "^" : ""}${place(example, i + 1)}`;
   };
-  return { ...snippet, body: Object.fromEntries(required.map((key, i) => [key, keyText(key, i)])) };
+  const needed = [...new Set([...required, ...(forms[0]?.needs ?? [])])];
+  return { ...snippet, body: Object.fromEntries(needed.map((key, i) => [key, keyText(key, i)])) };
 }

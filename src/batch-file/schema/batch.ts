@@ -5,13 +5,14 @@ import { currencyCodes } from "../../core/quantity/currencies.js";
 import { nearest } from "../issues/nearest.js";
 import { bath, order } from "./bath.js";
 import { dye } from "./dye.js";
+import { handling } from "./handling.js";
 import { leaf } from "./leaf.js";
 import { part } from "./part.js";
 import { date, text, timeOfDay } from "./plain-values.js";
 import { money, percent, share } from "./quantities.js";
 import { shade } from "./shade.js";
 import { dryer, tank } from "./tank.js";
-import { base, consumables, handling, pricing, rates, room } from "./workshop.js";
+import { base, consumables, pricing, rates, room } from "./workshop.js";
 
 const currency = () =>
   leaf<string>(

@@ -9,6 +9,9 @@ import { oneOfKeys } from "./one-of-forms.js";
 import { count, text } from "./plain-values.js";
 import { percent, quantity, written } from "./quantities.js";
 
+/** How the volume of a kept bath is given: in the tank, or in its jug. */
+const keptVolumes = ["volume", "coldVolume"] as const;
+
 /** A bath that is not fresh. */
 const kept = () =>
   z
@@ -17,7 +20,12 @@ const kept = () =>
         "volume",
         { description: "volume in the tank, measured hot", examples: ["5.6 L"] },
         { positive: true },
-      ),
+      ).optional(),
+      coldVolume: quantity(
+        "volume",
+        { description: "volume at room temperature, as the jug shows it", examples: ["5.4 L"] },
+        { positive: true },
+      ).optional(),
       strength: quantity(
         "percent",
         {
@@ -46,7 +54,28 @@ const kept = () =>
         { suggest: ["m2", "dm2"] },
       ).optional(),
     })
+    .check(
+      check((start, report) => {
+        const given = keptVolumes.filter((key) => key in start);
+        if (given.length === 0)
+          report(
+            "kept-volume",
+            [],
+            "the kept bath has no volume",
+            "add volume: 5.6 L as measured hot in the tank, or coldVolume: 5.4 L as the jug shows it",
+          );
+        else if (given.length > 1)
+          report(
+            "kept-volume",
+            ["coldVolume"],
+            "the kept bath has two volumes, one hot and one cold",
+            "keep one of volume and coldVolume",
+            "key",
+          );
+      }),
+    )
     .meta({
+      ...oneOfKeys(keptVolumes),
       description: "a bath that was kept",
       snippet: { label: "kept", description: "a bath that was kept" } satisfies Snippet,
     });

@@ -55,6 +55,9 @@ const mesh = () =>
       examples: ["models/hook.stl", { file: "models/hook.stl", unit: "inch" }],
     });
 
+/** Water has 4.2 and solids have less: more can only be a slip [kJ/(kg K)]. */
+const mostHeatCapacity = 10;
+
 /** What a part needs without a model file. */
 const givenKeys = ["mass", "area"] as const;
 
@@ -93,6 +96,20 @@ export const part = () =>
         examples: [24],
         otherwise: "no limit of the part itself",
       }).optional(),
+      dragOut: quantity("volumePerArea", {
+        description: "liquor that this part carries out per wetted area; cups and blind holes carry more",
+        examples: ["1.6 mL/dm2"],
+        otherwise: "that of handling",
+      }).optional(),
+      heatCapacity: quantity(
+        "specificHeat",
+        {
+          description: "specific heat of the material: cold parts cool the bath by it",
+          examples: ["1.7 kJ/(kg K)"],
+          default: written("specificHeat", defaults.part.heatCapacityKjPerKgK),
+        },
+        { least: 0, most: mostHeatCapacity, limits: `between 0 and ${mostHeatCapacity} kJ/(kg K)` },
+      ).optional(),
     })
     .check(
       check((part, report) => {

@@ -90,19 +90,21 @@ function countHelp(input: unknown): string | undefined {
   return /^\d+$/.test(number) ? `write the number alone: ${Number(number)}` : undefined;
 }
 
-/** A count of things: a whole number from 1. */
-export const count = (meaning: Meaning) => {
-  const help = `write a whole number such as ${meaning.examples?.[0] ?? 12}`;
-  return leaf<number>({ type: "integer", minimum: 1, errorMessage: help }, meaning, (input) =>
-    typeof input === "number" && Number.isSafeInteger(input) && input >= 1
+/** A count of things: a whole number from 1, up to `most` if there is a limit. */
+export const count = (meaning: Meaning, most?: number) => {
+  const range = most === undefined ? "from 1" : `from 1 to ${most}`;
+  const help = `write a whole number${most === undefined ? "" : ` ${range},`} such as ${meaning.examples?.[0] ?? 12}`;
+  const rules = { type: "integer", minimum: 1, ...(most === undefined ? {} : { maximum: most }) };
+  return leaf<number>({ ...rules, errorMessage: help }, meaning, (input) =>
+    typeof input === "number" && Number.isSafeInteger(input) && input >= 1 && input <= (most ?? input)
       ? done(input)
       : failed(
           error(
             typeof input === "number" ? "out-of-range" : "wrong-type",
             [],
             typeof input === "number"
-              ? `this is ${input}, not a whole number from 1`
-              : notA("a whole number from 1", input),
+              ? `this is ${input}, not a whole number ${range}`
+              : notA(`a whole number ${range}`, input),
             countHelp(input) ?? help,
           ),
         ),

@@ -95,11 +95,27 @@ export const tank = () =>
         examples: ["180 W"],
         default: written("power", defaults.tank.agitationW),
       }).optional(),
+      least: quantity(
+        "volume",
+        {
+          description: "with less liquor, measured hot, heater and ultrasound must not run",
+          examples: ["4.5 L"],
+          otherwise: "no limit of the tank itself",
+        },
+        { positive: true },
+      ).optional(),
       equipment: equipment().optional(),
     })
     .check(
       check((tank, report) => {
-        const { volume, capacity } = tank;
+        const { volume, capacity, least } = tank;
+        if (volume !== undefined && least !== undefined && least.value > volume.value)
+          report(
+            "least",
+            ["least"],
+            `the least level of ${describeQuantity("volume", least)} is more than the working volume of ${describeQuantity("volume", volume)}`,
+            "least is the volume under which heater and ultrasound must not run: write at most the working volume",
+          );
         if (volume !== undefined && capacity !== undefined && capacity.value <= volume.value)
           report(
             "capacity",

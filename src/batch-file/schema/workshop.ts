@@ -3,10 +3,9 @@ import { defaults } from "../../core/model/defaults.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { lab, surfaceHex } from "./colours.js";
-import { dragOutEvidence, orEvidence } from "./evidence.js";
 import type { Forms } from "./one-of-forms.js";
 import { number } from "./plain-values.js";
-import { money, percent, quantity, share, withRange, written } from "./quantities.js";
+import { money, percent, quantity, share, written } from "./quantities.js";
 
 const unpriced = "costs nothing, and the cost sheet says so";
 
@@ -78,85 +77,6 @@ export const base = () =>
         { needs: [], keys: ["hex"] },
       ] satisfies Forms,
     });
-
-const seconds = (description: string, of: number, to = "s") => {
-  const fallback = written("time", of, { to });
-  return quantity("time", { description, examples: [fallback], default: fallback }).optional();
-};
-const minutes = (description: string, of: number) => {
-  const fallback = written("time", of, { from: "min" });
-  return quantity(
-    "time",
-    { description, examples: [fallback], default: fallback },
-    { unit: "min", suggest: ["min", "s"] },
-  ).optional();
-};
-const usual = defaults.handling;
-
-/** Times and amounts of the handling of a load. */
-export const handling = () =>
-  z
-    .strictObject({
-      load: seconds("put a load on its rack, per load", usual.loadSeconds),
-      drain: seconds("let it drip, per load", usual.drainSeconds),
-      rinse: seconds("rinse it, per load", usual.rinseSeconds),
-      unload: seconds("take it off, per load", usual.unloadSeconds),
-      dryerLoading: minutes("fill and empty the dryer, per run", usual.dryerLoadingMinutes),
-      setUp: minutes("make up and get ready, per bath", usual.setUpMinutes),
-      cleanUp: minutes("pour away or back and clean, per bath", usual.cleanUpMinutes),
-      timing: seconds("how exactly a dip can be timed, 95 %", usual.timingSeconds),
-      shortest: seconds("shortest dip that can be done", usual.shortestSeconds),
-      longest: seconds("longest dip that is worth it", usual.longestSeconds, "min"),
-      dragOut: orEvidence(
-        quantity("volumePerArea", {
-          description: "liquor carried out per wetted area",
-          examples: ["0.8 mL/dm2"],
-          otherwise: `${withRange("volumePerArea", usual.dragOutMlPerDm2)}, assumed`,
-        }),
-        dragOutEvidence(),
-        "liquor carried out per wetted area, or evidence of it",
-      ).optional(),
-      rinseWater: quantity("volume", {
-        description: "per load",
-        examples: ["2 L"],
-        default: written("volume", usual.rinseWaterL),
-      }).optional(),
-      liquorRatio: quantity("volumePerMass", {
-        description: "least liquor per mass of parts",
-        examples: ["20 L/kg"],
-        default: written("volumePerMass", usual.liquorRatioLPerKg),
-      }).optional(),
-      freeboard: share(
-        {
-          description: "share of the capacity that stays empty",
-          examples: ["5 %"],
-          default: percent(usual.freeboard),
-        },
-        { most: 0.95, limits: "between 0 % and 95 %" },
-      ).optional(),
-    })
-    .check(
-      check((handling, report) => {
-        const unread = (["shortest", "longest"] as const).some(
-          (key) => key in handling && handling[key] === undefined,
-        );
-        const shortest = handling.shortest?.value ?? usual.shortestSeconds;
-        const longest = handling.longest?.value ?? usual.longestSeconds;
-        if (unread || shortest < longest) return;
-        const unlessGiven = (key: "shortest" | "longest"): string =>
-          handling[key] === undefined ? " (default)" : "";
-        report(
-          "dip-limits",
-          [handling.longest === undefined ? "shortest" : "longest"],
-          `the longest dip of ${shortNumber(longest)} s${unlessGiven("longest")} is not longer than the shortest of ${shortNumber(shortest)} s${unlessGiven("shortest")}`,
-          handling.longest === undefined
-            ? `add longest: with a longer time than shortest, such as ${shortNumber(2 * shortest)} s`
-            : handling.shortest === undefined
-              ? `write longest: with more than ${shortNumber(shortest)} s, or add shortest: with less than ${shortNumber(longest)} s`
-              : "give longest a longer time than shortest",
-        );
-      }),
-    );
 
 export const consumables = () =>
   z.strictObject({

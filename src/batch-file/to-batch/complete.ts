@@ -4,22 +4,16 @@ import { defaults, standardReading } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import type { RawSpec } from "../schema/batch.js";
 import type { Amount } from "../schema/quantities.js";
+import { assumed, evidenceOf, orElse, quantityOf } from "./defaulted.js";
 import { type Entries, makeEach } from "./entries.js";
+import { completeHandling } from "./handling.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
 type RawDye = Raw<"dyes">[string];
 type RawSwatch = NonNullable<RawDye["swatches"]>[number];
 
-const given = (value: number): Amount => ({ value });
-const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? given(value);
 const none = {};
 const noBases: Raw<"bases"> = {};
-
-const assumed = (value: number, relative: number): Amount => ({
-  value,
-  plusMinus: value * relative,
-  assumed: true,
-});
 
 function assumedUptake(dilution: RawDye["dilution"]): Amount {
   const { uptakeMlPerDm2, powderUptakeLiquorMlPerDm2 } = defaults.dye;
@@ -31,8 +25,6 @@ function assumedUptake(dilution: RawDye["dilution"]): Amount {
 
 const { activationEnergyJPerMol, law } = defaults.dye;
 const assumedActivation = assumed(activationEnergyJPerMol.value, activationEnergyJPerMol.relative);
-const { dragOutMlPerDm2 } = defaults.handling;
-const assumedDragOut = assumed(dragOutMlPerDm2.value, dragOutMlPerDm2.relative);
 
 /** The colour of a swatch; a reflectance file is read later. */
 export type SwatchColour = Colour | { readonly kind: "file"; readonly file: string };
@@ -44,20 +36,13 @@ const colourOf = ({ lab, hex, reflectance }: RawSwatch): SwatchColour =>
       ? { kind: "hex", hex }
       : { kind: "file", file: reflectance ?? "" };
 
-/** The quantity, unless the file gives evidence of it instead. */
-const quantityOf = <T extends Amount>(of: T | { readonly evidence: unknown } | undefined): T | undefined =>
-  of === undefined || "evidence" in of ? undefined : of;
-
-const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefined): readonly T[] =>
-  of !== undefined && "evidence" in of ? of.evidence : [];
-
 const completeDye = (dye: RawDye) => ({
   ...dye,
   reading: dye.reading ?? standardReading,
   swatches: mapped(dye.swatches ?? [], (swatch) => ({ ...swatch, colour: colourOf(swatch) })),
   law: dye.law ?? law,
   activationEnergy: dye.activationEnergy ?? assumedActivation,
-  strengthExponent: dye.strengthExponent === undefined ? undefined : given(dye.strengthExponent),
+  strengthExponent: dye.strengthExponent === undefined ? undefined : { value: dye.strengthExponent },
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
 });
@@ -80,32 +65,12 @@ const completeShade = (shade: Raw<"shades">[string]) => ({
   tolerance: shade.tolerance ?? defaults.shade.tolerance,
 });
 
-function completeHandling(h: NonNullable<RawSpec["handling"]>) {
-  const usual = defaults.handling;
-  return {
-    load: orElse(h.load, usual.loadSeconds),
-    drain: orElse(h.drain, usual.drainSeconds),
-    rinse: orElse(h.rinse, usual.rinseSeconds),
-    unload: orElse(h.unload, usual.unloadSeconds),
-    dryerLoading: orElse(h.dryerLoading, usual.dryerLoadingMinutes),
-    setUp: orElse(h.setUp, usual.setUpMinutes),
-    cleanUp: orElse(h.cleanUp, usual.cleanUpMinutes),
-    timing: orElse(h.timing, usual.timingSeconds),
-    shortest: orElse(h.shortest, usual.shortestSeconds),
-    longest: orElse(h.longest, usual.longestSeconds),
-    dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
-    dragOutEvidence: evidenceOf(h.dragOut),
-    rinseWater: orElse(h.rinseWater, usual.rinseWaterL),
-    liquorRatio: orElse(h.liquorRatio, usual.liquorRatioLPerKg),
-    freeboard: orElse(h.freeboard, usual.freeboard),
-  };
-}
-
 type RawPart = Raw<"parts">[string];
 
-interface CompletePart extends Omit<RawPart, "mesh" | "density"> {
+interface CompletePart extends Omit<RawPart, "mesh" | "density" | "heatCapacity"> {
   readonly mesh: { readonly file: string; readonly unit?: MeshUnit | undefined } | undefined;
   readonly density: Amount;
+  readonly heatCapacity: Amount;
   /** From the model, once it is read. */
   readonly boxMm?: readonly [x: number, y: number, z: number];
 }
@@ -120,6 +85,7 @@ const completePart = (part: RawPart): CompletePart => ({
   ...part,
   mesh: meshOf(part.mesh),
   density: part.density ?? assumedDensity,
+  heatCapacity: orElse(part.heatCapacity, defaults.part.heatCapacityKjPerKgK),
 });
 
 /** What is in a tank before the first load. */
@@ -127,7 +93,9 @@ export type SpecStart =
   | { readonly kind: "fresh" }
   | {
       readonly kind: "kept";
-      readonly volume: Amount;
+      /** Measured hot; absent where `coldVolume` is given. */
+      readonly volume: Amount | undefined;
+      readonly coldVolume: Amount | undefined;
       readonly strength: Amount;
       readonly age: Amount;
       readonly area: Amount;
@@ -138,6 +106,7 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
     ? {
         kind: "kept",
         volume: start.volume,
+        coldVolume: start.coldVolume,
         strength: orElse(start.strength, defaults.keptBath.strength),
         age: orElse(start.age, defaults.keptBath.ageDays),
         area: orElse(start.area, defaults.keptBath.areaDm2),

@@ -2,16 +2,12 @@ import { mapped } from "../../core/mapped.js";
 import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import { dilutionOf } from "../../core/quantity/dye/dilution.js";
-import type { Amount } from "../schema/quantities.js";
 import type { Spec } from "./complete.js";
+import { found } from "./found.js";
 import { present } from "./present.js";
 
 type Dye = Spec["dyes"][string];
 type Shade = Spec["shades"][string];
-
-/** How sure an amount from evidence is; undefined for an amount from none. */
-export const found = ({ assumedShare, interval95 }: Amount): model.Found | undefined =>
-  assumedShare === undefined || interval95 === undefined ? undefined : { assumedShare, interval95 };
 
 const colour = (of: Dye["swatches"][number]["colour"]): model.Colour => {
   if (of.kind === "file") throw new Error(`the reflectance file ${of.file} was not read`);

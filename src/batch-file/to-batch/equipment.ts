@@ -27,6 +27,7 @@ export const tank = (of: Tank, name: string): model.Tank => {
     heaterW: of.heater?.value,
     heaterEfficiency: of.heaterEfficiency.value,
     agitationW: of.agitation.value,
+    leastL: of.least?.value,
     equipment: equipment(of.equipment),
   });
 };

@@ -45,5 +45,7 @@ export const part = (of: Part, name: string): model.Part => {
     boxMm: of.boxMm,
     blank: blank(of.blank, of.mass.value),
     perLoad: of.perLoad,
+    dragOutMlPerDm2: of.dragOut?.value,
+    heatCapacityKjPerKgK: of.heatCapacity.value,
   });
 };

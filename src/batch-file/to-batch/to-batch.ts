@@ -1,35 +1,21 @@
+import { coldPerHot } from "../../core/bath/water.js";
 import { mapped } from "../../core/mapped.js";
 import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { Spec } from "./complete.js";
-import { found } from "./dyes.js";
+import { handling } from "./handling.js";
 import { type Models, modelsOf } from "./models.js";
 import { present } from "./present.js";
 
-const handling = (h: Spec["handling"]): model.Handling => ({
-  loadSeconds: h.load.value,
-  drainSeconds: h.drain.value,
-  rinseSeconds: h.rinse.value,
-  unloadSeconds: h.unload.value,
-  dryerLoadingMinutes: h.dryerLoading.value,
-  setUpMinutes: h.setUp.value,
-  cleanUpMinutes: h.cleanUp.value,
-  timingSeconds: h.timing.value,
-  shortestSeconds: h.shortest.value,
-  longestSeconds: h.longest.value,
-  dragOutMlPerDm2: h.dragOut.value,
-  dragOutAssumed: h.dragOut.assumed === true,
-  ...present({ dragOutFound: found(h.dragOut) }),
-  rinseWaterL: h.rinseWater.value,
-  liquorRatioLPerKg: h.liquorRatio.value,
-  freeboard: h.freeboard.value,
-});
-
-function start(of: Spec["baths"][number]["start"]): model.BathStart {
+function start(
+  of: Spec["baths"][number]["start"],
+  { celsius }: model.Dye,
+  roomCelsius: number,
+): model.BathStart {
   if (of.kind === "kept")
     return {
       kind: "kept",
-      volumeL: of.volume.value,
+      volumeL: of.volume?.value ?? of.coldVolume!.value / coldPerHot(celsius, roomCelsius),
       strength: of.strength.value,
       ageDays: of.age.value,
       areaDm2: of.area.value,
@@ -73,7 +59,7 @@ export function toBatch(spec: Spec, models: Models = modelsOf(spec)): model.Batc
           index,
           tank: tanks[bath.tank]!,
           dye: dyes[bath.dye]!,
-          start: start(bath.start),
+          start: start(bath.start, dyes[bath.dye]!, spec.room.temperature.value),
           trial: trial(bath.trial),
           topUp: bath.topUp,
           after: bath.after,

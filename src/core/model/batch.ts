@@ -188,7 +188,14 @@ export interface Order {
 }
 
 /** A figure of the handling that nobody gave, by its key in the batch file. */
-export type AssumedHandling = "load" | "loadPart" | "drain" | "rinse" | "unload" | "unloadPart" | "liquorRatio";
+export type AssumedHandling =
+  | "load"
+  | "loadPart"
+  | "drain"
+  | "rinse"
+  | "unload"
+  | "unloadPart"
+  | "liquorRatio";
 
 export interface Handling {
   /** Per load, and per part of it. */

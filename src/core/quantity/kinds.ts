@@ -32,6 +32,13 @@ export const kinds = {
     example: 80,
     negative: true,
   },
+  temperatureDifference: {
+    what: "a temperature difference",
+    units: u.temperatureDifferences,
+    canonical: "K",
+    suggest: ["°C", "K"],
+    example: 1,
+  },
   power: { what: "a power", units: u.powers, canonical: "W", suggest: ["W", "kW"], example: 400 },
   energy: { what: "an energy", units: u.energies, canonical: "kWh", suggest: ["kWh", "MJ"], example: 2 },
   energyPerMole: {
@@ -41,6 +48,14 @@ export const kinds = {
     canonical: "J/mol",
     suggest: ["kJ/mol"],
     example: 75,
+  },
+  specificHeat: {
+    what: "a specific heat",
+    units: u.smallEnergies,
+    per: u.massesByKelvin,
+    canonical: "kJ/(kg K)",
+    suggest: ["kJ/(kg K)", "J/(g K)"],
+    example: 1.7,
   },
   rate: {
     what: "a rate",

@@ -87,6 +87,9 @@ export const temperatures: readonly Unit[] = [
   unit("K", "", 1, 1, -kelvinAtZeroCelsius),
 ];
 
+/** Kelvins, where the step of a scale counts and not its zero: a difference of 9 °F is 5 K. */
+export const temperatureDifferences: readonly Unit[] = temperatures.map(({ offset: _, ...unit }) => unit);
+
 /** Watts. */
 export const powers: readonly Unit[] = [unit("W", "watt,watts", 1), unit("kW", "", 1000)];
 
@@ -98,8 +101,14 @@ export const energies: readonly Unit[] = [
   unit("MJ", "", 1000, 3600),
 ];
 
-/** Joules, for energies of activation. */
+/** Joules, for energies of activation and heat capacities. */
 export const smallEnergies: readonly Unit[] = [unit("J", "", 1), unit("kJ", "", 1000)];
+
+/** Grams by kelvins, under the stroke of a specific heat. */
+export const massesByKelvin: readonly Unit[] = [
+  unit("(g K)", "(g*K),(g·K),(g °C),g/K,g K,gK", 1),
+  unit("(kg K)", "(kg*K),(kg·K),(kg °C),kg/K,kg K,kgK", 1000),
+];
 
 /** Amounts of substance. */
 export const amounts: readonly Unit[] = [unit("mol", "", 1)];

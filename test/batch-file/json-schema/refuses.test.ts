@@ -37,6 +37,7 @@ const known = new Set([
   "swatch-colour",
   "base-colour",
   "evidence-kind",
+  "kept-volume",
   "evidence-key",
   "name-form",
   "control-character",
@@ -100,6 +101,16 @@ test.each([
   ["parts.cleat.blank", "1,84"],
   ["parts.cleat.blank", -1],
   ["parts.cleat.perLoad", 0],
+  ["parts.cleat.dragOut", "1.6 mL"],
+  ["parts.cleat.heatCapacity", "1.7 kJ/kg"],
+  ["tanks.bench.least", "0 L"],
+  ["handling.loadPart", "2"],
+  ["handling.rinses", 13],
+  ["handling.rinses", 1.5],
+  ["handling.rinseEvery", 0],
+  ["handling.below", "0 K"],
+  ["handling.below", "1 %"],
+  ["handling.topUpTemperature", "50"],
   ["shades.pale.hex", "#abc"],
   ["shades.pale.tolerance", 51],
   ["baths.0.start", "log"],
@@ -122,6 +133,21 @@ test.each([
   expect(marked(batch).map(({ at: place }) => place)).toEqual(
     expect.arrayContaining([expect.toSatisfy((place: string) => places.includes(place))]),
   );
+});
+
+test("a kept bath with neither or both of its volumes is marked", () => {
+  for (const [start, places] of [
+    [{ volume: "5.6 L" }, []],
+    [{ coldVolume: "5.4 L", strength: "90 %" }, []],
+    [{ strength: "90 %" }, ["/baths/0/start"]],
+    [{ volume: "5.6 L", coldVolume: "5.4 L" }, ["/baths/0/start"]],
+  ] as const) {
+    const batch = good();
+    batch.baths[0].start = start;
+    const found = marked(batch).map(({ at }) => at);
+    expect([start, found.length > 0]).toEqual([start, places.length > 0]);
+    expect(found).toEqual(expect.arrayContaining([...places]));
+  }
 });
 
 test("a shade without a target, a part without mass and area, and names with white space are marked", () => {

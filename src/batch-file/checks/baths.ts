@@ -1,0 +1,80 @@
+import { coldPerHot } from "../../core/bath/water.js";
+import { defaults, usualCapacityL } from "../../core/model/defaults.js";
+import type { Quantity } from "../../core/quantity/quantity.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
+import { isMap } from "../source/is-map.js";
+import { items, own, type PartlyRead, type Report } from "./report.js";
+
+const degrees = (value: number): string => describeQuantity("temperature", { value });
+const litres = (quantity: Quantity): string => describeQuantity("volume", quantity);
+
+const roomOf = (batch: PartlyRead): number => batch.room?.temperature?.value ?? defaults.room.celsius;
+
+/** A kept bath must fit into its tank when it is hot. */
+export function checkStarts(batch: PartlyRead, report: Report): void {
+  for (const [i, bath] of items(batch.baths)) {
+    const tank = own(batch.tanks, bath.tank);
+    const { start } = bath;
+    if (tank === undefined || tank === null || typeof start !== "object" || start === null) continue;
+    const capacity = tank.capacity?.value ?? usualCapacityL(tank.volume?.value ?? Number.POSITIVE_INFINITY);
+    const key = start.volume === undefined ? "coldVolume" : "volume";
+    const given = start[key] as Quantity | undefined;
+    const celsius = own(batch.dyes, bath.dye)?.temperature?.value;
+    if (given?.value === undefined || (key === "coldVolume" && celsius === undefined)) continue;
+    const hotL = key === "volume" ? given.value : given.value / coldPerHot(celsius!, roomOf(batch));
+    if (hotL > capacity)
+      report(
+        "start-volume",
+        ["baths", i, "start", key],
+        `${litres(given)}${key === "volume" ? "" : `, which is ${litres({ value: hotL })} at ${degrees(celsius!)},`} does not fit into the tank ${bath.tank}, which holds ${litres({ value: capacity })}`,
+        key === "volume"
+          ? "give the volume that is in the tank"
+          : "give the volume that the jug shows, or pour less into the tank",
+      );
+  }
+}
+
+/** Whether a value is there that could not be read. */
+const hasFault = (map: unknown, key: string): boolean =>
+  isMap(map) && Object.hasOwn(map, key) && map[key] === undefined;
+
+/** Baths must cool to a temperature between the room's and their own. */
+export function checkCoolTo(batch: PartlyRead, report: Report): void {
+  const { handling, room } = batch;
+  if (hasFault(handling, "coolTo") || hasFault(room, "temperature")) return;
+  const given = handling?.coolTo?.value;
+  const coolTo = given ?? defaults.handling.coolToCelsius;
+  const said = `${degrees(coolTo)}${given === undefined ? " (default)" : ""}`;
+  const roomCelsius = roomOf(batch);
+  const used = new Set(items(batch.baths).map(([, bath]) => bath.dye));
+  const dyes = [...used].flatMap((name) => {
+    const celsius = own(batch.dyes, name)?.temperature?.value;
+    return celsius === undefined || celsius <= roomCelsius ? [] : [{ name: name!, celsius }];
+  });
+  const coolest = dyes.reduce<(typeof dyes)[number] | undefined>(
+    (least, dye) => (least === undefined || dye.celsius < least.celsius ? dye : least),
+    undefined,
+  );
+  if (coolest === undefined) return;
+  const usual = defaults.handling.coolToCelsius;
+  const likely = roomCelsius < usual && usual < coolest.celsius ? usual : (roomCelsius + coolest.celsius) / 2;
+  const between = `between the room's ${degrees(roomCelsius)} and the ${degrees(coolest.celsius)} of the dye ${coolest.name}, such as ${degrees(likely)}`;
+  const help =
+    given === undefined ? `add coolTo: under handling, ${between}` : `write a temperature ${between}`;
+  const at = (otherwise: readonly (string | number)[]) =>
+    given === undefined ? otherwise : ["handling", "coolTo"];
+  if (coolTo <= roomCelsius)
+    report(
+      "cool-to",
+      at(["room", "temperature"]),
+      `baths cannot cool to ${said} in a room at ${degrees(roomCelsius)}`,
+      help,
+    );
+  else if (coolTo >= coolest.celsius)
+    report(
+      "cool-to",
+      at(["dyes", coolest.name, "temperature"]),
+      `baths cool to ${said} before they are emptied, but the dye ${coolest.name} is used at ${degrees(coolest.celsius)}`,
+      help,
+    );
+}

@@ -1,0 +1,23 @@
+import type { Amount } from "../schema/quantities.js";
+
+/** The quantity, or its default. */
+export const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? { value };
+
+/** A figure that nobody gave, with its range. */
+export const assumed = (value: number, relative: number): Amount => ({
+  value,
+  plusMinus: value * relative,
+  assumed: true,
+});
+
+/** The quantity, or its default, which is listed as assumed. */
+export const orAssumed = (amount: Amount | undefined, value: number): Amount =>
+  amount ?? { value, assumed: true };
+
+/** The quantity, unless the file gives evidence of it instead. */
+export const quantityOf = <T extends Amount>(
+  of: T | { readonly evidence: unknown } | undefined,
+): T | undefined => (of === undefined || "evidence" in of ? undefined : of);
+
+export const evidenceOf = <T>(of: Amount | { readonly evidence: readonly T[] } | undefined): readonly T[] =>
+  of !== undefined && "evidence" in of ? of.evidence : [];

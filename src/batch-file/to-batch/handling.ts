@@ -1,0 +1,70 @@
+import type * as model from "../../core/model/batch.js";
+import { defaults } from "../../core/model/defaults.js";
+import type { RawSpec } from "../schema/batch.js";
+import { assumed, evidenceOf, orAssumed, orElse, quantityOf } from "./defaulted.js";
+import { found } from "./found.js";
+import { present } from "./present.js";
+
+const usual = defaults.handling;
+const assumedDragOut = assumed(usual.dragOutMlPerDm2.value, usual.dragOutMlPerDm2.relative);
+
+export const completeHandling = (h: NonNullable<RawSpec["handling"]>) => ({
+  load: orAssumed(h.load, usual.loadSeconds),
+  loadPart: orAssumed(h.loadPart, usual.loadPartSeconds),
+  drain: orAssumed(h.drain, usual.drainSeconds),
+  rinse: orAssumed(h.rinse, usual.rinseSeconds),
+  rinses: h.rinses ?? usual.rinses,
+  rinseWater: orElse(h.rinseWater, usual.rinseWaterL),
+  rinseEvery: h.rinseEvery ?? usual.rinseEvery,
+  unload: orAssumed(h.unload, usual.unloadSeconds),
+  unloadPart: orAssumed(h.unloadPart, usual.unloadPartSeconds),
+  below: orElse(h.below, usual.belowKelvin),
+  topUpTemperature: h.topUpTemperature,
+  coolTo: orElse(h.coolTo, usual.coolToCelsius),
+  dryerLoading: orElse(h.dryerLoading, usual.dryerLoadingMinutes),
+  setUp: orElse(h.setUp, usual.setUpMinutes),
+  cleanUp: orElse(h.cleanUp, usual.cleanUpMinutes),
+  timing: orElse(h.timing, usual.timingSeconds),
+  shortest: orElse(h.shortest, usual.shortestSeconds),
+  longest: orElse(h.longest, usual.longestSeconds),
+  dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
+  dragOutEvidence: evidenceOf(h.dragOut),
+  liquorRatio: orAssumed(h.liquorRatio, usual.liquorRatioLPerKg),
+  freeboard: orElse(h.freeboard, usual.freeboard),
+});
+
+const assumable: readonly model.AssumedHandling[] = [
+  "load",
+  "loadPart",
+  "drain",
+  "rinse",
+  "unload",
+  "unloadPart",
+  "liquorRatio",
+];
+
+export const handling = (h: ReturnType<typeof completeHandling>): model.Handling => ({
+  loadSeconds: h.load.value,
+  loadPartSeconds: h.loadPart.value,
+  drainSeconds: h.drain.value,
+  rinseSeconds: h.rinse.value,
+  rinses: h.rinses,
+  rinseWaterL: h.rinseWater.value,
+  rinseEvery: h.rinseEvery,
+  unloadSeconds: h.unload.value,
+  unloadPartSeconds: h.unloadPart.value,
+  belowKelvin: h.below.value,
+  coolToCelsius: h.coolTo.value,
+  dryerLoadingMinutes: h.dryerLoading.value,
+  setUpMinutes: h.setUp.value,
+  cleanUpMinutes: h.cleanUp.value,
+  timingSeconds: h.timing.value,
+  shortestSeconds: h.shortest.value,
+  longestSeconds: h.longest.value,
+  dragOutMlPerDm2: h.dragOut.value,
+  dragOutAssumed: h.dragOut.assumed === true,
+  ...present({ dragOutFound: found(h.dragOut), topUpCelsius: h.topUpTemperature?.value }),
+  liquorRatioLPerKg: h.liquorRatio.value,
+  freeboard: h.freeboard.value,
+  assumed: assumable.filter((key) => h[key].assumed === true),
+});
