@@ -27,7 +27,6 @@ export type { Caution } from "./core/plan/advice/cautions.js";
 export type { Advice } from "./core/plan/advice/part-advice.js";
 export type { LoadLimit } from "./core/bath/load/load-size.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
-export { type PlanWork, planBatch } from "./core/plan/plan.js";
 export type * from "./core/plan/plan-model.js";
 export { SharedWork } from "./core/plan/run/shared-work.js";
 

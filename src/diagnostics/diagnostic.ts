@@ -24,6 +24,8 @@ export interface Diagnostic {
   readonly help?: string;
   /** One of many alike: on one line, however long. */
   readonly oneLine?: true;
+  /** A report for people holds it, so that it is not said beside the report. */
+  readonly inReport?: true;
   /** The place at fault first, then places that explain it; empty where no input is at fault. */
   readonly spans: readonly Span[];
 }

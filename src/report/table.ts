@@ -27,6 +27,8 @@ export interface Column {
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** What people read under a row, across all columns; one a row, null where there is nothing. */
+  readonly notes?: readonly (string | null)[];
 }
 
 /** A column's cell as people read it. */

@@ -15,6 +15,8 @@ import { readBatchFile, workshopOf } from "./read.js";
 export interface Worked {
   readonly report: Report;
   readonly missed?: boolean;
+  /** For people, the report itself says what is wrong. */
+  readonly holdsFaults?: true;
 }
 
 /** A fault of the work, at its place in the file; one whose path begins with an option belongs to the command line. */
@@ -32,6 +34,10 @@ export async function onBatch(
   const read = await readBatchFile(request.args[0] ?? "-", request, io, { needs, workshop });
   if (read.batch === undefined || read.spec === undefined) return { diagnostics: read.diagnostics };
   const worked = await work(read.batch, read.spec, workshop.work);
-  const diagnostics = [...read.diagnostics, ...worked.faults.map((fault) => placed(fault, read))];
-  return worked.ok ? { ...worked.value, diagnostics } : { diagnostics };
+  const held = worked.ok && worked.value.holdsFaults === true ? ({ inReport: true } as const) : {};
+  const found = worked.faults.map((fault) => ({ ...placed(fault, read), ...held }));
+  const diagnostics = [...read.diagnostics, ...found];
+  if (!worked.ok) return { diagnostics };
+  const { report, missed = false } = worked.value;
+  return { report, missed, diagnostics };
 }

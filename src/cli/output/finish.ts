@@ -2,6 +2,7 @@ import { type Fault, isError } from "../../core/fault.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import type { Result } from "../command.js";
 import { writeWhole } from "../files/write-whole.js";
+import { formats } from "../../report/format/formats.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";
@@ -22,7 +23,10 @@ export async function finish(
   if (result.stream !== undefined)
     return (await import("./finish-stream.js")).finishStream(result.stream, output, io, forbids);
   const { diagnostics, report } = result;
-  const shown = output.quiet ? diagnostics.filter(isError) : diagnostics;
+  const { forPeople } = formats[output.format];
+  const shown = diagnostics.filter(
+    (one) => isError(one) || !(output.quiet || (forPeople && one.inReport === true && report !== undefined)),
+  );
   await say(shown, io, !output.colour);
   if (result.note !== undefined && !output.quiet) io.err(`${result.note}\n`);
   if (hasErrors(diagnostics) && result.status === undefined) return 2;

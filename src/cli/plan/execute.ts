@@ -20,6 +20,7 @@ export const execute: Execute = async (request, io) => {
       const { withSpread } = await import("../../report/cost/with-spread.js");
       report = withSpread(report, plan.value, spreadOf(spec, task, shared));
     }
-    return done({ report, missed: exceeded.length > 0 }, [...plan.faults, ...exceeded]);
+    const worked = { report, missed: exceeded.length > 0, holdsFaults: true } as const;
+    return done(worked, [...plan.faults, ...exceeded]);
   });
 };

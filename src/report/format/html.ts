@@ -14,7 +14,7 @@ svg{max-width:100%;height:auto}
 
 const tag = (name: string, text: string): string => `<${name}>${escapeMarkup(text)}</${name}>`;
 
-function table({ columns, rows }: Table): string {
+function table({ columns, rows, notes = [] }: Table): string {
   const kinds = columns.map(({ align }, i) =>
     (align === undefined ? rows.some((row) => typeof row[i] === "number") : align === "right")
       ? ' class="number"'
@@ -26,12 +26,16 @@ function table({ columns, rows }: Table): string {
     "<table>",
     `<thead>${row("th", columns.map(heading))}</thead>`,
     "<tbody>",
-    ...rows.map((cells) =>
-      row(
-        "td",
-        columns.map((column, i) => shown(column, cells[i])),
-      ),
-    ),
+    ...rows.flatMap((cells, r) => {
+      const note = notes[r] ?? null;
+      return [
+        row(
+          "td",
+          columns.map((column, i) => shown(column, cells[i])),
+        ),
+        ...(note === null ? [] : [`<tr><td colspan="${columns.length}">${escapeMarkup(note)}</td></tr>`]),
+      ];
+    }),
     "</tbody>",
     "</table>",
   ].join("\n");

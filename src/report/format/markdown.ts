@@ -18,11 +18,22 @@ const isNumeric = ({ rows }: Table, index: number, { align }: Column): boolean =
 
 function table(model: Table): string {
   const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
+  // A note goes where text is longest.
+  const at = Math.max(
+    0,
+    model.columns.findIndex((column, i) => !isNumeric(model, i, column) && column.tone === undefined),
+  );
   const cell = (column: Column, value: Cell | undefined): string => escapeMarkdown(shown(column, value));
   return [
     line(model.columns.map((column) => escapeMarkdown(heading(column)))),
     line(model.columns.map((column, i) => (isNumeric(model, i, column) ? "---:" : "---"))),
-    ...model.rows.map((row) => line(model.columns.map((column, i) => cell(column, row[i])))),
+    ...model.rows.flatMap((row, r) => {
+      const note = model.notes?.[r] ?? null;
+      return [
+        line(model.columns.map((column, i) => cell(column, row[i]))),
+        ...(note === null ? [] : [line(model.columns.map((_column, i) => (i === at ? escapeMarkdown(note) : "")))]),
+      ];
+    }),
   ].join("\n");
 }
 

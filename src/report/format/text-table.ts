@@ -22,10 +22,17 @@ function setOff(column: Column, text: string, paint: Paint): string {
   return column.swatch === true ? text.replace(text.trim(), (hex) => paint(tone, hex)) : paint(tone, text);
 }
 
+/** How far a note under a row is set in. */
+const indent = "  ";
+
+const noteLines = (note: string | null, width: number): string[] =>
+  note === null ? [] : wrap(note, width - indent.length).map((line) => indent + line);
+
 /** One row after the other as "title: value" lines, for a table that no width can hold. */
 function stacked(
   columns: readonly Column[],
   cells: readonly (readonly string[])[],
+  noted: readonly (readonly string[])[],
   width: number,
   paint: Paint,
 ): string[] {
@@ -40,6 +47,7 @@ function stacked(
         `${pad(left[line] ?? "", label, false)}${gap}${setOff(columns[i]!, right[line] ?? "", paint)}`.trimEnd(),
       );
     }),
+    ...(noted[index] ?? []),
   ]);
 }
 
@@ -47,7 +55,7 @@ function stacked(
  * A table as lines of at most `width` columns: headers and text break between words, numbers never do. A table
  * too wide even so is written row by row.
  */
-export function textTable({ columns, rows }: Table, width: number, paint: Paint): string[] {
+export function textTable({ columns, rows, notes = [] }: Table, width: number, paint: Paint): string[] {
   const titles = columns.map(heading);
   const cells = rows.map((row) => columns.map((column, i) => shown(column, row[i])));
   const numeric = columns.map(({ align }, i) =>
@@ -61,7 +69,8 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
     };
   });
   const widths = share(needs, width - gap.length * (columns.length - 1));
-  if (widths === undefined) return stacked(columns, cells, width, paint);
+  const noted = notes.map((note) => noteLines(note, width));
+  if (widths === undefined) return stacked(columns, cells, noted, width, paint);
   const line = (
     texts: readonly string[],
     tone: (i: number, text: string) => string,
@@ -81,6 +90,6 @@ export function textTable({ columns, rows }: Table, width: number, paint: Paint)
   const set = (i: number, text: string): string => setOff(columns[i]!, text, paint);
   return [
     ...line(titles, (_i, text) => paint("quiet", text), true),
-    ...cells.flatMap((row) => line(row, set, false)),
+    ...cells.flatMap((row, i) => [...line(row, set, false), ...(noted[i] ?? [])]),
   ];
 }

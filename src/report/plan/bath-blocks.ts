@@ -1,145 +1,163 @@
-import { topUpRecords } from "../../core/bath/load/top-up-rules.js";
-import type { Plan, PlanBath } from "../../core/plan/plan-model.js";
-import { figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
+import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
+import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import type { Block } from "../report.js";
+import { type Block, paragraph } from "../report.js";
 import { degrees, litres, percent, pour } from "../words/amounts.js";
-import { footnote, mark } from "../words/assumed.js";
-import { dyeText, measuredDye } from "../words/dye.js";
-import { clock, stretch } from "../words/times.js";
-import { drainText, heatText } from "./advice.js";
-import { lifeBlocks } from "./life-blocks.js";
+import { trimmed } from "../words/digits.js";
+import { dyeText } from "../words/dye.js";
+import { clock, stretch, watch } from "../words/times.js";
 import { partAdvice } from "./part-advice.js";
 
-function makeUpSteps(plan: Plan, bath: PlanBath): string[] {
-  const { makeUp, heating, start } = bath;
-  const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath.bath);
-  const heat =
-    heating.minutes === null
-      ? `Heat to ${degrees(bath.celsius)} (no heater power given: the time is not known).`
-      : `Switch the heater on at ${clock(on?.startMinute ?? 0, plan.startAtMinute ?? undefined)}: ${degrees(bath.celsius)} takes about ${duration(Math.ceil(heating.minutes) * 60)}, lid on if there is one. Stay near.`;
-  if (start.kind === "kept") {
-    const age = start.ageDays > 0 ? `, ${start.ageDays} d old` : "";
-    return [
-      `Shake the jug and pour the kept bath into the tank: ${litres(start.volumeL)} when hot (${litres(makeUp.volumeColdL)} cold), at ${percent(start.strength)} strength${age}.`,
-      heat,
-    ];
-  }
-  return [
-    `Pour ${pour(makeUp.waterMl)} of water into the tank.`,
-    `Shake the dye, then stir in ${dyeText(makeUp)}: ${bath.dilution}.`,
-    heat,
-    `Hot, it must stand at the ${litres(makeUp.volumeHotL)} mark (${litres(makeUp.volumeColdL)} cold).`,
-  ];
+/** "6.1 mL of concentrate and 141 mL of water of 20 °C". */
+function poured(topUp: NonNullable<PlanLoad["topUp"]>, celsius: number): string {
+  const pieces = [
+    figureOfDye(topUp, "amount") > 0 ? dyeText(topUp) : "",
+    topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
+  ].filter(Boolean);
+  return `${pieces.join(" and ")} of ${degrees(celsius)}`;
 }
 
-function loadTable(bath: PlanBath): Block {
-  const windows = bath.loads.some((load) => load.windowSeconds !== null);
-  const m = mark(bath.dyeBalance.restsOnAssumed);
-  const misses = bath.loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= 0.05);
+function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
+  if (start.kind === "fresh")
+    return `Pour ${pour(makeUp.waterMl)} of water into the tank. Shake the dye and stir in ${dyeText(makeUp)} (${dilution}).`;
+  const age = start.ageDays > 0 ? `, ${trimmed(start.ageDays, 1)} d old` : "";
+  const more =
+    startTopUp === null
+      ? ""
+      : ` Before you heat it, add ${poured(startTopUp, startTopUp.celsius)}.`;
+  return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)} strength${age}.${more}`;
+}
+
+function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start }: PlanBath): string {
+  const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
+  const mark = start.kind === "fresh" ? ` Hot, it reaches the ${litres(makeUp.volumeHotL)} mark.` : "";
+  if (heating.minutes === null)
+    return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power.${mark}`;
+  const from = on === undefined ? "" : ` at ${clock(on.startMinute, plan.startAtMinute ?? undefined)}`;
+  return `Heater on${from}, lid on if there is one, stay near: ${degrees(celsius)} takes ${duration(60 * Math.ceil(heating.minutes))}.${mark}`;
+}
+
+/** What is done with every load, in the order of the hands. */
+function eachLoad({ handling }: Plan, { celsius, rinse }: PlanBath): string {
+  const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
+  const baths = rinses === 1 ? `${litres(rinseWaterL)} of clear water` : `${rinses} baths of ${litres(rinseWaterL)} of clear water, one after the other`;
+  const change = rinseEvery === 1 ? "fresh for each load" : `changed every ${rinseEvery} loads`;
+  const loose =
+    rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
+  return `Each load: rack it with the lid on; when the bath has ${degrees(celsius - belowKelvin)}, dip, keep the parts moving and turn them; drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
+}
+
+/** Loose dye from this share on is said [-]. */
+const looseSaid = 0.01;
+
+const what = ({ reachable, again, part, shade, base }: PlanLoad): string =>
+  [
+    reachable ? "" : "NOT REACHED, nearest:",
+    again ? "second dip of" : "",
+    part,
+    shade,
+    base === null ? "" : `on ${base}`,
+  ]
+    .filter(Boolean)
+    .join(" ");
+
+function loadTable(plan: Plan, bath: PlanBath): Block {
+  const { loads } = bath;
+  const windows = loads.some((load) => load.windowSeconds !== null);
+  const misses = loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= 0.05);
+  const waits = loads.some((load) => load.waitSeconds >= 0.5);
+  const start = plan.startAtMinute ?? undefined;
+  const begins = new Map(
+    plan.timeline
+      .filter((entry) => entry.what === "dip" && entry.bath === bath.bath)
+      .map((entry) => [entry.load, entry.startMinute]),
+  );
   return {
     kind: "table",
     table: {
       columns: [
-        { key: "dip", title: `DIP${m}`, tone: "strong" as const },
-        { key: "load", title: "load" },
+        { key: "dip", title: "DIP", tone: "strong", align: "right" },
+        { key: "at", title: "at °C", digits: (value) => value.toFixed(1) },
+        ...(waits ? [{ key: "wait", title: "wait", align: "right" as const }] : []),
+        { key: "rack", title: "rack", align: "right" },
+        { key: "load", title: "#" },
         { key: "parts", title: "parts" },
         { key: "what", title: "what" },
-        ...(windows ? [{ key: "window", title: `good min:s${m}` }] : []),
+        ...(windows ? [{ key: "window", title: "good" }] : []),
         ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
-        { key: "strength", title: `bath${m}`, show: (value: number) => percent(value) },
-        ...(bath.loads.some((load) => load.topUp) ? [{ key: "then", title: "then" }] : []),
+        { key: "strength", title: "bath", show: (value) => `${Math.round(100 * value)} %` },
       ],
-      rows: bath.loads.map((load) => [
-        duration(load.dipSeconds),
+      rows: loads.map((load) => [
+        watch(load.dipSeconds),
+        load.celsiusBefore,
+        ...(waits ? [load.waitSeconds >= 0.5 ? watch(load.waitSeconds) : ""] : []),
+        clock(begins.get(load.load) ?? 0, start),
         load.load,
         load.parts,
-        [
-          load.reachable ? "" : "NOT REACHED, nearest:",
-          load.again ? "second dip of" : "",
-          load.part,
-          load.shade,
-          load.base === null ? "" : `on ${load.base}`,
-        ]
-          .filter(Boolean)
-          .join(" "),
+        what(load),
         ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
         ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
-        ...(bath.loads.some((other) => other.topUp) ? [load.topUp ? "top up" : ""] : []),
       ]),
+      notes: loads.map((load) =>
+        load.topUp === null ? null : `then top up: ${poured(load.topUp, plan.handling.topUpCelsius)}`,
+      ),
     },
   };
 }
 
-function topUps(bath: PlanBath): Block[] {
-  const items = bath.loads.flatMap((load) => {
-    const { topUp } = load;
-    if (!topUp) return [];
-    const pieces = [
-      figureOfDye(topUp, "amount") > 0 ? dyeText(topUp) : "",
-      topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
-    ].filter(Boolean);
-    return [`After load ${load.load}: ${pieces.join(" and ")}.`];
-  });
-  const heading: Block = {
-    kind: "heading",
-    level: 2,
-    text: `Top-ups (${bath.topUpRule}: ${topUpRecords[bath.topUpRule].said}; amounts cold)${mark(bath.dyeBalance.restsOnAssumed)}`,
-  };
-  return items.length > 0
-    ? [heading, { kind: "list", items }]
-    : [heading, { kind: "paragraph", text: "None in this batch." }];
+function endSteps(plan: Plan, bath: PlanBath): string[] {
+  const { coolMinutes, carryOver, dye, dilution, loads } = bath;
+  const { coolToCelsius } = plan.handling;
+  const cool =
+    coolMinutes === null
+      ? `Heater and stirring off. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
+      : `Heater and stirring off, lid off: under ${degrees(coolToCelsius)} after ${duration(60 * Math.ceil(coolMinutes))}; only then lift, pour or clean.`;
+  if (carryOver === null) {
+    const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
+    return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];
+  }
+  const { coldVolumeL, strength, areaDm2, ageDays, useBy, keepsDays, start } = carryOver;
+  const until =
+    useBy !== null
+      ? `, use by ${useBy}`
+      : keepsDays === null
+        ? ""
+        : `, keeps ${trimmed(keepsDays, 1)} d more`;
+  const label = `${dye}, ${dilution}, ${litres(coldVolumeL)} cold at ${percent(strength)}, ${trimmed(ageDays, 1)} d old${plan.date === null ? "" : ` on ${plan.date}`}, ${(areaDm2 / 100).toFixed(2)} m2 dyed${until}`;
+  return [
+    cool,
+    `Pour it back into its jug, keep it from light. Jug: ${label}.`,
+    `Next batch file: start: ${start}`,
+  ];
 }
-
-function whereTheDyeGoes({ dyeBalance: b, dyeFate }: PlanBath): string {
-  const kind = kindWith(b, "start");
-  const say = (name: "start" | "added" | "takenUp" | "draggedOut" | "left"): string =>
-    measuredDye(kind, figureOfDye(b, name));
-  const share = (of: "onParts" | "rinsedAway" | "left"): string =>
-    dyeFate === null ? "" : ` (${percent(dyeFate[of])})`;
-  return `Dye: ${say("start")} at the start and ${say("added")} added; ${say("takenUp")} on the parts${share("onParts")}, ${say("draggedOut")} rinsed away${share("rinsedAway")}, ${say("left")} left${share("left")}.${mark(b.restsOnAssumed)}`;
-}
-
-const afterDip = ({ rinsing: { drainSeconds, rinseSeconds, rinseWaterL } }: Plan): string =>
-  `After each dip: drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${litres(rinseWaterL)} of clear water.`;
 
 /** Which part to read, and what to type then, where that would make the times surer. */
 function trialBlocks({ trialAdvice, bath }: PlanBath): Block[] {
   if (trialAdvice === null) return [];
   const { load, seconds } = trialAdvice;
   return [
-    {
-      kind: "paragraph",
-      text: `Worth a trial: what is not known of this dye in a weaker bath is more than the windows allow. Dry and read one part of load ${load}, write its colour under bath ${bath + 1} as trial: { time: ${Math.round(seconds)} s, lab: [L, a, b] }, and plan the loads behind it again.`,
-    },
+    paragraph(
+      `Worth a trial: dry and read one part of load ${load}, write its colour under bath ${bath + 1} as trial: { time: ${Math.round(seconds)} s, lab: [L, a, b] }, and plan the loads behind it again.`,
+    ),
   ];
 }
 
-/** One bath, in the order in which it is worked. */
+/** The page of one bath: what hands need there, in the order in which they need it, and nothing else. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
-  const after =
-    bath.after === "keep"
-      ? "Afterwards let the bath cool, pour it back into its jug, label it, keep it from light."
-      : `Afterwards ${litres(bath.loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL)} of spent liquor are left to be disposed of as local rules allow.`;
-  const handling = partAdvice(plan, index);
   return [
     {
       kind: "heading",
       level: 1,
       text: `Bath ${index + 1}: ${bath.dye} in tank ${bath.tank}, ${degrees(bath.celsius)}`,
     },
-    ...(bath.notes === null ? [] : [{ kind: "paragraph" as const, text: `Note: ${bath.notes}` }]),
-    { kind: "list", ordered: true, items: makeUpSteps(plan, bath) },
-    ...(handling.length === 0 ? [] : [{ kind: "list" as const, items: handling }]),
-    loadTable(bath),
-    { kind: "paragraph", text: afterDip(plan) },
+    ...(bath.notes === null ? [] : [paragraph(`Note: ${bath.notes}`)]),
+    {
+      kind: "list",
+      items: [fillStep(bath), heatStep(plan, bath), eachLoad(plan, bath), ...partAdvice(plan, index)],
+    },
+    loadTable(plan, bath),
     ...trialBlocks(bath),
-    ...topUps(bath),
-    { kind: "paragraph", text: `${after} ${whereTheDyeGoes(bath)}` },
-    ...lifeBlocks(plan, bath),
-    ...[drainText(plan, bath), heatText(bath), footnote(bath.dyeBalance.restsOnAssumed)].flatMap((text) =>
-      text === null ? [] : [{ kind: "paragraph" as const, text }],
-    ),
+    { kind: "list", items: endSteps(plan, bath) },
   ];
 }

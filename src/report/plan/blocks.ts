@@ -3,12 +3,11 @@ import type { Fault } from "../../core/fault.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import type { Block } from "../report.js";
-import { degrees } from "../words/amounts.js";
 import { footnote, mark } from "../words/assumed.js";
 import { money, moneyDigits } from "../words/money.js";
 import { priceTitle } from "../words/price.js";
-import { clock } from "../words/times.js";
 import { bathBlocks } from "./bath-blocks.js";
+import { clockBlocks } from "./clock.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
 
@@ -23,44 +22,6 @@ function summary(plan: Plan): string {
       ? `${totals.good} parts`
       : `${totals.started} parts started for ${totals.good} good ones`;
   return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
-}
-
-function clockBlocks(plan: Plan): Block[] {
-  const start = plan.startAtMinute ?? undefined;
-  const { dryer } = plan;
-  const runs = `${plan.totals.dryerRuns} ${plan.totals.dryerRuns === 1 ? "run" : "runs"}`;
-  return [
-    { kind: "heading", level: 1, text: `The clock${mark(plan.restsOnAssumed)}` },
-    ...(dryer
-      ? [
-          {
-            kind: "paragraph" as const,
-            text: `Dry in ${dryer.name} at ${degrees(dryer.celsius)} for ${minutes(dryer.minutes)}, at most ${dryer.capacity} parts a run: ${runs}.`,
-          },
-        ]
-      : []),
-    {
-      kind: "table",
-      table: {
-        columns: [
-          { key: "from", title: "from", tone: "strong" },
-          { key: "to", title: "to" },
-          { key: "what", title: "what" },
-          { key: "tank", title: "tank" },
-          { key: "load", title: "load" },
-          { key: "parts", title: "parts" },
-        ],
-        rows: plan.timeline.map((entry) => [
-          clock(entry.startMinute, start),
-          clock(entry.endMinute, start),
-          entry.what,
-          entry.tank ?? "",
-          entry.load ?? null,
-          entry.parts ?? null,
-        ]),
-      },
-    },
-  ];
 }
 
 function costBlocks(plan: Plan): Block[] {
