@@ -70,8 +70,8 @@ test("readBatch fills in the defaults of tanks, dyes, parts, shades and baths, a
     uptakeAssumed: true,
     swatches: [],
   });
-  expect(spec!.dyes.lagoon!.uptake).toEqual({ value: 0.03, plusMinus: 0.03, assumed: true });
-  expect(spec!.handling.dragOut).toEqual({ value: 0.8, plusMinus: 0.48, assumed: true });
+  expect(spec!.dyes.lagoon!.uptake).toEqual({ value: 0.03, factor: 4, assumed: true });
+  expect(spec!.handling.dragOut).toEqual({ value: 0.8, factor: 3, assumed: true });
   expect(batch!.parts[0]!.volumeCm3).toBeCloseTo(6, 12);
   expect(batch!.shades[0]!.tolerance).toBe(1.5);
   expect(batch!.baths[0]).toMatchObject({ start: { kind: "fresh" }, topUp: "none", after: "keep", index: 0 });

@@ -16,7 +16,7 @@ import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, notA } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
-import { liquidOrPowder, percent, quantity, withRange } from "./quantities.js";
+import { assumedText, liquidOrPowder, percent, quantity, written } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
@@ -179,9 +179,9 @@ export const dye = () =>
       activationEnergy: quantity(
         "energyPerMole",
         {
-          description: "how strongly heat speeds up the uptake; the published range is 45 to 117 kJ/mol",
+          description: "how strongly heat speeds up the uptake",
           examples: ["75 kJ/mol"],
-          otherwise: `${withRange("energyPerMole", defaults.dye.activationEnergyJPerMol, "kJ/mol")}, assumed`,
+          otherwise: `${written("energyPerMole", defaults.dye.activationEnergyJPerMol.value, { to: "kJ/mol" })}, published range 45 to 117, assumed`,
         },
         { positive: true },
       ).optional(),
@@ -193,7 +193,7 @@ export const dye = () =>
           {
             description: "dye that the longest swatch takes up per area",
             examples: ["0.03 mL/dm2", "0.006 g/dm2"],
-            otherwise: `${withRange("volumePerArea", defaults.dye.uptakeMlPerDm2)}, assumed; for a powder, the dye in ${defaults.dye.powderUptakeLiquorMlPerDm2} mL of fresh liquor`,
+            otherwise: `${assumedText("volumePerArea", defaults.dye.uptakeMlPerDm2)}; for a powder, the dye in ${defaults.dye.powderUptakeLiquorMlPerDm2} mL of fresh liquor`,
           },
         ),
         uptakeEvidence(),

@@ -4,21 +4,19 @@ import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
 import { count } from "./plain-values.js";
-import { percent, quantity, share, withRange, written } from "./quantities.js";
+import { assumedText, percent, quantity, share, written } from "./quantities.js";
 
 const seconds = (description: string, of: number, to = "s") => {
   const fallback = written("time", of, { to });
   return quantity("time", { description, examples: [fallback], default: fallback }).optional();
 };
 /** Seconds that are listed as assumed where the file leaves them out. */
-const assumedSeconds = (description: string, of: number) => {
-  const fallback = written("time", of);
-  return quantity("time", {
+const assumedSeconds = (description: string, value: number) =>
+  quantity("time", {
     description,
-    examples: [fallback],
-    otherwise: `${fallback}, assumed`,
+    examples: [written("time", value)],
+    otherwise: assumedText("time", { value, factor: usual.assumedFactor }),
   }).optional();
-};
 const minutes = (description: string, of: number) => {
   const fallback = written("time", of, { from: "min" });
   return quantity(
@@ -41,7 +39,11 @@ export const handling = () =>
     .strictObject({
       load: assumedSeconds("put a load on its rack, per load", usual.loadSeconds),
       loadPart: assumedSeconds("put one more part on the rack, per part", usual.loadPartSeconds),
-      drain: assumedSeconds("let it drip, per load, as the swatches were", usual.drainSeconds),
+      drain: quantity("time", {
+        description: "let it drip, per load, as the swatches were",
+        examples: [written("time", usual.drainSeconds)],
+        otherwise: `${written("time", usual.drainSeconds)}, assumed`,
+      }).optional(),
       rinse: assumedSeconds("rinse it, per load, all rinses together", usual.rinseSeconds),
       rinses: count(
         {
@@ -96,7 +98,7 @@ export const handling = () =>
         quantity("volumePerArea", {
           description: "liquor carried out per wetted area",
           examples: ["0.8 mL/dm2"],
-          otherwise: `${withRange("volumePerArea", usual.dragOutMlPerDm2)}, assumed`,
+          otherwise: assumedText("volumePerArea", usual.dragOutMlPerDm2),
         }),
         dragOutEvidence(),
         "liquor carried out per wetted area, or evidence of it",
@@ -104,7 +106,10 @@ export const handling = () =>
       liquorRatio: quantity("volumePerMass", {
         description: "least liquor per mass of parts",
         examples: ["20 L/kg"],
-        otherwise: `${written("volumePerMass", usual.liquorRatioLPerKg)}, assumed`,
+        otherwise: assumedText("volumePerMass", {
+          value: usual.liquorRatioLPerKg,
+          factor: usual.assumedFactor,
+        }),
       }).optional(),
       freeboard: share(
         {

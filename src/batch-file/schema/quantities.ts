@@ -1,14 +1,18 @@
 import { done, error, failed, type Outcome } from "../../core/fault.js";
+import type { AssumedFigure } from "../../core/model/defaults.js";
 import type { KindName } from "../../core/quantity/kinds.js";
 import { kindOf } from "../../core/quantity/kinds.js";
 import { exampleOf, type ParseOptions, parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
 import { formatQuantity } from "../../core/quantity/text/format-quantity.js";
+import { rangeInWords } from "../../core/quantity/text/range-in-words.js";
 import { leaf, type Meaning, notA } from "./leaf.js";
 
 /** A quantity of the spec; `assumed` if the user did not give it. */
 export interface Amount extends Quantity {
   readonly assumed?: boolean;
+  /** Of a quantity that is known to a factor: 95 % of what it may be lies between `value / factor` and `value * factor`. */
+  readonly factor?: number;
   /** Of a quantity found from evidence: the share of the assumed variance that is left, and the 95 % interval. */
   readonly assumedShare?: number;
   readonly interval95?: readonly [number, number];
@@ -58,12 +62,9 @@ export const written = (
 /** A fraction as a file writes it. */
 export const percent = (fraction: number): string => written("percent", fraction, { to: "%" });
 
-/** A figure with its range, as a file writes it. */
-export const withRange = (
-  kind: KindName,
-  { value, relative }: { readonly value: number; readonly relative: number },
-  unit?: string,
-): string => `${written(kind, value, unit === undefined ? {} : { to: unit })} ± ${percent(relative)}`;
+/** An assumed figure with its range, for the table of keys. */
+export const assumedText = (kind: KindName, { value, factor }: AssumedFigure): string =>
+  `${written(kind, value)}, ${rangeInWords(factor)}, assumed`;
 
 /** What to write for a quantity, where an editor marks another text. */
 export function quantityForm(

@@ -18,13 +18,14 @@ const noBases: Raw<"bases"> = {};
 function assumedUptake(dilution: RawDye["dilution"]): Amount {
   const { uptakeMlPerDm2, powderUptakeLiquorMlPerDm2 } = defaults.dye;
   return assumed(
-    dilution.kind === "liquid" ? uptakeMlPerDm2.value : (powderUptakeLiquorMlPerDm2 * dilution.value) / 1000,
-    uptakeMlPerDm2.relative,
+    dilution.kind === "liquid"
+      ? uptakeMlPerDm2
+      : { ...uptakeMlPerDm2, value: (powderUptakeLiquorMlPerDm2 * dilution.value) / 1000 },
   );
 }
 
 const { activationEnergyJPerMol, law } = defaults.dye;
-const assumedActivation = assumed(activationEnergyJPerMol.value, activationEnergyJPerMol.relative);
+const assumedActivation = assumed(activationEnergyJPerMol);
 
 /** The colour of a swatch; a reflectance file is read later. */
 export type SwatchColour = Colour | { readonly kind: "file"; readonly file: string };

@@ -1,18 +1,14 @@
+import type { AssumedFigure } from "../../core/model/defaults.js";
 import type { Amount } from "../schema/quantities.js";
 
 /** The quantity, or its default. */
 export const orElse = (amount: Amount | undefined, value: number): Amount => amount ?? { value };
 
-/** A figure that nobody gave, with its range. */
-export const assumed = (value: number, relative: number): Amount => ({
-  value,
-  plusMinus: value * relative,
+/** A figure that nobody gave; without a factor it has no range to draw from. */
+export const assumed = (figure: AssumedFigure | Pick<AssumedFigure, "value">): Amount => ({
+  ...figure,
   assumed: true,
 });
-
-/** The quantity, or its default, which is listed as assumed. */
-export const orAssumed = (amount: Amount | undefined, value: number): Amount =>
-  amount ?? { value, assumed: true };
 
 /** The quantity, unless the file gives evidence of it instead. */
 export const quantityOf = <T extends Amount>(

@@ -1,6 +1,7 @@
 import { append } from "../../core/append.js";
 import type { Evidence } from "../../core/bath/evidence/forms.js";
 import { areaOfMass } from "../../core/bath/evidence/forms.js";
+import { logDeviation } from "../../core/bath/evidence/observation.js";
 import {
   type Assumed,
   type Estimate,
@@ -39,17 +40,20 @@ const shareOf = (uncertain: Amount | undefined): { readonly relative?: number } 
 
 const amountOf = ({ value, interval95, assumedShare }: Estimate): Amount => ({
   value,
-  plusMinus: (interval95[1] - interval95[0]) / 2,
+  factor: Math.sqrt(interval95[1] / interval95[0]),
   interval95,
   assumedShare,
   assumed: assumedShare > mostAssumedShare,
 });
 
 /** The prior: the amount as given or assumed. */
-const before = (amount: Amount, usual: Assumed): Assumed =>
-  amount.assumed === true || amount.plusMinus === undefined
-    ? { value: amount.value, relative: amount.assumed === true ? usual.relative : 0.01 }
-    : { value: amount.value, relative: Math.max(1e-3, amount.plusMinus / halfWidth95 / amount.value) };
+const before = ({ value, plusMinus, assumed }: Amount, { deviation }: Assumed): Assumed => ({
+  value,
+  deviation:
+    assumed === true
+      ? deviation
+      : logDeviation(plusMinus === undefined ? 0.01 : Math.max(1e-3, plusMinus / halfWidth95 / value)),
+});
 
 function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: Path): Placed | Fault[] {
   const perColdL = dyeKinds[dye.dilution.kind].inFill(figureOf(dye.dilution), 1);
@@ -148,7 +152,7 @@ export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faul
   const dyes = { ...spec.dyes };
   const asPrior = ({ value, factor }: Estimate): Assumed => ({
     value,
-    relative: Math.sqrt(Math.expm1(Math.log(factor) ** 2)),
+    deviation: Math.log(factor),
     ...(weighed.length > 0 ? { said: "drag-out as weighed" } : {}),
   });
   const placedOf = new Map<string, readonly Placed[]>();

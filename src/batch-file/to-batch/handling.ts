@@ -1,23 +1,26 @@
 import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { RawSpec } from "../schema/batch.js";
-import { assumed, evidenceOf, orAssumed, orElse, quantityOf } from "./defaulted.js";
+import { assumed, evidenceOf, orElse, quantityOf } from "./defaulted.js";
 import { found } from "./found.js";
 import { present } from "./present.js";
 
 const usual = defaults.handling;
-const assumedDragOut = assumed(usual.dragOutMlPerDm2.value, usual.dragOutMlPerDm2.relative);
+const assumedDragOut = assumed(usual.dragOutMlPerDm2);
+/** Not drawn: colour goes on deepening while parts drip, so another drain would need other swatches. */
+const assumedDrain = assumed({ value: usual.drainSeconds });
+const halfToTwice = (value: number) => assumed({ value, factor: usual.assumedFactor });
 
 export const completeHandling = (h: NonNullable<RawSpec["handling"]>) => ({
-  load: orAssumed(h.load, usual.loadSeconds),
-  loadPart: orAssumed(h.loadPart, usual.loadPartSeconds),
-  drain: orAssumed(h.drain, usual.drainSeconds),
-  rinse: orAssumed(h.rinse, usual.rinseSeconds),
+  load: h.load ?? halfToTwice(usual.loadSeconds),
+  loadPart: h.loadPart ?? halfToTwice(usual.loadPartSeconds),
+  drain: h.drain ?? assumedDrain,
+  rinse: h.rinse ?? halfToTwice(usual.rinseSeconds),
   rinses: h.rinses ?? usual.rinses,
   rinseWater: orElse(h.rinseWater, usual.rinseWaterL),
   rinseEvery: h.rinseEvery ?? usual.rinseEvery,
-  unload: orAssumed(h.unload, usual.unloadSeconds),
-  unloadPart: orAssumed(h.unloadPart, usual.unloadPartSeconds),
+  unload: h.unload ?? halfToTwice(usual.unloadSeconds),
+  unloadPart: h.unloadPart ?? halfToTwice(usual.unloadPartSeconds),
   below: orElse(h.below, usual.belowKelvin),
   topUpTemperature: h.topUpTemperature,
   coolTo: orElse(h.coolTo, usual.coolToCelsius),
@@ -29,7 +32,7 @@ export const completeHandling = (h: NonNullable<RawSpec["handling"]>) => ({
   longest: orElse(h.longest, usual.longestSeconds),
   dragOut: quantityOf(h.dragOut) ?? assumedDragOut,
   dragOutEvidence: evidenceOf(h.dragOut),
-  liquorRatio: orAssumed(h.liquorRatio, usual.liquorRatioLPerKg),
+  liquorRatio: h.liquorRatio ?? halfToTwice(usual.liquorRatioLPerKg),
   freeboard: orElse(h.freeboard, usual.freeboard),
 });
 

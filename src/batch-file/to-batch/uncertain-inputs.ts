@@ -49,7 +49,7 @@ function isUsed(path: Path, spec: Spec): boolean {
   }
 }
 
-/** Every figure of a batch that carries ± or was assumed and that an order depends on. */
+/** Every figure of a batch that carries ± or an assumed range and that an order depends on. */
 export const uncertainInputs = (spec: Spec): UncertainInput[] => [
   ...givenInputs(spec),
   ...exponentInputs(spec),
@@ -65,16 +65,10 @@ const exponentInputs = (spec: Spec): UncertainInput[] =>
   });
 
 const givenInputs = (spec: Spec): UncertainInput[] =>
-  amountsOf(spec).flatMap(({ path, amount }) => {
-    if (!(amount.plusMinus !== undefined && amount.plusMinus > 0) || !isUsed(path, spec)) return [];
+  amountsOf(spec).flatMap(({ path, amount }): UncertainInput[] => {
+    const { value, factor, plusMinus = 0, assumed = false } = amount;
+    if (!(factor !== undefined || plusMinus > 0) || !isUsed(path, spec)) return [];
+    if (factor !== undefined) return [{ path, value, factor, assumed }];
     const most = mostOf(path, spec);
-    return [
-      {
-        path,
-        value: amount.value,
-        halfWidth: amount.plusMinus,
-        assumed: amount.assumed === true,
-        ...(most === undefined ? {} : { most }),
-      },
-    ];
+    return [{ path, value, halfWidth: plusMinus, assumed, ...(most === undefined ? {} : { most }) }];
   });

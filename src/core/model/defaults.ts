@@ -4,10 +4,10 @@ import type { Reading } from "./colour.js";
 /** The reading of colours for which none is given. */
 export const standardReading: Reading = { illuminant: "D65", observer: 10 };
 
-/** A figure that is assumed where none is given; the half width of its 95 % range is this share of it. */
-interface AssumedFigure {
+/** A figure that is assumed where none is given; its 95 % range goes from `value / factor` to `value * factor`. */
+export interface AssumedFigure {
   readonly value: number;
-  readonly relative: number;
+  readonly factor: number;
 }
 
 /**
@@ -27,8 +27,9 @@ export const defaults = {
   dryer: { duty: 1 },
   dye: {
     law: "auto" as const,
-    activationEnergyJPerMol: { value: 75_000, relative: 0.48 } as AssumedFigure,
-    uptakeMlPerDm2: { value: 0.03, relative: 1 } as AssumedFigure,
+    /** The range is as wide as the published one, by ratio. */
+    activationEnergyJPerMol: { value: 75_000, factor: Math.sqrt(117 / 45) } as AssumedFigure,
+    uptakeMlPerDm2: { value: 0.03, factor: 4 } as AssumedFigure,
     /** Of a powder: what so much fresh liquor holds. */
     powderUptakeLiquorMlPerDm2: 0.3,
   },
@@ -57,9 +58,11 @@ export const defaults = {
     timingSeconds: 2,
     shortestSeconds: 15,
     longestSeconds: 300,
-    dragOutMlPerDm2: { value: 0.8, relative: 0.6 } as AssumedFigure,
+    dragOutMlPerDm2: { value: 0.8, factor: 3 } as AssumedFigure,
     liquorRatioLPerKg: 20,
     freeboard: 0.05,
+    /** Of the times per load and per part, and of the liquor ratio, as in `AssumedFigure`. */
+    assumedFactor: 2,
   },
   consumables: { perBath: 0, perLoad: 0, perPart: 0 },
   yield: 1,

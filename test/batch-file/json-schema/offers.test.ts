@@ -115,7 +115,7 @@ test("the description of a key says its default; a rule or an assumption is neve
   const texts = edited.map(({ description }) => description);
   expect(texts).toContain("volume to the brim; default: 1.15 x volume");
   expect(texts).toContain(
-    "liquor carried out per wetted area, or evidence of it; default: 0.8 mL/dm2 ± 60 %, assumed",
+    "liquor carried out per wetted area, or evidence of it; default: 0.8 mL/dm2, a third to three times, assumed",
   );
   const defaults = edited.map(({ default: value }) => value);
   expect(defaults).toContain("20 °C");

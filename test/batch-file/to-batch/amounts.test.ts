@@ -3,9 +3,11 @@ import { amountsOf, withAmounts } from "../../../src/batch-file/to-batch/amounts
 import { toBatch } from "../../../src/batch-file/to-batch/to-batch.js";
 import { readGood } from "../read.js";
 
-test("amountsOf finds every quantity that carries ±, and every assumed one", async () => {
+test("amountsOf finds every quantity that carries ±, and every one with an assumed range", async () => {
   const { spec } = await readGood("plus-minus.yaml");
-  const spread = amountsOf(spec!).filter(({ amount }) => amount.plusMinus !== undefined);
+  const spread = amountsOf(spec!).filter(
+    ({ amount }) => amount.plusMinus !== undefined || amount.factor !== undefined,
+  );
   const paths = spread.map(({ path }) => path.join("."));
   expect(paths).toEqual(
     expect.arrayContaining([
@@ -18,11 +20,16 @@ test("amountsOf finds every quantity that carries ±, and every assumed one", as
       "yield",
     ]),
   );
-  expect(paths).toHaveLength(30);
+  expect(paths).toHaveLength(35);
   expect(spread.filter(({ amount }) => amount.assumed).map(({ path }) => path.join("."))).toEqual([
     "dyes.lagoon.activationEnergy",
     "dyes.rust.activationEnergy",
     "dyes.rust.uptake",
+    "handling.loadPart",
+    "handling.rinse",
+    "handling.unload",
+    "handling.unloadPart",
+    "handling.liquorRatio",
   ]);
 });
 

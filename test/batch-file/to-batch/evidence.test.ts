@@ -25,8 +25,8 @@ function expected(evidence: Evidence) {
   if (!first.ok) throw new Error("no drag-out");
   const { value, factor } = first.value.dragOutMlPerDm2;
   const found = reconcile([evidence], {
-    uptakePerDm2: { value: 0.03, relative: 1 },
-    dragOutMlPerDm2: { value, relative: Math.sqrt(Math.exp(Math.log(factor) ** 2) - 1) },
+    uptakePerDm2: { value: 0.03, deviation: Math.log(4) / 1.959963984540054 },
+    dragOutMlPerDm2: { value, deviation: Math.log(factor) },
   });
   if (!found.ok) throw new Error("no uptake");
   return found.value;
@@ -92,11 +92,13 @@ for (const [written, evidence] of Object.entries(forms))
     expect(batch!.handling.dragOutMlPerDm2).toBeCloseTo(dragOutMlPerDm2.value, 9);
   });
 
-test("a spec keeps what evidence told as an amount with ±, for draws", async () => {
+test("a spec keeps what evidence says as an amount with its factor, for draws", async () => {
   const { spec } = await readText(head("{ yield: 60 m2/L, depth: 0.6 }"));
   const { uptake, uptakeEvidence } = spec!.dyes.lagoon!;
   const [low, high] = uptake.interval95!;
-  expect(uptake.plusMinus).toBeCloseTo((high - low) / 2, 12);
+  expect(uptake.value / uptake.factor!).toBeCloseTo(low, 12);
+  expect(uptake.value * uptake.factor!).toBeCloseTo(high, 12);
+  expect(uptake).not.toHaveProperty("plusMinus");
   expect(uptakeEvidence).toEqual([]);
 });
 

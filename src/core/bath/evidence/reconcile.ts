@@ -2,9 +2,10 @@ import { done, error, type Fault, failed, type Outcome, warning } from "../../fa
 import { numericJacobian } from "../../maths/least-squares/jacobian.js";
 import { fitNonlinear } from "../../maths/least-squares/nonlinear-least-squares.js";
 import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
-import { defaults } from "../../model/defaults.js";
+import { deviationOfFactor } from "../../maths/sampling/log-normal.js";
+import { type AssumedFigure, defaults } from "../../model/defaults.js";
 import type { Evidence } from "./forms.js";
-import { evidenceFault, logDeviation, type Observation, observationOf } from "./observation.js";
+import { evidenceFault, type Observation, observationOf } from "./observation.js";
 
 /** A quantity known to a factor: `factor` is one standard deviation, so 1.3 is +30 % or -23 %. */
 export interface Estimate {
@@ -37,10 +38,10 @@ export interface Reconciled {
   readonly widened: number;
 }
 
-/** An assumed figure, with its standard deviation as a share of it. */
+/** An assumed figure, with the standard deviation of its logarithm. */
 export interface Assumed {
   readonly value: number;
-  readonly relative: number;
+  readonly deviation: number;
   /** What messages call it, where it is not merely assumed. */
   readonly said?: string;
 }
@@ -51,18 +52,23 @@ export const mostAssumedShare = 0.1;
 /** Evidence further than this from what all the others say disagrees with them [standard deviations]. */
 const mostDeviations = 2;
 
+const known = ({ value, factor }: AssumedFigure): Assumed => ({
+  value,
+  deviation: deviationOfFactor(factor),
+});
+
 /** κ in mL of concentrate per dm², drag-out in mL per dm². */
 export const usualAssumed: { readonly uptakePerDm2: Assumed; readonly dragOutMlPerDm2: Assumed } = {
-  uptakePerDm2: defaults.dye.uptakeMlPerDm2,
-  dragOutMlPerDm2: defaults.handling.dragOutMlPerDm2,
+  uptakePerDm2: known(defaults.dye.uptakeMlPerDm2),
+  dragOutMlPerDm2: known(defaults.handling.dragOutMlPerDm2),
 };
 
 /**
  * κ and drag-out that agree best with all evidence and with the assumed figures.
  *
- * Weighted least squares over ln κ and ln δ: both are positive and known to a factor, so that ± 100 % must not
- * reach zero. A relative deviation r is a deviation sqrt(ln(1 + r²)) of the logarithm. Amounts of dye per area are
- * compared by their logarithms, strengths as they are. Where χ² is over its degrees of freedom, deviations are
+ * Weighted least squares over ln κ and ln δ: both are positive and known to a factor. A relative deviation r of
+ * evidence is a deviation sqrt(ln(1 + r²)) of the logarithm. Amounts of dye per area are compared by their logarithms,
+ * strengths as they are. Where χ² is over its degrees of freedom, deviations are
  * widened by the root of their ratio.
  * @source birge1932 widening
  */
@@ -73,12 +79,12 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
   const observations: Observation[] = [
     ...evidence.map(observationOf),
     ...priors.map(
-      ({ value, relative, said }, j): Observation => ({
+      ({ value, deviation, said }, j): Observation => ({
         index: null,
         kind: j === 0 ? "assumed-uptake" : "assumed-drag-out",
         said: said ?? (j === 0 ? "the assumed uptake" : "the assumed drag-out"),
         observed: value,
-        deviation: logDeviation(relative),
+        deviation,
         scale: "log",
         expected: (kappa, dragOut) => (j === 0 ? kappa : dragOut),
       }),
@@ -103,7 +109,7 @@ export function reconcile(evidence: readonly Evidence[], assumed = usualAssumed)
       value: Math.exp(middle),
       factor: Math.exp(deviation),
       interval95: [Math.exp(middle - halfWidth95 * deviation), Math.exp(middle + halfWidth95 * deviation)],
-      assumedShare: covariance[j][j] / logDeviation(priors[j]!.relative) ** 2,
+      assumedShare: covariance[j][j] / priors[j]!.deviation ** 2,
     };
   };
   const fitted = expected(parameters);

@@ -1,9 +1,8 @@
 import { quantile } from "d3-array";
 import { largest } from "../../maths/extent.js";
 import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
-import { truncatedNormalQuantile } from "../../maths/sampling/truncated-normal.js";
 import { type InputWeight, inputWeights } from "./input-weights.js";
-import type { UncertainInput } from "./uncertain-input.js";
+import { quantileOf, type UncertainInput } from "./uncertain-input.js";
 
 /** What a tenth, half and nine tenths of the draws lie below. */
 export interface Percentiles {
@@ -45,9 +44,10 @@ export function percentilesOf(values: readonly (number | null)[]): Percentiles |
 }
 
 /**
- * Works a batch again and again with its uncertain inputs drawn anew, a Latin hypercube of normal distributions
- * cut where values cannot lie, and tells how the results spread. `evaluate` takes one value an input, in their
- * order, and gives nothing where the batch cannot be worked so. The same seed gives the same result.
+ * Works a batch again and again with its uncertain inputs drawn anew, a Latin hypercube of their distributions, and
+ * says how the results spread: normal ones cut where values cannot lie, log-normal ones of what is known to a factor.
+ * `evaluate` takes one value an input, in their order, and gives nothing where the batch cannot be worked so. The same
+ * seed gives the same result.
  * @source mckay1979 section 2
  */
 export function spread<Name extends string>(
@@ -56,7 +56,7 @@ export function spread<Name extends string>(
   { draws = spreadDraws, seed = spreadSeed }: { readonly draws?: number; readonly seed?: number } = {},
 ): Spread<Name> {
   const columns = latinHypercube(draws, inputs.length, seed).map((column, i) =>
-    column.map((u) => truncatedNormalQuantile(inputs[i]!, u)),
+    column.map((u) => quantileOf(inputs[i]!, u)),
   );
   const kept: number[] = [];
   const found: Evaluated<Name>[] = [];

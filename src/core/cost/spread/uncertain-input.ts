@@ -1,14 +1,17 @@
+import { type LogNormal, logNormalQuantile } from "../../maths/sampling/log-normal.js";
+import { type TruncatedNormal, truncatedNormalQuantile } from "../../maths/sampling/truncated-normal.js";
+
+/** How a figure may be off: normal as a ± says, or by a factor. */
+type Distribution = TruncatedNormal | LogNormal;
+
 /** A figure of the batch that is not exactly known. */
-export interface UncertainInput {
+export type UncertainInput = Distribution & {
   /** Its path in the batch: `["handling", "dragOut"]`. */
   readonly path: readonly (string | number)[];
-  readonly value: number;
-  /** Half-width of its 95 % interval, in the unit of the value. */
-  readonly halfWidth: number;
   /** True where nobody gave it. */
   readonly assumed: boolean;
-  /** Least possible value, 0 where absent. */
-  readonly least?: number;
-  /** Greatest possible value, such as 1 for a share; none where absent. */
-  readonly most?: number;
-}
+};
+
+/** The value that a share u of all its values lies below. */
+export const quantileOf = (of: Distribution, u: number): number =>
+  "factor" in of ? logNormalQuantile(of, u) : truncatedNormalQuantile(of, u);

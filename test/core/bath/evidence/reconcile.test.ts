@@ -3,6 +3,7 @@ import type { Evidence } from "../../../../src/core/bath/evidence/forms.js";
 import { logDeviation } from "../../../../src/core/bath/evidence/observation.js";
 import { type Reconciled, reconcile, usualAssumed } from "../../../../src/core/bath/evidence/reconcile.js";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
+import { deviationOfFactor } from "../../../../src/core/maths/sampling/log-normal.js";
 import { normal, seeded } from "../../uptake/shade/invented-dyes.js";
 
 function of(evidence: readonly Evidence[]): Reconciled {
@@ -32,15 +33,20 @@ const purchases = (dyePerDm2: number, relative = 0.15): Evidence => ({
 test("without evidence the assumed figures come back as they are", () => {
   const { uptakePerDm2, dragOutMlPerDm2, observations } = of([]);
   expect(uptakePerDm2.value).toBeCloseTo(0.03, 12);
-  expect(Math.log(uptakePerDm2.factor)).toBeCloseTo(0.8325546, 6);
+  // A quarter to four times in 95 of 100 cases: ln 4 / 1.959964.
+  expect(Math.log(uptakePerDm2.factor)).toBeCloseTo(0.7073059, 6);
+  expect(uptakePerDm2.interval95[0]).toBeCloseTo(0.03 / 4, 9);
+  expect(uptakePerDm2.interval95[1]).toBeCloseTo(0.03 * 4, 9);
   expect(uptakePerDm2.assumedShare).toBeCloseTo(1, 9);
   expect(dragOutMlPerDm2.value).toBeCloseTo(0.8, 12);
+  expect(dragOutMlPerDm2.interval95[0]).toBeCloseTo(0.8 / 3, 9);
+  expect(dragOutMlPerDm2.interval95[1]).toBeCloseTo(0.8 * 3, 9);
   expect(observations.map(({ kind }) => kind)).toEqual(["assumed-uptake", "assumed-drag-out"]);
 });
 
 test("one weighing moves the drag-out by the weights of the two variances and leaves κ alone", () => {
   const { uptakePerDm2, dragOutMlPerDm2 } = of([weighing(206.2)]);
-  const [assumed, seen] = [logDeviation(0.6) ** -2, logDeviation(0.2) ** -2];
+  const [assumed, seen] = [deviationOfFactor(3) ** -2, logDeviation(0.2) ** -2];
   const middle = (assumed * Math.log(0.8) + seen * Math.log(0.62)) / (assumed + seen);
   expect(Math.log(dragOutMlPerDm2.value)).toBeCloseTo(middle, 10);
   expect(Math.log(dragOutMlPerDm2.factor)).toBeCloseTo((assumed + seen) ** -0.5, 8);
@@ -112,7 +118,7 @@ test("liquor of 0.8 g/mL that weighs 4 g is 5 mL", () => {
 test("the standardised residual of one of two weighings is their distance over the deviation of its prediction", () => {
   const { observations } = of([weighing(204, 0.1), weighing(210, 0.1)]);
   const variance = logDeviation(0.1) ** 2;
-  const assumed = logDeviation(0.6) ** 2;
+  const assumed = deviationOfFactor(3) ** 2;
   const others = 1 / (1 / variance + 1 / assumed);
   const foretold = others * (Math.log(1) / variance + Math.log(0.8) / assumed);
   expect(observations[0]!.standardised).toBeCloseTo(
@@ -124,7 +130,7 @@ test("the standardised residual of one of two weighings is their distance over t
 
 test("evidence disagrees beyond two standard deviations from the rest", () => {
   const disagrees = (deviations: number): boolean => {
-    const apart = deviations * Math.hypot(logDeviation(0.2), logDeviation(0.6));
+    const apart = deviations * Math.hypot(logDeviation(0.2), deviationOfFactor(3));
     const { observations } = of([weighing(200 + 10 * 0.8 * Math.exp(apart))]);
     expect(observations[0]!.standardised).toBeCloseTo(deviations, 5);
     return observations[0]!.disagrees;
@@ -140,7 +146,7 @@ test("evidence that disagrees is named, and the deviations are widened by the ro
   expect(degreesOfFreedom).toBe(3);
   expect(widened).toBeCloseTo(Math.sqrt(chiSquare / 3), 10);
   expect(widened).toBeGreaterThan(2);
-  const plain = (3 / logDeviation(0.1) ** 2 + 1 / logDeviation(0.6) ** 2) ** -0.5;
+  const plain = (3 / logDeviation(0.1) ** 2 + 1 / deviationOfFactor(3) ** 2) ** -0.5;
   expect(Math.log(dragOutMlPerDm2.factor)).toBeCloseTo(plain * widened, 7);
 });
 
@@ -168,20 +174,21 @@ test("a bath that would have run dry under any drag-out is refused", () => {
 
 test("of 600 invented workshops the 95 % intervals hold the truth in 92 to 99 %", () => {
   const random = seeded(6);
-  const draw = ({ value, relative }: { value: number; relative: number }): number =>
-    value * Math.exp(normal(random) * logDeviation(relative));
+  const draw = ({ value, deviation }: { value: number; deviation: number }): number =>
+    value * Math.exp(normal(random) * deviation);
+  const seen = (value: number, relative: number) => draw({ value, deviation: logDeviation(relative) });
   let [uptakes, dragOuts] = [0, 0];
   const workshops = 600;
   for (let i = 0; i < workshops; i++) {
     const uptake = draw(usualAssumed.uptakePerDm2);
     const dragOut = draw(usualAssumed.dragOutMlPerDm2);
     const found = of([
-      weighing(200 + 10 * draw({ value: dragOut, relative: 0.2 })),
-      purchases(draw({ value: 0.6 * uptake + 0.1 * dragOut, relative: 0.15 })),
+      weighing(200 + 10 * seen(dragOut, 0.2)),
+      purchases(seen(0.6 * uptake + 0.1 * dragOut, 0.15)),
       {
         kind: "yield",
         dye: 1000,
-        areaDm2: 1000 / draw({ value: 0.9 * uptake + 0.1 * dragOut, relative: 0.5 }),
+        areaDm2: 1000 / seen(0.9 * uptake + 0.1 * dragOut, 0.5),
         depth: 0.9,
         dyePerL: 100,
       },

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Evaluated, percentilesOf, spread } from "../../../../src/core/cost/spread/spread.js";
 import type { UncertainInput } from "../../../../src/core/cost/spread/uncertain-input.js";
@@ -11,6 +12,12 @@ const input = (name: string, value: number, halfWidth: number): UncertainInput =
   value,
   halfWidth,
   assumed: false,
+});
+const factored = (name: string, value: number, factor: number): UncertainInput => ({
+  path: [name],
+  value,
+  factor,
+  assumed: true,
 });
 const deviations = normalQuantile(0.975);
 const one = (cost: number): Evaluated<"twice"> => ({ cost, outputs: { twice: [2 * cost] } });
@@ -95,6 +102,58 @@ describe("spread", () => {
   });
 });
 
+/** What is drawn for one input. */
+function drawsOf(input: UncertainInput, seed: number, draws = 1000): number[] {
+  const drawn: number[] = [];
+  spread(
+    [input],
+    ([x]) => {
+      drawn.push(x!);
+      return one(x!);
+    },
+    { seed, draws },
+  );
+  return drawn.sort((a, b) => a - b);
+}
+const shareWithin = (drawn: readonly number[], low: number, high: number): number =>
+  drawn.filter((x) => low <= x && x <= high).length / drawn.length;
+const seeds = fc.integer({ min: 0, max: 1e6 });
+
+describe("the draws of spread", () => {
+  const value = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
+
+  test("of an assumed figure have it as median, and 95 % of them lie within its factor", () => {
+    fc.assert(
+      fc.property(value, fc.double({ min: 1.2, max: 6, noNaN: true }), seeds, (middle, factor, seed) => {
+        const drawn = drawsOf(factored("x", middle, factor), seed);
+        // Draw 500 of 1000 lies within a thousandth of the distribution under its middle.
+        expect(Math.log(drawn[499]! / middle)).toBeGreaterThan(-0.003 * Math.log(factor));
+        expect(Math.log(drawn[499]! / middle)).toBeLessThanOrEqual(0);
+        expect(drawn[500]! / middle).toBeGreaterThanOrEqual(1);
+        expect(shareWithin(drawn, middle / factor, middle * factor)).toBeCloseTo(0.95, 2);
+        // As many on either side by ratio, not by difference.
+        expect(shareWithin(drawn, 0, middle / factor)).toBeCloseTo(0.025, 2);
+        expect(drawn[0]).toBeGreaterThan(0);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test("of a figure with ± are normal: the middle is median and mean, and 95 % lie within the half width", () => {
+    fc.assert(
+      fc.property(value, fc.double({ min: 0.01, max: 0.4, noNaN: true }), seeds, (middle, relative, seed) => {
+        const halfWidth = relative * middle;
+        const drawn = drawsOf(input("x", middle, halfWidth), seed);
+        const mean = drawn.reduce((sum, x) => sum + x, 0) / drawn.length;
+        expect(Math.abs(mean - middle)).toBeLessThan(0.003 * halfWidth);
+        expect(Math.abs((drawn[499]! + drawn[500]!) / 2 - middle)).toBeLessThan(0.003 * halfWidth);
+        expect(shareWithin(drawn, middle - halfWidth, middle + halfWidth)).toBeCloseTo(0.95, 2);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
 describe("percentilesOf", () => {
   test("takes 11, 51 and 91 out of 1 to 101 in any order", () => {
     const values = Array.from({ length: 101 }, (_, i) => ((i * 37) % 101) + 1);
@@ -104,8 +163,8 @@ describe("percentilesOf", () => {
 
 describe("spread over planBatch", () => {
   const uncertain: UncertainInput[] = [
-    { path: ["dyes", "coral", "uptake"], value: 0.03, halfWidth: 0.03, assumed: true },
-    { path: ["handling", "dragOut"], value: 0.8, halfWidth: 0.48, assumed: true },
+    { path: ["dyes", "coral", "uptake"], value: 0.03, factor: 4, assumed: true },
+    { path: ["handling", "dragOut"], value: 0.8, factor: 3, assumed: true },
     { path: ["rates", "labour"], value: 34, halfWidth: 4, assumed: false },
   ];
   const evaluate = ([uptake, dragOut, labour]: readonly number[]) => {
