@@ -21,11 +21,11 @@ export { renderText, type TextOptions } from "./diagnostics/render-text.js";
 
 // The batch and its plan.
 
+export type { LoadLimit } from "./core/bath/load/load-size.js";
 export * from "./core/model/batch.js";
 export type { RestsOn } from "./core/model/rests-on.js";
 export type { Caution } from "./core/plan/advice/cautions.js";
 export type { Advice } from "./core/plan/advice/part-advice.js";
-export type { LoadLimit } from "./core/bath/load/load-size.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
 export type * from "./core/plan/plan-model.js";
 export { SharedWork } from "./core/plan/run/shared-work.js";
@@ -165,8 +165,8 @@ export { type BathLife, bathLife, type LifeEnd } from "./core/bath/life/bath-lif
 export type { DyeFate } from "./core/bath/life/dye-fate.js";
 export type { LifeTotals } from "./core/bath/life/life-totals.js";
 export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
-export type { BathState } from "./core/bath/load/bath-state.js";
 export type { BathSetting } from "./core/bath/load/bath-setting.js";
+export type { BathState } from "./core/bath/load/bath-state.js";
 export type { Hindrance, LoadWork } from "./core/bath/load/work-load.js";
 export { type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
 export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";

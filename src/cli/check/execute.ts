@@ -10,8 +10,7 @@ import { type Execute, refused } from "../command.js";
 
 /** What working a batch would say of it: a plan where there is one to make, and every dye's swatches. */
 function trial(batch: Batch, shared: SharedWork): readonly Fault[] {
-  const plan =
-    batch.baths.length > 0 && batch.orders.length > 0 ? planBatch(batch, shared) : undefined;
+  const plan = batch.baths.length > 0 && batch.orders.length > 0 ? planBatch(batch, shared) : undefined;
   const planned = [...(plan?.faults ?? []), ...(plan?.ok ? plan.value.exceeded : [])];
   const used = new Set(batch.orders.map((order) => order.shade.dye));
   const unused = batch.dyes.filter((dye) => !used.has(dye) && dye.swatches.length > 0);

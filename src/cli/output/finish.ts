@@ -1,8 +1,8 @@
 import { type Fault, isError } from "../../core/fault.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
+import { formats } from "../../report/format/formats.js";
 import type { Result } from "../command.js";
 import { writeWhole } from "../files/write-whole.js";
-import { formats } from "../../report/format/formats.js";
 import type { Io } from "../io.js";
 import type { OutputOptions } from "./output-options.js";
 import { paintFor } from "./paint-for.js";

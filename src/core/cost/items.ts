@@ -62,7 +62,11 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
     const shares = [{ order: load.order, weight: 1 }];
     const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
     return [
-      item("labour", "dipping", ((rates.labourPerHour ?? 0) * (load.cycleSeconds + load.handsOnWaitSeconds)) / 3600),
+      item(
+        "labour",
+        "dipping",
+        ((rates.labourPerHour ?? 0) * (load.cycleSeconds + load.handsOnWaitSeconds)) / 3600,
+      ),
       item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.dipSeconds)),
       item("water", "rinsing", ((rates.waterPerM3 ?? 0) * rinseL) / 1000),
       item("consumables", "per load", consumables.perLoad),

@@ -1,5 +1,6 @@
 import type { LifeEnd } from "../bath/life/bath-life.js";
 import type { DyeFate } from "../bath/life/dye-fate.js";
+import type { LoadLimit } from "../bath/load/load-size.js";
 import type { BatchCosts } from "../cost/batch-costs.js";
 import type { BathStart, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
@@ -7,7 +8,6 @@ import type { KeyedFigure } from "../quantity/dye/dilution.js";
 import type { DyeAmount, DyeFigures } from "../quantity/dye/dye-figures.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
-import type { LoadLimit } from "../bath/load/load-size.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
 export type PlanMakeUp = DyeAmount &

@@ -73,6 +73,7 @@ export interface BathWear
 }
 
 /** How the baths of a batch wear. Numbers are unrounded. */
-export interface BatchWear extends Pick<BatchCosts, "batch" | "date" | "currency" | "assumptions" | "warnings"> {
+export interface BatchWear
+  extends Pick<BatchCosts, "batch" | "date" | "currency" | "assumptions" | "warnings"> {
   readonly baths: readonly BathWear[];
 }

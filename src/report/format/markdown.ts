@@ -31,7 +31,9 @@ function table(model: Table): string {
       const note = model.notes?.[r] ?? null;
       return [
         line(model.columns.map((column, i) => cell(column, row[i]))),
-        ...(note === null ? [] : [line(model.columns.map((_column, i) => (i === at ? escapeMarkdown(note) : "")))]),
+        ...(note === null
+          ? []
+          : [line(model.columns.map((_column, i) => (i === at ? escapeMarkdown(note) : "")))]),
       ];
     }),
   ].join("\n");

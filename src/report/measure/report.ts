@@ -1,5 +1,6 @@
 import type { Fault } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
+import { rangeInWords } from "../../core/quantity/text/range-in-words.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import { mark } from "../words/assumed.js";
 import { trimmed } from "../words/digits.js";
@@ -30,7 +31,7 @@ function tankBlocks(files: readonly MeasuredFile[]): Block[] {
     { kind: "table", table: tankTable(files) },
     paragraph(
       assumed
-        ? `${mark(inTank.restsOnAssumed)} rests on an assumed drag-out of ${dragOut}, ± ${trimmed(100 * defaults.handling.dragOutMlPerDm2.relative, 1)} %: weigh ten parts wet and dry for your own figure.`
+        ? `${mark(inTank.restsOnAssumed)} rests on an assumed drag-out of ${dragOut}, ${rangeInWords(defaults.handling.dragOutMlPerDm2.factor)}: weigh ten parts wet and dry for your own figure.`
         : `Drag-out ${dragOut}.`,
     ),
   ];

@@ -1,4 +1,5 @@
 import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
+import { dilutionInShort } from "../../core/quantity/dye/dilution.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
@@ -22,9 +23,7 @@ function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
     return `Pour ${pour(makeUp.waterMl)} of water into the tank. Shake the dye and stir in ${dyeText(makeUp)} (${dilution}).`;
   const age = start.ageDays > 0 ? `, ${trimmed(start.ageDays, 1)} d old` : "";
   const more =
-    startTopUp === null
-      ? ""
-      : ` Before you heat it, add ${poured(startTopUp, startTopUp.celsius)}.`;
+    startTopUp === null ? "" : ` Before you heat it, add ${poured(startTopUp, startTopUp.celsius)}.`;
   return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)} strength${age}.${more}`;
 }
 
@@ -40,7 +39,10 @@ function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start }: PlanBat
 /** What is done with every load, in the order of the hands. */
 function eachLoad({ handling }: Plan, { celsius, rinse }: PlanBath): string {
   const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
-  const baths = rinses === 1 ? `${litres(rinseWaterL)} of clear water` : `${rinses} baths of ${litres(rinseWaterL)} of clear water, one after the other`;
+  const baths =
+    rinses === 1
+      ? `${litres(rinseWaterL)} of clear water`
+      : `${rinses} baths of ${litres(rinseWaterL)} of clear water, one after the other`;
   const change = rinseEvery === 1 ? "fresh for each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
@@ -106,8 +108,15 @@ function loadTable(plan: Plan, bath: PlanBath): Block {
   };
 }
 
+const shortDilution = (makeUp: PlanBath["makeUp"]): string =>
+  dilutionInShort(
+    "gramsPerL" in makeUp
+      ? { kind: "powder", gramsPerL: makeUp.gramsPerL }
+      : { kind: "liquid", fraction: makeUp.fraction },
+  );
+
 function endSteps(plan: Plan, bath: PlanBath): string[] {
-  const { coolMinutes, carryOver, dye, dilution, loads } = bath;
+  const { coolMinutes, carryOver, dye, loads } = bath;
   const { coolToCelsius } = plan.handling;
   const cool =
     coolMinutes === null
@@ -124,7 +133,7 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
       : keepsDays === null
         ? ""
         : `, keeps ${trimmed(keepsDays, 1)} d more`;
-  const label = `${dye}, ${dilution}, ${litres(coldVolumeL)} cold at ${percent(strength)}, ${trimmed(ageDays, 1)} d old${plan.date === null ? "" : ` on ${plan.date}`}, ${(areaDm2 / 100).toFixed(2)} m2 dyed${until}`;
+  const label = `${dye} ${shortDilution(bath.makeUp)}, ${litres(coldVolumeL)} cold at ${percent(strength)}, ${trimmed(ageDays, 1)} d old${plan.date === null ? "" : ` on ${plan.date}`}, ${(areaDm2 / 100).toFixed(2)} m2 dyed${until}`;
   return [
     cool,
     `Pour it back into its jug, keep it from light. Jug: ${label}.`,

@@ -1,8 +1,11 @@
 import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
+import type { CostSheet } from "../../core/cost/line/cost-sheet.js";
 import type { Fault } from "../../core/fault.js";
+import { exactSumOf } from "../../core/maths/exact-sum.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import type { Block } from "../report.js";
+import type { Cell } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
 import { money, moneyDigits } from "../words/money.js";
 import { priceTitle } from "../words/price.js";
@@ -24,6 +27,35 @@ function summary(plan: Plan): string {
   return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
 }
 
+/** Lines under this share of the cost are printed together [-]. */
+const smallShare = 0.01;
+
+/** The lines of a cost sheet; the small ones together, where there are several. */
+function lineRows(lines: CostSheet, cost: number, good: number): Cell[][] {
+  const row = (title: string, amount: number): Cell[] => [
+    title,
+    amount,
+    amount / good,
+    cost > 0 ? (100 * amount) / cost : 0,
+  ];
+  const used = costLines.filter((line) => lines[line] !== 0);
+  const small = used.filter((line) => lines[line] < smallShare * cost);
+  const together = small.length > 1 ? small : [];
+  return [
+    ...used
+      .filter((line) => !together.includes(line))
+      .map((line) => row(lineRecords[line].title, lines[line])),
+    ...(together.length === 0
+      ? []
+      : [
+          row(
+            together.map((line) => lineRecords[line].title).join(", "),
+            exactSumOf(together, (line) => lines[line]),
+          ),
+        ]),
+  ];
+}
+
 function costBlocks(plan: Plan): Block[] {
   const { lines, cost, good } = plan.totals;
   if (lines === null || cost === null) return [];
@@ -31,24 +63,22 @@ function costBlocks(plan: Plan): Block[] {
   const unit = plan.currency ?? "";
   const priced = plan.orders.some((order) => order.price !== undefined);
   return [
-    { kind: "heading", level: 1, text: `Costs in ${unit}${mark(plan.totals.restsOnAssumed)}` },
+    { kind: "heading", level: 2, text: `Costs in ${unit}${mark(plan.totals.restsOnAssumed)}` },
     {
       kind: "table",
       table: {
         columns: [
           { key: "order", title: "order" },
-          { key: "part", title: "part" },
-          { key: "shade", title: "shade" },
+          { key: "what", title: "what" },
           { key: "good", title: "good" },
           { key: "started", title: "started" },
-          { key: "per_part", title: "per good part", digits, tone: "strong" },
+          { key: "per_part", title: "per part", digits, tone: "strong" },
           ...(priced ? [{ key: "price", title: priceTitle(plan.orders), digits }] : []),
           { key: "total", title: "total", digits },
         ],
         rows: plan.orders.map((order) => [
           order.order,
-          order.part,
-          order.base === null ? order.shade : `${order.shade} on ${order.base}`,
+          `${order.part} ${order.shade}${order.base === null ? "" : ` on ${order.base}`}`,
           order.quantity,
           order.started,
           order.costPerPart,
@@ -66,14 +96,7 @@ function costBlocks(plan: Plan): Block[] {
           { key: "per_part", title: "per good part", digits },
           { key: "share", title: "share %", digits: (value) => value.toFixed(1) },
         ],
-        rows: costLines
-          .map((line) => [
-            lineRecords[line].title,
-            lines[line],
-            lines[line] / good,
-            cost > 0 ? (100 * lines[line]) / cost : 0,
-          ])
-          .concat([["all", cost, cost / good, 100]]),
+        rows: [...lineRows(lines, cost, good), ["all", cost, cost / good, 100]],
       },
     },
     ...(plan.notCounted.length > 0
@@ -91,7 +114,7 @@ const titled = (text: string, items: readonly string[]): Block[] =>
   items.length === 0
     ? []
     : [
-        { kind: "heading", level: 1, text },
+        { kind: "heading", level: 2, text },
         { kind: "list", items },
       ];
 

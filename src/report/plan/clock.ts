@@ -5,53 +5,77 @@ import type { Block } from "../report.js";
 import { degrees } from "../words/amounts.js";
 import { clock } from "../words/times.js";
 
-/** A stretch of the day in one bath: several loads one after the other are one line. */
+/** One line of the day. */
 interface Stretch {
-  readonly entry: TimelineEntry;
+  readonly startMinute: number;
   readonly endMinute: number;
+  readonly what: string;
   readonly parts: number | null;
-  readonly loads: readonly number[];
+  /** Loads of one bath that follow each other are one line. */
+  readonly dips?: { readonly bath: number; readonly loads: readonly number[] };
 }
 
-const isUnattended = ({ what }: TimelineEntry): boolean => what === "heat" || what === "dry" || what === "cool";
-const isAtBath = ({ load }: TimelineEntry): boolean => load !== undefined;
+/** What needs the operator's hands, or the bath a time of its own: the rest of a day is time to spare. */
+const isSpare = ({ what, load }: TimelineEntry): boolean => what === "wait" && load === undefined;
 
-/** Loads of one bath that follow each other, waits between them included, as one. */
-function stretches(timeline: readonly TimelineEntry[]): Stretch[] {
+const stretchOf = ({
+  what,
+  tank,
+  bath,
+  load,
+  parts = 0,
+  startMinute,
+  endMinute,
+}: TimelineEntry): Stretch => ({
+  startMinute,
+  endMinute,
+  what: tank === undefined ? what : `${what} ${tank}`,
+  parts: parts === 0 ? null : parts,
+  ...(bath === undefined || load === undefined ? {} : { dips: { bath, loads: [load] }, what: `dip ${tank}` }),
+});
+
+/** Loads of one bath that follow each other, waits between them included, as one; the dryer's runs with their filling. */
+function stretches(timeline: readonly TimelineEntry[], clockOf: (minute: number) => string): Stretch[] {
   const found: Stretch[] = [];
-  // Where the operator's last stretch is: heaters and dryers that start meanwhile do not break it.
+  // Where the operator's last stretch is: heaters and baths that cool meanwhile do not break it.
   let last = -1;
   for (const entry of timeline) {
+    if (isSpare(entry)) continue;
+    const next = stretchOf(entry);
     const before = found[last];
-    if (
-      before !== undefined &&
-      isAtBath(entry) &&
-      isAtBath(before.entry) &&
-      before.entry.bath === entry.bath
-    ) {
-      found[last] = {
-        ...before,
-        endMinute: entry.endMinute,
-        parts: (before.parts ?? 0) + (entry.parts ?? 0),
-        loads: before.loads.at(-1) === entry.load ? before.loads : [...before.loads, entry.load!],
+    if (entry.what === "dry") {
+      const filling = found.findLast(({ what }) => what.endsWith("dryer loading"))!;
+      found[found.indexOf(filling)] = {
+        ...filling,
+        what: `${filling.what}, dry until ${clockOf(entry.endMinute)}`,
       };
       continue;
     }
-    found.push({
-      entry,
-      endMinute: entry.endMinute,
-      parts: entry.parts ?? null,
-      loads: entry.load === undefined ? [] : [entry.load],
-    });
-    if (!isUnattended(entry)) last = found.length - 1;
+    if (before?.dips !== undefined && next.dips !== undefined && before.dips.bath === next.dips.bath) {
+      const [load] = next.dips.loads as [number];
+      const { bath, loads } = before.dips;
+      found[last] = {
+        ...before,
+        endMinute: next.endMinute,
+        parts: (before.parts ?? 0) + (next.parts ?? 0),
+        dips: { bath, loads: loads.at(-1) === load ? loads : [...loads, load] },
+      };
+      continue;
+    }
+    if (before?.what === "dryer emptying" && entry.what === "dryer loading") {
+      found[last] = { ...next, startMinute: before.startMinute, what: "dryer emptying, dryer loading" };
+      continue;
+    }
+    found.push(next);
+    if (entry.what !== "heat" && entry.what !== "cool") last = found.length - 1;
   }
   return found;
 }
 
-function said({ entry: { what, tank }, loads }: Stretch): string {
-  const at = tank === undefined ? "" : ` ${tank}`;
-  if (loads.length === 0) return `${what}${at}`;
-  return loads.length === 1 ? `dip${at}, load ${loads[0]}` : `dip${at}, loads ${loads[0]} to ${loads.at(-1)}`;
+function said({ what, dips }: Stretch): string {
+  if (dips === undefined) return what;
+  const [first, ...more] = dips.loads;
+  return more.length === 0 ? `${what}, load ${first}` : `${what}, loads ${first} to ${more.at(-1)}`;
 }
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
@@ -61,7 +85,7 @@ export function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
   const { dryer } = plan;
   return [
-    { kind: "heading", level: 1, text: "The day" },
+    { kind: "heading", level: 2, text: "The day" },
     ...(dryer
       ? [
           {
@@ -79,8 +103,8 @@ export function clockBlocks(plan: Plan): Block[] {
           { key: "what", title: "what" },
           { key: "parts", title: "parts" },
         ],
-        rows: stretches(plan.timeline).map((one) => [
-          clock(one.entry.startMinute, start),
+        rows: stretches(plan.timeline, (minute) => clock(minute, start)).map((one) => [
+          clock(one.startMinute, start),
           clock(one.endMinute, start),
           said(one),
           one.parts,

@@ -1,8 +1,8 @@
 import type { Cover, Insulation, Room, Tank } from "../../model/batch.js";
 import { surfaceLossWPerM2 } from "./evaporation.js";
 
-/** A lid is on while the bath heats up and off while parts are dipped; balls stay on. */
-export type Phase = "heating" | "dipping";
+/** A lid is on while the bath heats up and off while parts are dipped; balls stay on. Bare: nothing is on the liquor. */
+export type Phase = "heating" | "dipping" | "bare";
 
 /** What a tank loses heat through. */
 export type LosingTank = Pick<Tank, "surfaceCm2" | "wallAreaDm2" | "insulation" | "cover">;
@@ -19,6 +19,7 @@ const WALL_W_PER_M2K: Readonly<Record<Insulation, number>> = { none: 12, housing
  * coverFactor("balls", "dipping") // => 0.28
  */
 export function coverFactor(cover: Cover, phase: Phase): number {
+  if (phase === "bare") return 1;
   if (cover === "balls") return 0.28;
   return cover === "lid" && phase === "heating" ? 0.2 : 1;
 }

@@ -28,8 +28,11 @@ export interface LoadWork {
 export type Hindrance = "too-little-dye" | "longest-dip" | "too-little-liquor" | "heater-too-weak";
 
 /** The most parts of a kind that the bath takes as it is now. */
-export const mostParts = ({ tank, handling }: BathSetting, { volumeL }: BathState, part: LoadWork["part"]): number =>
-  loadSize(part, tank, handling, volumeL).parts;
+export const mostParts = (
+  { tank, handling }: BathSetting,
+  { volumeL }: BathState,
+  part: LoadWork["part"],
+): number => loadSize(part, tank, handling, volumeL).parts;
 
 /** Racking, lid on [s]. */
 export const rackSeconds = ({ handling }: BathSetting, parts: number): number =>
@@ -40,7 +43,8 @@ const openSeconds = ({ handling }: BathSetting, parts: number): number =>
   handling.drainSeconds + handling.rinseSeconds + handling.unloadSeconds + parts * handling.unloadPartSeconds;
 
 /** Heat capacity of a load [J/K]. */
-export const loadJPerK = ({ part, parts }: LoadWork): number => parts * part.massG * part.heatCapacityKjPerKgK;
+export const loadJPerK = ({ part, parts }: LoadWork): number =>
+  parts * part.massG * part.heatCapacityKjPerKgK;
 
 /**
  * Racks a load and waits, lid on, until the bath is warm enough for it; gives the seconds of the wait, or undefined where

@@ -1,12 +1,12 @@
+import { checkedLoadSize, type LoadSize, nextLoad, partsToStart } from "../../bath/load/load-size.js";
 import { topUpRecords } from "../../bath/load/top-up-rules.js";
+import type { LoadWork } from "../../bath/load/work-load.js";
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import { largest } from "../../maths/extent.js";
 import type { Batch, Bath, Order } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
-import { checkedLoadSize, type LoadSize, nextLoad, partsToStart } from "../../bath/load/load-size.js";
-import type { LoadWork } from "../../bath/load/work-load.js";
 
 /** Parts of one order that one bath dyes one after the other; how many at a time follows from its liquor then. */
 export interface Portion extends LoadWork {

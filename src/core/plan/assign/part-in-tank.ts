@@ -1,6 +1,6 @@
+import { type LoadLimit, loadSize } from "../../bath/load/load-size.js";
 import type { Handling, Part, Tank } from "../../model/batch.js";
 import type { RestsOn } from "../../model/rests-on.js";
-import { type LoadLimit, loadSize } from "../../bath/load/load-size.js";
 
 /** What one kind of part means for a tank. */
 export interface PartInTank {

@@ -14,7 +14,14 @@ export interface BathOnTheDay {
   /** The operator is elsewhere. */
   pass(minutes: number): void;
   /** Works the next load; undefined where none can be worked. */
-  work(): { readonly load: number; readonly parts: number; readonly waitMinutes: number; readonly minutes: number } | undefined;
+  work():
+    | {
+        readonly load: number;
+        readonly parts: number;
+        readonly waitMinutes: number;
+        readonly minutes: number;
+      }
+    | undefined;
   /** Minutes until it is cool enough to be emptied. */
   cool(): number;
 }
@@ -129,7 +136,12 @@ class Day {
     return before.every((other) => other.tank !== bath.tank || this.stage(other).is === "done");
   }
 
-  private do(what: TimelineTask, minutes: number, rest: Partial<TimelineEntry> = {}, busy?: BathOnTheDay): void {
+  private do(
+    what: TimelineTask,
+    minutes: number,
+    rest: Partial<TimelineEntry> = {},
+    busy?: BathOnTheDay,
+  ): void {
     if (minutes > 0 || what !== "wait")
       this.entries.push({ startMinute: this.now, endMinute: this.now + minutes, what, ...rest });
     this.now += minutes;

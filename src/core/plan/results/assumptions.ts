@@ -4,6 +4,7 @@ import type { Assumption } from "../../model/assumption.js";
 import type { Batch, Dye, Found } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
+import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
@@ -52,7 +53,7 @@ export function assumptionsOf(
       add(
         "assumed-uptake",
         ["dyes", dye.name, "uptake"],
-        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ± ${shortNumber(100 * defaults.dye.uptakeMlPerDm2.relative)} %, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
+        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
       );
     if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
       add(
@@ -135,7 +136,7 @@ export function assumptionsOf(
     add(
       "assumed-drag-out",
       ["handling", "dragOut"],
-      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ± ${shortNumber(100 * defaults.handling.dragOutMlPerDm2.relative)} %, is assumed: weigh ten parts wet and dry for your own figure`,
+      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ${rangeInWords(defaults.handling.dragOutMlPerDm2.factor)}, is assumed: weigh ten parts wet and dry for your own figure`,
     );
   for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
     if (tank.heaterW === undefined)

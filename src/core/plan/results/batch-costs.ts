@@ -13,8 +13,8 @@ import type { Batch } from "../../model/batch.js";
 import { restsOnAny } from "../../model/rests-on.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import type { Timeline } from "../day/timeline.js";
-import { bathUse } from "../run/bath-use.js";
 import type { BathRun } from "../run/bath-run.js";
+import { bathUse } from "../run/bath-use.js";
 import { costedOrder, overLimit } from "./costed-order.js";
 
 /** What costs follow from: the worked baths, one life each (absent for dumped ones), and the day. */

@@ -63,7 +63,10 @@ function heatOf(batch: Batch, { bath }: BathRun): WearHeat {
 
 function steadyOf(batch: Batch, run: BathRun): SteadyTopUpFigures | null {
   const { dye } = run.bath;
-  const found = steadyTopUp(run.setting, mapped(run.loads, ({ plan }) => plan));
+  const found = steadyTopUp(
+    run.setting,
+    mapped(run.loads, ({ plan }) => plan),
+  );
   if (found === undefined) return null;
   const { strength, dilution } = found;
   const common = {

@@ -1,5 +1,5 @@
-import { exactSumOf } from "../../maths/exact-sum.js";
 import { strengthOf } from "../../bath/load/bath-setting.js";
+import { exactSumOf } from "../../maths/exact-sum.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
 import type { BathRun } from "../run/bath-run.js";

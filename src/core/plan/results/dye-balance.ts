@@ -5,7 +5,8 @@ import type { BathRun, LoadResult } from "../run/bath-run.js";
 
 /** Where the dye of a bath came from and went. */
 export function dyeBalance(run: BathRun, restsOnAssumed: PlanDyeBalance["restsOnAssumed"]): PlanDyeBalance {
-  const sum = (of: (result: LoadResult) => number): number => exactSumOf(run.loads, ({ result }) => of(result));
+  const sum = (of: (result: LoadResult) => number): number =>
+    exactSumOf(run.loads, ({ result }) => of(result));
   return {
     ...dyeFigures(run.bath.dye.dilution.kind, {
       start: run.start.dye,

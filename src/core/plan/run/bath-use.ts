@@ -1,11 +1,11 @@
 import type { BathLife } from "../../bath/life/bath-life.js";
+import { handsOnWait } from "../../bath/load/hands-on-wait.js";
 import type { ColourUse } from "../../cost/price/colour-costs.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Batch } from "../../model/batch.js";
-import { handsOnWait } from "../../bath/load/hands-on-wait.js";
-import { runRinsing } from "./run-rinsing.js";
 import type { BathRun } from "./bath-run.js";
+import { runRinsing } from "./run-rinsing.js";
 
 function keptLife(life: BathLife | undefined): BathLife {
   if (life === undefined) throw new Error("the life of a kept bath was not worked");

@@ -1,13 +1,13 @@
+import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { hold } from "../../bath/heat/working/hold.js";
+import { fallTo } from "../../bath/heat/working/rise-and-fall.js";
 import { strengthOf } from "../../bath/load/bath-setting.js";
+import type { BathState } from "../../bath/load/bath-state.js";
 import { dipClock } from "../../bath/load/dip-clock.js";
 import { loadSize, nextLoad } from "../../bath/load/load-size.js";
 import { makeReady, workOn } from "../../bath/load/work-load.js";
 import type { WorkedBath } from "../../bath/load/worked-bath.js";
-import { fallTo } from "../../bath/heat/working/rise-and-fall.js";
-import { hold } from "../../bath/heat/working/hold.js";
 import { makeUp } from "../../bath/make-up/make-up.js";
-import type { TankHeats } from "../../bath/heat/tank-heats.js";
-import type { BathState } from "../../bath/load/bath-state.js";
 import type { Fault } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
@@ -38,11 +38,7 @@ export interface BathWorker {
 }
 
 /** What a bath did with one load. */
-function resultOf(
-  bath: WorkedBath,
-  { fresh }: BathRun["setting"],
-  clock: LoadResult["clock"],
-): LoadResult {
+function resultOf(bath: WorkedBath, { fresh }: BathRun["setting"], clock: LoadResult["clock"]): LoadResult {
   const { takenUp, draggedOut, draggedOutL, volumeBeforeL, volumeL } = bath;
   return {
     dipSeconds: bath.dipSeconds,
@@ -118,11 +114,7 @@ export function bathWorker(
   return {
     bath,
     heatingMinutes: started.heating.minutes ?? undefined,
-    startFaults: [
-      ...started.faults,
-      ...startFaults(batch, bath, portions),
-      ...trialFaults(bath, tried),
-    ],
+    startFaults: [...started.faults, ...startFaults(batch, bath, portions), ...trialFaults(bath, tried)],
     nextWaitSeconds: () => {
       const plan = next();
       return plan === undefined ? undefined : (makeReady(setting, { ...state }, plan.parts) ?? 0);

@@ -47,41 +47,40 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
   const kept = bath.start.kind === "kept";
   const errors: Fault[] = [];
   const warnings = loadWarnings(path);
-  const hindrance: Readonly<
-    Record<Hindrance, (before: BathState, plan: LoadPlan, number: number) => Fault>
-  > = {
-    "too-little-dye": (before, { parts, part, order }, number) =>
-      error(
-        "too-little-dye",
-        kept && number === 1 ? [...path, "start"] : path,
-        `${where} holds less dye than load ${number} (${parts} ${part.name}, shade "${order.shade.name}") takes up: its strength is ${percent(strengthOf(before, setting.fresh))} then`,
-        number === 1 && kept
-          ? "strengthen it first or make it up fresh: start: fresh"
-          : `${keepsStrength ? "" : `write ${toKeepStrength}, or `}dip fewer parts in this bath, or use a larger tank`,
-      ),
-    "too-little-liquor": ({ volumeL }, { part }, number) => {
-      const { leastL } = setting.tank;
-      const why =
-        leastL !== undefined && volumeL < leastL
-          ? `its heater must not run with less than ${leastL} L`
-          : `not one ${part.name} may be dipped in that at ${setting.handling.liquorRatioLPerKg} L/kg`;
-      return error(
-        "too-little-liquor",
-        kept && number === 1 ? [...path, "start"] : path,
-        `${where} holds ${volumeL.toFixed(2)} L before load ${number}, and ${why}`,
-        keepsLevel ? "split the order over several batches" : `write ${toKeepLevel}`,
-      );
-    },
-    "heater-too-weak": (_before, _plan, number) =>
-      error(
-        "heater-too-weak",
-        ["tanks", bath.tank.name, "heater"],
-        `the heater of tank "${bath.tank.name}" does not bring the bath of "${bath.dye.name}" back to its temperature before load ${number}`,
-        "use a stronger heater, a lid, or insulate the tank",
-      ),
-    "longest-dip": (_before, _plan, number) =>
-      error("dip-too-long", path, `load ${number} of ${where} takes longer than the longest dip`),
-  };
+  const hindrance: Readonly<Record<Hindrance, (before: BathState, plan: LoadPlan, number: number) => Fault>> =
+    {
+      "too-little-dye": (before, { parts, part, order }, number) =>
+        error(
+          "too-little-dye",
+          kept && number === 1 ? [...path, "start"] : path,
+          `${where} holds less dye than load ${number} (${parts} ${part.name}, shade "${order.shade.name}") takes up: its strength is ${percent(strengthOf(before, setting.fresh))} then`,
+          number === 1 && kept
+            ? "strengthen it first or make it up fresh: start: fresh"
+            : `${keepsStrength ? "" : `write ${toKeepStrength}, or `}dip fewer parts in this bath, or use a larger tank`,
+        ),
+      "too-little-liquor": ({ volumeL }, { part }, number) => {
+        const { leastL } = setting.tank;
+        const why =
+          leastL !== undefined && volumeL < leastL
+            ? `its heater must not run with less than ${leastL} L`
+            : `not one ${part.name} may be dipped in that at ${setting.handling.liquorRatioLPerKg} L/kg`;
+        return error(
+          "too-little-liquor",
+          kept && number === 1 ? [...path, "start"] : path,
+          `${where} holds ${volumeL.toFixed(2)} L before load ${number}, and ${why}`,
+          keepsLevel ? "split the order over several batches" : `write ${toKeepLevel}`,
+        );
+      },
+      "heater-too-weak": (_before, _plan, number) =>
+        error(
+          "heater-too-weak",
+          ["tanks", bath.tank.name, "heater"],
+          `the heater of tank "${bath.tank.name}" does not bring the bath of "${bath.dye.name}" back to its temperature before load ${number}`,
+          "use a stronger heater, a lid, or insulate the tank",
+        ),
+      "longest-dip": (_before, _plan, number) =>
+        error("dip-too-long", path, `load ${number} of ${where} takes longer than the longest dip`),
+    };
   return {
     worked: ({ result }, before, number) => {
       if (result.takenUp > largeLoadShare * before.dye)
@@ -103,7 +102,9 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
           "bath-too-strong",
           number,
           `${where}: it has grown to ${percent(result.strengthBefore)} strength, since more water than dye leaves it`,
-          keepsStrength ? "top up with water only" : `write ${toKeepStrength}: it adds water where no dye is missing`,
+          keepsStrength
+            ? "top up with water only"
+            : `write ${toKeepStrength}: it adds water where no dye is missing`,
         );
     },
     hindered: (by, before, plan, number) => {

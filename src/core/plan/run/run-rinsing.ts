@@ -1,5 +1,5 @@
-import { type Rinsing, rinseLoads } from "../../bath/rinse/rinse-loads.js";
 import type { RinsedLoad } from "../../bath/rinse/rinse-loads.js";
+import { type Rinsing, rinseLoads } from "../../bath/rinse/rinse-loads.js";
 import { mapped } from "../../mapped.js";
 import type { Batch } from "../../model/batch.js";
 import type { BathRun } from "./bath-run.js";

@@ -1,5 +1,5 @@
-import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
 import { topUpBelow } from "../../bath/load/load-size.js";
+import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";

@@ -4,8 +4,7 @@ import { dyeInWords } from "../../quantity/dye/dye-figures.js";
 import type { BathRun } from "../run/bath-run.js";
 
 const addedDye = (run: BathRun): number =>
-  (run.startTopUp?.dye ?? 0) +
-  run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
+  (run.startTopUp?.dye ?? 0) + run.loads.reduce((sum, { result }) => sum + (result.topUp?.dye ?? 0), 0);
 
 /** Dyes of which the batch needs more than is on the shelf. */
 export function stockFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {

@@ -34,7 +34,7 @@ export interface BathHeat {
   readonly dipping: HeatPhase;
   /** A lid off, heater on, agitation off: draining, rinsing, unloading. */
   readonly open: HeatPhase;
-  /** A lid off, heater and agitation off. */
+  /** Nothing on the liquor, heater and agitation off. */
   readonly cooling: HeatPhase;
   /** Longest step: this share of the time constant, and what moves the bath by so many kelvins. */
   readonly step: { readonly share: number; readonly kelvin: number };
@@ -85,7 +85,7 @@ export function bathHeat(
     covered: phase("heating", heatingW, 0),
     dipping: phase("dipping", heatingW, tank.agitationW),
     open: phase("dipping", heatingW, 0),
-    cooling: phase("dipping", 0, 0),
+    cooling: phase("bare", 0, 0),
     step: { share: 0.1, kelvin: 1.25 },
   };
 }

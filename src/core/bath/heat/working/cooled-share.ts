@@ -16,8 +16,9 @@ export function cooledShare(heat: BathHeat, toCelsius: number): CelsiusTable | u
   if (!(bathLossW(heat, openM2, toCelsius) > 0)) return undefined;
   const dried = (celsius: number): number =>
     (heat.jPerLK * vapourLPerS(heat, openM2, celsius)) / bathLossW(heat, openM2, celsius);
-  return tabulate(
-    (celsius) => (celsius <= toCelsius ? 1 : Math.exp(-integrate(dried, toCelsius, celsius))),
-    { fromCelsius: toCelsius, toCelsius: Math.max(toCelsius + 1, 100), cellsPerKelvin: 1 },
-  );
+  return tabulate((celsius) => (celsius <= toCelsius ? 1 : Math.exp(-integrate(dried, toCelsius, celsius))), {
+    fromCelsius: toCelsius,
+    toCelsius: Math.max(toCelsius + 1, 100),
+    cellsPerKelvin: 1,
+  });
 }

@@ -34,10 +34,10 @@ export function riseTo(heat: BathHeat, state: HeatState, celsius: number): numbe
 }
 
 /**
- * Lets a bath cool with everything off, lid too, until it has fallen to a temperature [°C], and gives the seconds that
+ * Lets a bath cool with everything off, lid and balls too, until it has fallen to a temperature [°C], and gives the seconds that
  * takes; water evaporates meanwhile. Undefined, and nothing done, where the room is too warm for it.
  *
- * t = ∫ C dT/loss(T). Balls stay on the liquor.
+ * t = ∫ C dT/loss(T). Nothing is left on the liquor.
  * @source shah2014
  */
 export function fallTo(heat: BathHeat, state: HeatState, celsius: number): number | undefined {
