@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import { readText } from "./read.js";
+
+const batch = `batch: x
+tanks: { six: { volume: 6 L } }
+dyes: { coral: { dilution: 1:9, temperature: 80 °C } }
+parts: { hook: { mass: 6 g, area: 40 cm2 } }
+baths: [{ tank: six, dye: coral }]
+handling: { load: 15 s }
+`;
+
+test.each([
+  ["handling.below", ["0.1 K", "10 K", "18 °F"], ["0 K", "10.1 K", "18.1 °F"]],
+  ["handling.rinses", ["1", "12"], ["0", "13", "1.5", "2 L"]],
+  ["handling.rinseEvery", ["1", "1000"], ["0", "1.5"]],
+  ["handling.topUpTemperature", ["0 °C", "100 °C"], ["-1 °C", "101 °C"]],
+  ["handling.coolTo", ["20.1 °C", "79.9 °C"], ["20 °C", "80 °C", "101 °C"]],
+  ["tanks.six.least", ["0.1 L", "6 L"], ["0 L", "6.01 L"]],
+  [
+    "parts.hook.heatCapacity",
+    ["0 kJ/(kg K)", "10 kJ/(kg K)"],
+    ["-1 kJ/(kg K)", "10.1 kJ/(kg K)", "1.7 kJ/kg"],
+  ],
+  ["parts.hook.dragOut", ["0 mL/dm2", "5 mL/dm2"], ["-1 mL/dm2", "5 mL"]],
+])("%s is read from %j and refused as %j", async (key, good, bad) => {
+  const errorsWith = async (value: string) =>
+    (await readText(batch, { overrides: [`${key}=${value}`] })).diagnostics.length;
+  expect(await Promise.all(good.map(errorsWith))).toEqual(good.map(() => 0));
+  expect(await Promise.all(bad.map(errorsWith))).toEqual(bad.map(() => 1));
+});
