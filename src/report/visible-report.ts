@@ -5,9 +5,10 @@ import type { Column, Table } from "./table.js";
 
 const visibleColumn = (column: Column): Column => ({ ...column, title: visible(column.title) });
 
-const visibleTable = ({ columns, rows }: Table): Table => ({
+const visibleTable = ({ columns, rows, notes }: Table): Table => ({
   columns: columns.map(visibleColumn),
   rows: rows.map((row) => row.map((cell) => (typeof cell === "string" ? visible(cell) : cell))),
+  ...(notes === undefined ? {} : { notes: notes.map((note) => note && visible(note)) }),
 });
 
 const visibleAxis = (axis: PlotAxis): PlotAxis => ({ ...axis, label: visible(axis.label) });

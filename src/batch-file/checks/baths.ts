@@ -38,43 +38,38 @@ export function checkStarts(batch: PartlyRead, report: Report): void {
 const hasFault = (map: unknown, key: string): boolean =>
   isMap(map) && Object.hasOwn(map, key) && map[key] === undefined;
 
-/** Baths must cool to a temperature between the room's and their own. */
+/** Baths must cool to a temperature above the room's, and one that is written must be under that of the hottest. */
 export function checkCoolTo(batch: PartlyRead, report: Report): void {
   const { handling, room } = batch;
   if (hasFault(handling, "coolTo") || hasFault(room, "temperature")) return;
   const given = handling?.coolTo?.value;
-  const coolTo = given ?? defaults.handling.coolToCelsius;
-  const said = `${degrees(coolTo)}${given === undefined ? " (default)" : ""}`;
+  const usual = defaults.handling.coolToCelsius;
+  const coolTo = given ?? usual;
   const roomCelsius = roomOf(batch);
   const used = new Set(items(batch.baths).map(([, bath]) => bath.dye));
   const dyes = [...used].flatMap((name) => {
     const celsius = own(batch.dyes, name)?.temperature?.value;
     return celsius === undefined || celsius <= roomCelsius ? [] : [{ name: name!, celsius }];
   });
-  const coolest = dyes.reduce<(typeof dyes)[number] | undefined>(
-    (least, dye) => (least === undefined || dye.celsius < least.celsius ? dye : least),
+  const hottest = dyes.reduce<(typeof dyes)[number] | undefined>(
+    (most, dye) => (most === undefined || dye.celsius > most.celsius ? dye : most),
     undefined,
   );
-  if (coolest === undefined) return;
-  const usual = defaults.handling.coolToCelsius;
-  const likely = roomCelsius < usual && usual < coolest.celsius ? usual : (roomCelsius + coolest.celsius) / 2;
-  const between = `between the room's ${degrees(roomCelsius)} and the ${degrees(coolest.celsius)} of the dye ${coolest.name}, such as ${degrees(likely)}`;
-  const help =
-    given === undefined ? `add coolTo: under handling, ${between}` : `write a temperature ${between}`;
-  const at = (otherwise: readonly (string | number)[]) =>
-    given === undefined ? otherwise : ["handling", "coolTo"];
+  if (hottest === undefined) return;
+  const likely = roomCelsius < usual && usual < hottest.celsius ? usual : (roomCelsius + hottest.celsius) / 2;
+  const between = `between the room's ${degrees(roomCelsius)} and the ${degrees(hottest.celsius)} of the dye ${hottest.name}, such as ${degrees(likely)}`;
   if (coolTo <= roomCelsius)
     report(
       "cool-to",
-      at(["room", "temperature"]),
-      `baths cannot cool to ${said} in a room at ${degrees(roomCelsius)}`,
-      help,
+      given === undefined ? ["room", "temperature"] : ["handling", "coolTo"],
+      `baths cannot cool to ${degrees(coolTo)}${given === undefined ? " (default)" : ""} in a room at ${degrees(roomCelsius)}`,
+      given === undefined ? `add coolTo: under handling, ${between}` : `write a temperature ${between}`,
     );
-  else if (coolTo >= coolest.celsius)
+  else if (given !== undefined && coolTo >= hottest.celsius)
     report(
       "cool-to",
-      at(["dyes", coolest.name, "temperature"]),
-      `baths cool to ${said} before they are emptied, but the dye ${coolest.name} is used at ${degrees(coolest.celsius)}`,
-      help,
+      ["handling", "coolTo"],
+      `baths cool to ${degrees(coolTo)} before they are emptied, but no dye is used hotter than ${degrees(hottest.celsius)}`,
+      `write a temperature ${between}`,
     );
 }

@@ -1,6 +1,7 @@
 import type { Fault } from "../fault.js";
 import type { Assumption } from "../model/assumption.js";
 import type { RestsOn } from "../model/rests-on.js";
+import type { AssumedShare } from "./assumed-shares.js";
 import type { CostSheet } from "./line/cost-sheet.js";
 import type { ColourCosts } from "./price/colour-costs.js";
 import type { OtherBase } from "./price/other-bases.js";
@@ -45,6 +46,8 @@ export interface BatchCosts {
     readonly dryerRuns: number;
     readonly kWh: number;
     readonly restsOnAssumed: RestsOn;
+    /** How much of the cost rests on each assumption. */
+    readonly assumedShares: readonly AssumedShare[];
   };
   /**
    * Figures outside baths, orders and totals without a mark of their own (the clock, what a colour pays)

@@ -1,7 +1,8 @@
 import { dryingKwh, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
-import type { Batch, Equipment } from "../model/batch.js";
+import type { AssumedHandling, Batch, Equipment, Handling } from "../model/batch.js";
+import type { RestingShares } from "./assumed-shares.js";
 import type { CostLine } from "./line/cost-lines.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
 
@@ -10,6 +11,8 @@ export interface CostItem {
   readonly line: CostLine;
   readonly what: string;
   readonly amount: number;
+  /** How much of it rests on assumptions; absent: none of it. */
+  readonly rests?: RestingShares;
   readonly shares: readonly { readonly order: number; readonly weight: number }[];
 }
 
@@ -21,8 +24,14 @@ export interface LoadUse {
   readonly cycleSeconds: number;
   /** Of its wait, what counts as work. */
   readonly handsOnWaitSeconds: number;
-  /** Taken up and dragged out, mL of concentrate or g of powder. */
-  readonly dye: number;
+  /** mL of concentrate or g of powder, as what is dragged out. */
+  readonly takenUp: number;
+  readonly draggedOut: number;
+  readonly parts: number;
+  /** Its size follows from the liquor ratio. */
+  readonly sizedByRatio: boolean;
+  /** Its drag-out is that of the handling, not the part's own. */
+  readonly usualDragOut: boolean;
 }
 
 /** One bath as the cost sheet sees it. Dye in mL or g, waters in mL measured cold. */
@@ -43,7 +52,14 @@ export interface BathUse {
   readonly topUpWaterMl: number;
   readonly dyeLeft: number;
   /** Of a bath that is kept, whose costs are shared over it; absent for one that is dumped. */
-  readonly life?: { readonly areaDm2: number; readonly dyeLeft: number } | undefined;
+  readonly life?:
+    | {
+        readonly areaDm2: number;
+        readonly dyeLeft: number;
+        /** The dye that it loses ends it, not age. */
+        readonly endedByDye: boolean;
+      }
+    | undefined;
 }
 
 const wearPerHour = (equipment: Equipment | undefined): number =>
@@ -53,6 +69,25 @@ const wearPerHour = (equipment: Equipment | undefined): number =>
 export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
   lifeAreaDm2 > areaDm2 ? areaDm2 / lifeAreaDm2 : 1;
 
+/** How much of a load's time rests on times and a load size that nobody gave. */
+function restingTimes({ assumed, ...handling }: Handling, load: LoadUse): RestingShares {
+  const all = load.cycleSeconds + load.handsOnWaitSeconds;
+  const seconds: Readonly<Record<Exclude<AssumedHandling, "liquorRatio">, number>> = {
+    load: handling.loadSeconds,
+    loadPart: handling.loadPartSeconds * load.parts,
+    drain: handling.drainSeconds,
+    rinse: handling.rinseSeconds,
+    unload: handling.unloadSeconds,
+    unloadPart: handling.unloadPartSeconds * load.parts,
+  };
+  const times = exactSumOf(assumed, (key) => (key === "liquorRatio" ? 0 : seconds[key]));
+  const perLoad = all - seconds.loadPart - seconds.unloadPart;
+  return {
+    handlingTimes: times / all,
+    ...(load.sizedByRatio && assumed.includes("liquorRatio") ? { liquorRatio: perLoad / all } : {}),
+  };
+}
+
 /** What the loads of one bath cost each: the hands, the stirring, the rinse, what is used up, the dye that left the bath. */
 export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
@@ -60,17 +95,30 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const rinseL = handling.rinseEvery === 1 ? handling.rinses * handling.rinseWaterL : 0;
   return loads.flatMap((load): CostItem[] => {
     const shares = [{ order: load.order, weight: 1 }];
-    const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
+    const item = (line: CostLine, what: string, amount: number, rests: RestingShares = {}): CostItem => ({
+      line,
+      what,
+      amount,
+      rests,
+      shares,
+    });
     return [
       item(
         "labour",
         "dipping",
         ((rates.labourPerHour ?? 0) * (load.cycleSeconds + load.handsOnWaitSeconds)) / 3600,
+        restingTimes(handling, load),
       ),
       item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.dipSeconds)),
       item("water", "rinsing", ((rates.waterPerM3 ?? 0) * rinseL) / 1000),
       item("consumables", "per load", consumables.perLoad),
-      item("dye", "taken up and dragged out", perMlOrG * load.dye),
+      item("dye", "taken up", perMlOrG * load.takenUp, dye.uptakeAssumed ? { uptake: 1 } : {}),
+      item(
+        "dye",
+        "dragged out",
+        perMlOrG * load.draggedOut,
+        handling.dragOutAssumed && load.usualDragOut ? { dragOut: 1 } : {},
+      ),
     ];
   });
 }
@@ -120,10 +168,18 @@ export function contentItems(use: BathUse): CostItem[] {
     : 1;
   const makeUpMl = life || fresh ? use.makeUpWaterMl * share : 0;
   const left = life ? life.dyeLeft * share : use.dyeLeft;
+  // A life that dye ends is as long as uptake and drag-out make it.
+  const rests: RestingShares =
+    life?.endedByDye === true
+      ? {
+          ...(dye.uptakeAssumed ? { uptake: 1 } : {}),
+          ...(batch.handling.dragOutAssumed ? { dragOut: 1 } : {}),
+        }
+      : {};
   return [
-    item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6),
-    item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000),
-    item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share),
+    { ...item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6), rests },
+    { ...item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000), rests },
+    { ...item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share), rests },
   ];
 }
 

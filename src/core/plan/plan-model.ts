@@ -2,7 +2,7 @@ import type { LifeEnd } from "../bath/life/bath-life.js";
 import type { DyeFate } from "../bath/life/dye-fate.js";
 import type { LoadLimit } from "../bath/load/load-size.js";
 import type { BatchCosts } from "../cost/batch-costs.js";
-import type { BathStart, Dryer, Lab, TopUpRule } from "../model/batch.js";
+import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
 import type { KeyedFigure } from "../quantity/dye/dilution.js";
 import type { DyeAmount, DyeFigures } from "../quantity/dye/dye-figures.js";
@@ -139,6 +139,7 @@ export interface PlanBath {
   /** Position in the batch file's list, as in the timeline. */
   readonly bath: number;
   readonly tank: string;
+  readonly cover: Cover;
   readonly dye: string;
   readonly celsius: number;
   readonly dilution: string;

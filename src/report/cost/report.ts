@@ -1,3 +1,4 @@
+import { restsThatMatter } from "../../core/cost/assumed-shares.js";
 import type { Report } from "../report.js";
 import type { Table } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
@@ -36,8 +37,10 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
   const naming = ["batch", "order", "part", "shade", ...(basesShown(orders) ? ["base"] : [])];
   const narrow = [...naming, "quantity", "cost per part", "total", priceTitle(orders)];
   const money = narrow.slice(-3);
-  // A mark on the column says it of all rows: some order in it rests on what was assumed.
-  const rests = [...new Set(entries.flatMap(({ totals }) => totals.restsOnAssumed))];
+  // A mark on the column says it of all rows: what was assumed carries enough of the cost of a batch in it.
+  const rests = [
+    ...new Set(entries.flatMap(({ totals }) => restsThatMatter(totals.restsOnAssumed, totals.assumedShares))),
+  ];
   const kept = rows.columns.flatMap((column, i) => (narrow.includes(column.title) ? [i] : []));
   const short: Table = {
     columns: kept.map((i) => {

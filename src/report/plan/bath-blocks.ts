@@ -1,3 +1,4 @@
+import type { Cover } from "../../core/model/batch.js";
 import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
 import { dilutionInShort } from "../../core/quantity/dye/dilution.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
@@ -27,17 +28,23 @@ function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
   return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)} strength${age}.${more}`;
 }
 
-function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start }: PlanBath): string {
+/** What is on the liquor while it heats, waits and is racked for. */
+const coverOn: Readonly<Record<Cover, string>> = { none: "", lid: ", lid on", balls: ", balls on" };
+
+/** What comes off before the bath cools. */
+const coverOff: Readonly<Record<Cover, string>> = { none: "", lid: ", lid off", balls: ", balls out" };
+
+function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
   const mark = start.kind === "fresh" ? ` Hot, it reaches the ${litres(makeUp.volumeHotL)} mark.` : "";
   if (heating.minutes === null)
     return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power.${mark}`;
   const from = on === undefined ? "" : ` at ${clock(on.startMinute, plan.startAtMinute ?? undefined)}`;
-  return `Heater on${from}, lid on if there is one, stay near: ${degrees(celsius)} takes ${duration(60 * Math.ceil(heating.minutes))}.${mark}`;
+  return `Heater on${from}${coverOn[cover]}, stay near: ${degrees(celsius)} takes ${duration(60 * Math.ceil(heating.minutes))}.${mark}`;
 }
 
 /** What is done with every load, in the order of the hands. */
-function eachLoad({ handling }: Plan, { celsius, rinse }: PlanBath): string {
+function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): string {
   const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
   const baths =
     rinses === 1
@@ -46,7 +53,7 @@ function eachLoad({ handling }: Plan, { celsius, rinse }: PlanBath): string {
   const change = rinseEvery === 1 ? "fresh for each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
-  return `Each load: rack it with the lid on; when the bath has ${degrees(celsius - belowKelvin)}, dip, keep the parts moving and turn them; drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
+  return `Each load: rack it${cover === "lid" ? " with the lid on" : ""}; when the bath has ${degrees(celsius - belowKelvin)}, dip, keep the parts moving and turn them; drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
 }
 
 /** Loose dye from this share on is said [-]. */
@@ -116,12 +123,12 @@ const shortDilution = (makeUp: PlanBath["makeUp"]): string =>
   );
 
 function endSteps(plan: Plan, bath: PlanBath): string[] {
-  const { coolMinutes, carryOver, dye, loads } = bath;
+  const { coolMinutes, carryOver, dye, loads, cover } = bath;
   const { coolToCelsius } = plan.handling;
   const cool =
     coolMinutes === null
       ? `Heater and stirring off. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
-      : `Heater and stirring off, lid off: under ${degrees(coolToCelsius)} after ${duration(60 * Math.ceil(coolMinutes))}; only then lift, pour or clean.`;
+      : `Heater and stirring off${coverOff[cover]}: under ${degrees(coolToCelsius)} after ${duration(60 * Math.ceil(coolMinutes))}; only then lift, pour or clean.`;
   if (carryOver === null) {
     const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
     return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];

@@ -1,10 +1,12 @@
+import { restsThatMatter } from "../../core/cost/assumed-shares.js";
 import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
 import type { CostSheet } from "../../core/cost/line/cost-sheet.js";
 import type { Fault } from "../../core/fault.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
+import type { RestsOn } from "../../core/model/rests-on.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import type { Block } from "../report.js";
+import { type Block, paragraph } from "../report.js";
 import type { Cell } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
 import { money, moneyDigits } from "../words/money.js";
@@ -13,6 +15,9 @@ import { bathBlocks } from "./bath-blocks.js";
 import { clockBlocks } from "./clock.js";
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);
+
+/** The assumptions that carry enough of the cost to be marked. */
+const restsOf = ({ totals }: Plan): RestsOn => restsThatMatter(totals.restsOnAssumed, totals.assumedShares);
 
 function summary(plan: Plan): string {
   const { totals } = plan;
@@ -24,7 +29,7 @@ function summary(plan: Plan): string {
     totals.started === totals.good
       ? `${totals.good} parts`
       : `${totals.started} parts started for ${totals.good} good ones`;
-  return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(totals.restsOnAssumed)}`;
+  return `${started}, ${totals.loads} ${totals.loads === 1 ? "load" : "loads"}, ${plan.baths.length} ${plan.baths.length === 1 ? "bath" : "baths"}; ${minutes(totals.minutes)} from start to end, ${minutes(totals.operatorMinutes)} of it hands on; ${totals.kWh.toFixed(2)} kWh; ${cost}.${mark(restsOf(plan))}`;
 }
 
 /** Lines under this share of the cost are printed together [-]. */
@@ -63,7 +68,7 @@ function costBlocks(plan: Plan): Block[] {
   const unit = plan.currency ?? "";
   const priced = plan.orders.some((order) => order.price !== undefined);
   return [
-    { kind: "heading", level: 2, text: `Costs in ${unit}${mark(plan.totals.restsOnAssumed)}` },
+    { kind: "heading", level: 2, text: `Costs in ${unit}${mark(restsOf(plan))}` },
     {
       kind: "table",
       table: {
@@ -130,9 +135,7 @@ export function planBlocks(plan: Plan): Block[] {
       text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
     },
     { kind: "paragraph", text: summary(plan) },
-    ...(footnote(plan.restsOnAssumed) === null
-      ? []
-      : [{ kind: "paragraph" as const, text: footnote(plan.restsOnAssumed)! }]),
+    ...[footnote(restsOf(plan))].flatMap((text) => (text === null ? [] : [paragraph(text)])),
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),

@@ -1,7 +1,9 @@
 import { mostAssumedShare } from "../../bath/evidence/reconcile.js";
+import { freePacking } from "../../bath/load/load-size.js";
+import type { AssumedName, AssumedShare } from "../../cost/assumed-shares.js";
 import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
-import type { Batch, Dye, Found } from "../../model/batch.js";
+import type { AssumedHandling, Batch, Dye, Found, Handling } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
@@ -29,14 +31,45 @@ const leavesFull = ({ loads, bath }: BathRun): boolean =>
     ({ result }) => Math.abs(result.strengthDuring * madeUpStrength(bath.dye) - 1) > strengthMatters,
   );
 
+/** How far a bath must leave its temperature while parts are in it before the assumed answer to it matters [K]. */
+const kelvinMatters = 0.5;
+
+const leavesSet = ({ loads, bath }: BathRun): boolean =>
+  loads.some(
+    ({ result }) =>
+      Math.abs((result.celsiusBefore + result.celsiusAfter) / 2 - bath.dye.celsius) > kelvinMatters,
+  );
+
+/** ", which is 12 % of the cost"; nothing where no cost rests on it. */
+function carriesInWords(shares: readonly AssumedShare[], what: AssumedName): string {
+  const share = shares.find((one) => one.what === what)?.share ?? 0;
+  if (share === 0) return "";
+  return share < 0.005 ? " (under 1 % of the cost)" : ` (${Math.round(100 * share)} % of the cost)`;
+}
+
+/** A time of the handling as the batch file would give it. */
+function timeInWords(handling: Handling, key: Exclude<AssumedHandling, "liquorRatio">): string {
+  const seconds = handling[`${key}Seconds`];
+  return `${key}: ${shortNumber(seconds)} s`;
+}
+
 /** The figures that the results rest on and that nobody measured here. */
 export function assumptionsOf(
   batch: Batch,
-  models: ReadonlyMap<Dye, DyeModel>,
-  aims: readonly ShadeAim[],
-  runs: readonly BathRun[],
+  {
+    models,
+    aims,
+    runs,
+    shares,
+  }: {
+    readonly models: ReadonlyMap<Dye, DyeModel>;
+    readonly aims: readonly ShadeAim[];
+    readonly runs: readonly BathRun[];
+    readonly shares: readonly AssumedShare[];
+  },
 ): Assumption[] {
   const found: Assumption[] = [];
+  const carries = (what: AssumedName): string => carriesInWords(shares, what);
   const add = (code: string, path: (string | number)[], message: string): void => {
     if (!found.some((known) => known.message === message)) found.push({ code, path, message });
   };
@@ -53,7 +86,7 @@ export function assumptionsOf(
       add(
         "assumed-uptake",
         ["dyes", dye.name, "uptake"],
-        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}, is assumed: strength, top-up, bath life and dye cost rest on it until your own loads are logged`,
+        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}, is assumed: strength, top-up, bath life and dye cost rest on it${carries("uptake")}, until your own loads are logged`,
       );
     if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
       add(
@@ -101,12 +134,12 @@ export function assumptionsOf(
     if (
       response.activationEnergyJPerMol === undefined &&
       dye.activationEnergyAssumed &&
-      dye.celsius !== uptake.referenceCelsius
+      (dye.celsius !== uptake.referenceCelsius || runs.some((run) => run.bath.dye === dye && leavesSet(run)))
     )
       add(
         "assumed-activation-energy",
         ["dyes", dye.name, "activationEnergy"],
-        `dye "${dye.name}": ${shortNumber(uptake.activationEnergyJPerMol / 1000)} kJ/mol, published range 45 to 117, is assumed: its times at ${shortNumber(dye.celsius)} °C rest on it; a swatch dipped at that temperature tells it`,
+        `dye "${dye.name}": ${shortNumber(uptake.activationEnergyJPerMol / 1000)} kJ/mol, published range 45 to 117, is assumed: its times in a bath that is not at ${shortNumber(uptake.referenceCelsius)} °C rest on it; a swatch dipped cooler tells it`,
       );
   }
   for (const order of batch.orders)
@@ -136,7 +169,30 @@ export function assumptionsOf(
     add(
       "assumed-drag-out",
       ["handling", "dragOut"],
-      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ${rangeInWords(defaults.handling.dragOutMlPerDm2.factor)}, is assumed: weigh ten parts wet and dry for your own figure`,
+      `${batch.handling.dragOutMlPerDm2} mL of liquor carried out per dm2, ${rangeInWords(defaults.handling.dragOutMlPerDm2.factor)}, is assumed${carries("dragOut")}: weigh ten parts wet and dry for your own figure`,
+    );
+  const { assumed } = batch.handling;
+  const times = assumed.filter((key) => key !== "liquorRatio");
+  if (times.length > 0)
+    add(
+      "assumed-handling",
+      ["handling"],
+      `handling times are assumed where none are given (${times.map((key) => timeInWords(batch.handling, key)).join(", ")})${carries("handlingTimes")}: time your own with a watch`,
+    );
+  if (
+    assumed.includes("liquorRatio") &&
+    runs.some(({ loads }) => loads.some(({ plan }) => plan.boundBy === "liquorRatio"))
+  )
+    add(
+      "assumed-liquor-ratio",
+      ["handling", "liquorRatio"],
+      `${shortNumber(batch.handling.liquorRatioLPerKg)} L of liquor per kg of parts is assumed, and sets how many go into a load${carries("liquorRatio")}: parts must move freely, so try what your basket allows`,
+    );
+  if (runs.some(({ loads }) => loads.some(({ plan }) => plan.boundBy === "packing")))
+    add(
+      "assumed-packing",
+      ["parts"],
+      `parts are taken to move freely while their boxes fill at most ${Math.round(100 * freePacking)} % of the liquor: write perLoad for what your basket allows`,
     );
   for (const tank of new Set(mapped(batch.baths, (bath) => bath.tank)))
     if (tank.heaterW === undefined)

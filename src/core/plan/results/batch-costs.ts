@@ -1,6 +1,7 @@
 import { dryingKwh } from "../../bath/heat/power.js";
 import type { BathLife } from "../../bath/life/bath-life.js";
 import { allocate, sheetOf } from "../../cost/allocate.js";
+import { assumedShares } from "../../cost/assumed-shares.js";
 import type { BatchCosts } from "../../cost/batch-costs.js";
 import { bathItems, partItems } from "../../cost/items.js";
 import { sheetTotal } from "../../cost/line/cost-sheet.js";
@@ -66,6 +67,7 @@ export function batchCosts(
       dryerRuns: day.dryerRuns,
       kWh: kwhOfDay(batch, runs, day),
       restsOnAssumed,
+      assumedShares: items ? assumedShares(items) : [],
     },
     restsOnAssumed,
     colours: uses

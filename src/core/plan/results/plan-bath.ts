@@ -39,6 +39,7 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
   return {
     bath: bath.index,
     tank: bath.tank.name,
+    cover: bath.tank.cover,
     dye: dye.name,
     celsius: dye.celsius,
     dilution: dilutionInWords(dye.dilution),

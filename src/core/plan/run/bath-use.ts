@@ -12,6 +12,12 @@ function keptLife(life: BathLife | undefined): BathLife {
   return life;
 }
 
+const lifeUse = ({ areaDm2, dyeLeft, endedBy }: BathLife) => ({
+  areaDm2,
+  dyeLeft,
+  endedByDye: endedBy !== "shelf-life" && endedBy !== "load-limit",
+});
+
 /** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
 export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
   const { bath, setting, heating, loads, end, freshWaterMl, startTopUp, energy } = run;
@@ -26,7 +32,11 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
       dipSeconds: result.dipSeconds,
       cycleSeconds: result.cycleSeconds,
       handsOnWaitSeconds: handsOnWait(result.waitSeconds),
-      dye: result.takenUp + result.draggedOut,
+      takenUp: result.takenUp,
+      draggedOut: result.draggedOut,
+      parts: plan.parts,
+      sizedByRatio: plan.boundBy === "liquorRatio",
+      usualDragOut: plan.part.dragOutMlPerDm2 === undefined,
     })),
     heatingKwh: heating.kWh ?? 0,
     workingKwh: energy.heaterKwh - (heating.kWh ?? 0),
@@ -39,6 +49,6 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     topUpDye: (startTopUp?.dye ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
-    life: bath.after === "keep" ? keptLife(life) : undefined,
+    life: bath.after === "keep" ? lifeUse(keptLife(life)) : undefined,
   };
 }

@@ -14,8 +14,10 @@ import { batchCosts } from "../results/batch-costs.js";
 import { aimFaults } from "../warnings/aim-faults.js";
 import { dipFaults } from "../warnings/dip-faults.js";
 import { implausible } from "../warnings/plausible.js";
+import { rinseFaults } from "../warnings/rinse-faults.js";
 import { stockFaults } from "../warnings/stock-faults.js";
 import { unknownRepeats } from "../warnings/unknown-repeat.js";
+import { waitFaults } from "../warnings/wait-faults.js";
 import { type BathLives, bathLives } from "./bath-lives.js";
 import type { BathRun } from "./bath-run.js";
 import { type BathWorker, bathWorker } from "./bath-worker.js";
@@ -72,7 +74,12 @@ export function workBatch(
   const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
   const faults = [
     ...before,
-    ...runs.flatMap((run) => [...run.faults, ...timeFaults(batch, run, assigned)]),
+    ...runs.flatMap((run) => [
+      ...run.faults,
+      ...timeFaults(batch, run, assigned),
+      ...waitFaults(batch, run, assigned.models.get(run.bath.dye)!, shared.heats),
+    ]),
+    ...rinseFaults(batch, runs),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
     ...implausible(batch),
@@ -91,7 +98,7 @@ export function workBatch(
   const costs: BatchCosts = {
     ...costed.value,
     exceeded: [...shades.flatMap(({ missed }) => missed), ...costed.value.exceeded],
-    assumptions: assumptionsOf(batch, assigned.models, assigned.aims, runs),
+    assumptions: assumptionsOf(batch, { ...assigned, runs, shares: costed.value.totals.assumedShares }),
     warnings: faults,
   };
   return done({ runs, lives, aims: assigned.aims, day, costs }, faults);

@@ -1,0 +1,35 @@
+import { exactSumOf } from "../maths/exact-sum.js";
+import type { RestsOn } from "../model/rests-on.js";
+import type { CostItem } from "./items.js";
+
+/** What a cost may rest on that nobody gave or measured. */
+export const assumedNames = ["uptake", "dragOut", "handlingTimes", "liquorRatio"] as const;
+export type AssumedName = (typeof assumedNames)[number];
+
+/** Shares [0..1] of an amount that rest on something assumed; one amount may rest on several things. */
+export type RestingShares = Readonly<Partial<Record<AssumedName, number>>>;
+
+/** How much of a cost rests on one assumption, 0..1. */
+export interface AssumedShare {
+  readonly what: AssumedName;
+  readonly share: number;
+}
+
+/** How much of the cost of some items rests on each assumption, the largest first; nothing where nothing is assumed. */
+export function assumedShares(items: readonly CostItem[]): AssumedShare[] {
+  const total = exactSumOf(items, ({ amount }) => amount);
+  return assumedNames
+    .map((what) => ({
+      what,
+      share: total > 0 ? exactSumOf(items, ({ amount, rests }) => amount * (rests?.[what] ?? 0)) / total : 0,
+    }))
+    .filter(({ share }) => share > 0)
+    .sort((a, b) => b.share - a.share);
+}
+
+/** A cost of which less rests on an assumption is as good as measured [-]. Common practice, no source. */
+export const assumedMatters = 0.05;
+
+/** Of what a cost rests on, what carries enough of it to matter. */
+export const restsThatMatter = (rests: RestsOn, shares: readonly AssumedShare[]): RestsOn =>
+  rests.filter((what) => shares.some((one) => one.what === what && one.share >= assumedMatters));

@@ -1,0 +1,32 @@
+import { loadsPerFilling, looseLimit, rinsesEnough } from "../../bath/rinse/enough-rinses.js";
+import { type Fault, warning } from "../../fault.js";
+import type { Batch } from "../../model/batch.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import type { BathRun } from "../run/bath-run.js";
+import { rinsedLoads, runRinsing } from "../run/run-rinsing.js";
+
+/** The warning on parts that leave their rinses with loose dye, with what would bring it down. */
+export function rinseFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
+  const { rinses, rinseWaterL, rinseEvery } = batch.handling;
+  const loose = runs.filter((run) => runRinsing(batch, run).looseShare >= looseLimit);
+  if (loose.length === 0) return [];
+  const worst = Math.max(...loose.map((run) => runRinsing(batch, run).looseShare));
+  const loads = loose.map(rinsedLoads);
+  const needed = loads.map((one) => rinsesEnough(one, { waterL: rinseWaterL, every: rinseEvery }) ?? 0);
+  const enough = needed.includes(0) ? undefined : Math.max(...needed);
+  const every = Math.min(...loads.map((one) => loadsPerFilling(one, { rinses, waterL: rinseWaterL })));
+  const ways = [
+    ...(enough === undefined ? [] : [`write rinses: ${enough}`]),
+    ...(rinseEvery > 1 && every > 0
+      ? [`change the water every ${every === 1 ? "load" : `${every} loads`}`]
+      : []),
+  ];
+  return [
+    warning(
+      "rinse-short",
+      ["handling", "rinses"],
+      `after ${rinses === 1 ? "one rinse" : `${rinses} rinses`} in ${shortNumber(rinseWaterL)} L, ${(100 * worst).toFixed(1)} % of the dye on the parts of ${loose.map(({ bath }) => `"${bath.dye.name}"`).join(", ")} is still loose: it may stain`,
+      ways.length === 0 ? "rinse in more water" : `for less than 1 %, ${ways.join(" or ")}`,
+    ),
+  ];
+}

@@ -1,0 +1,99 @@
+import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { type Fault, warning } from "../../fault.js";
+import { exactSumOf } from "../../maths/exact-sum.js";
+import { largest } from "../../maths/extent.js";
+import type { Batch, Bath } from "../../model/batch.js";
+import { duration } from "../../quantity/text/duration.js";
+import { shortNumber } from "../../quantity/text/short-number.js";
+import type { DyeModel } from "../../uptake/shade/dye-model.js";
+import type { Portion } from "../assign/assign.js";
+import type { BathRun } from "../run/bath-run.js";
+import { bathWorker } from "../run/bath-worker.js";
+
+/** Waits of a bath that are worth a warning [s], all its loads together. Common practice, no source. */
+const longWaits = 300;
+
+/** A remedy must save at least this share of the waits to be named [-]. */
+const worthSaving = 0.2;
+
+/** As warm as top-up water comes from a kettle and cold water [°C]. Common practice, no source. */
+const warmTopUpCelsius = 60;
+
+/** What a bath waits in all if nothing else is done meanwhile [s]; undefined where it cannot be worked so. */
+function waitsOf(
+  batch: Batch,
+  bath: Bath,
+  model: DyeModel,
+  portions: readonly Portion[],
+  heats: TankHeats,
+): number | undefined {
+  const worker = bathWorker(batch, bath, model, portions, heats);
+  if (worker.startFaults.some(({ severity }) => severity === "error")) return undefined;
+  let seconds = 0;
+  for (let worked = worker.work(); worked !== undefined; worked = worker.work())
+    seconds += worked.result.waitSeconds;
+  return worker.run().faults.some(({ severity }) => severity === "error") ? undefined : seconds;
+}
+
+/** The warning on a bath whose heater does not keep up, with what would help and how much. */
+export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: TankHeats): Fault[] {
+  const { bath, loads, portions } = run;
+  const { tank, dye } = bath;
+  const waited = exactSumOf(loads, ({ result }) => result.waitSeconds);
+  if (waited < longWaits || tank.heaterW === undefined) return [];
+  const now = waitsOf(batch, bath, model, portions, heats);
+  if (now === undefined) return [];
+  const strongerW = Math.ceil((1.5 * tank.heaterW) / 100) * 100;
+  const most = largest(loads.map(({ plan }) => plan.parts));
+  const half = Math.ceil(most / 2);
+  const withTank = (change: Partial<typeof tank>) => ({ ...bath, tank: { ...tank, ...change } });
+  const remedies: readonly (readonly [string, () => number | undefined])[] = [
+    ...(tank.cover === "none"
+      ? [["a lid", () => waitsOf(batch, withTank({ cover: "lid" }), model, portions, heats)] as const]
+      : []),
+    ...(half < most
+      ? [
+          [
+            `${half} parts a load`,
+            () =>
+              waitsOf(
+                batch,
+                bath,
+                model,
+                portions.map((one) => ({ ...one, part: { ...one.part, perLoad: half } })),
+                heats,
+              ),
+          ] as const,
+        ]
+      : []),
+    ...(loads.some(({ result }) => result.topUp !== null) && run.setting.topUpCelsius < warmTopUpCelsius
+      ? [
+          [
+            `top-up water of ${warmTopUpCelsius} °C`,
+            () => {
+              const handling = { ...batch.handling, topUpCelsius: warmTopUpCelsius };
+              return waitsOf({ ...batch, handling }, bath, model, portions, heats);
+            },
+          ] as const,
+        ]
+      : []),
+    [
+      `a heater of ${strongerW} W`,
+      () => waitsOf(batch, withTank({ heaterW: strongerW }), model, portions, heats),
+    ],
+  ];
+  const helping = remedies.flatMap(([name, waits]) => {
+    const seconds = waits();
+    return seconds === undefined || seconds > (1 - worthSaving) * now
+      ? []
+      : [`${name} (${seconds < 0.5 ? "no wait" : duration(seconds)})`];
+  });
+  return [
+    warning(
+      "heater-slow",
+      ["tanks", tank.name, "heater"],
+      `the ${shortNumber(tank.heaterW)} W heater of tank "${tank.name}" does not keep up: loads of "${dye.name}" wait ${duration(waited)} in all, up to ${duration(largest(loads.map(({ result }) => result.waitSeconds)))} each`,
+      helping.length === 0 ? "dip in another bath meanwhile" : `this would shorten it: ${helping.join(", ")}`,
+    ),
+  ];
+}
