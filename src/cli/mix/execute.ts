@@ -20,7 +20,15 @@ import { readTask } from "./read-task.js";
 import type { MixTask, TaskOf, Warmth } from "./task.js";
 
 const heed = ({ celsius, roomCelsius }: Omit<Warmth, "celsiusAssumed">, powder: boolean): Caution[] =>
-  cautions({ celsius, roomCelsius, agitation: false, drying: false, powder });
+  cautions({
+    celsius,
+    roomCelsius,
+    agitation: false,
+    drying: false,
+    powder,
+    lid: false,
+    coolToCelsius: defaults.handling.coolToCelsius,
+  });
 
 /** What to take out of a bath that is too strong, so that water alone brings it to the strength asked for. */
 function thinnedAfterTakingOut({

@@ -53,6 +53,7 @@ export function planBatch(batch: Batch, shared?: SharedWork): Outcome<Plan> {
           i + 1,
           bath.dye.celsius,
           mapped(loads, ({ plan }) => plan.order.part),
+          handling.dragOutMlPerDm2,
         ),
       ),
       cautions: cautions(cautionFacts(batch)),
@@ -62,7 +63,9 @@ export function planBatch(batch: Batch, shared?: SharedWork): Outcome<Plan> {
   );
 }
 
-const cautionFacts = ({ baths, dryers, room }: Batch): CautionFacts => ({
+const cautionFacts = ({ baths, dryers, room, handling }: Batch): CautionFacts => ({
+  lid: baths.some((bath) => bath.tank.cover === "lid"),
+  coolToCelsius: handling.coolToCelsius,
   celsius: largest(mapped(baths, (bath) => bath.dye.celsius)),
   roomCelsius: room.celsius,
   agitation: baths.some((bath) => bath.tank.agitationW > 0),

@@ -4,7 +4,7 @@ import { celsiusField, dilutionField, dyeField, litresField, mlField, textField 
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { degrees, pour, volumeSaid } from "../words/amounts.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { dyeAmount, dyeName } from "../words/dye.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
@@ -76,7 +76,7 @@ export function makeUpReport({
           : `The fill is ${volumeSaid(made.volumeColdL)}.`,
       },
       ...assumedBlocks(assumptions),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }

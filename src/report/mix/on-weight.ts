@@ -3,7 +3,7 @@ import { gramsField, gramsPerLField, litresPerKgField, mlField, percentField, te
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { gramsSaid, percent, pour, volumeSaid, weigh } from "../words/amounts.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { trimmed } from "../words/digits.js";
 import { type Pour, pourTable } from "./pours.js";
 
@@ -66,7 +66,7 @@ export function onWeightReport({ cautions, ...facts }: OnWeightFacts): Report {
       ...(liquorMl === undefined
         ? []
         : [{ kind: "paragraph", text: `Together ${volumeSaid(liquorMl / 1000)}.` } as const]),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }

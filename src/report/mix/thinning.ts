@@ -3,7 +3,7 @@ import { celsiusField, litresField, mlField, percentField, textField } from "../
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { degrees, isNothing, percent, pour, volumeSaid } from "../words/amounts.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
 
@@ -57,7 +57,7 @@ export function thinningReport({ cautions, assumptions, ...facts }: ThinningFact
         text: `Then there are ${volumeSaid(volumeL)} at ${degrees(celsius)}; see that the tank holds them.`,
       },
       ...assumedBlocks(assumptions),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }

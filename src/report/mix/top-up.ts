@@ -5,7 +5,7 @@ import { celsiusField, dyeField, litresField, mlField, percentField, textField }
 import type { Report } from "../report.js";
 import { rowTable } from "../row-table.js";
 import { degrees, isNothing, percent, pour, volumeSaid } from "../words/amounts.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { dyeAmount, dyeName } from "../words/dye.js";
 import { assumedBlocks } from "./assumed.js";
 import { pourTable } from "./pours.js";
@@ -88,7 +88,7 @@ export function topUpReport({ asked, topping, reached, dilution, ...said }: TopU
       },
       ...warnings.map(({ message }) => ({ kind: "paragraph", text: `Note: ${message}.` }) as const),
       ...assumedBlocks(assumptions),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }

@@ -1,6 +1,5 @@
 import type { Cover } from "../../core/model/batch.js";
 import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
-import { dilutionInShort } from "../../core/quantity/dye/dilution.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
@@ -25,14 +24,18 @@ function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
   const age = start.ageDays > 0 ? `, ${trimmed(start.ageDays, 1)} d old` : "";
   const more =
     startTopUp === null ? "" : ` Before you heat it, add ${poured(startTopUp, startTopUp.celsius)}.`;
-  return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)} strength${age}.${more}`;
+  return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)}${age}.${more}`;
 }
 
 /** What is on the liquor while it heats, waits and is racked for. */
 const coverOn: Readonly<Record<Cover, string>> = { none: "", lid: ", lid on", balls: ", balls on" };
 
-/** What comes off before the bath cools. */
-const coverOff: Readonly<Record<Cover, string>> = { none: "", lid: ", lid off", balls: ", balls out" };
+/** What is switched off or comes off before the bath cools. */
+const coverOff: Readonly<Record<Cover, string>> = {
+  none: " and stirring off",
+  lid: ", stirring and lid off",
+  balls: " and stirring off, balls out",
+};
 
 function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
@@ -49,11 +52,11 @@ function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): stri
   const baths =
     rinses === 1
       ? `${litres(rinseWaterL)} of clear water`
-      : `${rinses} baths of ${litres(rinseWaterL)} of clear water, one after the other`;
+      : `${rinses} baths of ${litres(rinseWaterL)} of clear water`;
   const change = rinseEvery === 1 ? "fresh for each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
-  return `Each load: rack it${cover === "lid" ? " with the lid on" : ""}; when the bath has ${degrees(celsius - belowKelvin)}, dip, keep the parts moving and turn them; drain ${duration(drainSeconds)} over the tank, rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
+  return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip from ${degrees(celsius - belowKelvin)} on, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
 }
 
 /** Loose dye from this share on is said [-]. */
@@ -115,35 +118,39 @@ function loadTable(plan: Plan, bath: PlanBath): Block {
   };
 }
 
-const shortDilution = (makeUp: PlanBath["makeUp"]): string =>
-  dilutionInShort(
-    "gramsPerL" in makeUp
-      ? { kind: "powder", gramsPerL: makeUp.gramsPerL }
-      : { kind: "liquid", fraction: makeUp.fraction },
-  );
+/** "1:9" or "20 g/L", as on a jug. */
+const ratioText = (makeUp: PlanBath["makeUp"]): string =>
+  "gramsPerL" in makeUp
+    ? `${trimmed(makeUp.gramsPerL, 2)} g/L`
+    : `1:${trimmed((1 - makeUp.fraction) / makeUp.fraction, 2)}`;
 
 function endSteps(plan: Plan, bath: PlanBath): string[] {
   const { coolMinutes, carryOver, dye, loads, cover } = bath;
   const { coolToCelsius } = plan.handling;
+  const off = `Heater${coverOff[cover]}`;
   const cool =
     coolMinutes === null
-      ? `Heater and stirring off. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
-      : `Heater and stirring off${coverOff[cover]}: under ${degrees(coolToCelsius)} after ${duration(60 * Math.ceil(coolMinutes))}; only then lift, pour or clean.`;
+      ? `${off}. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
+      : `${off}; pour or clean under ${degrees(coolToCelsius)}, after ${duration(60 * Math.ceil(coolMinutes))}.`;
   if (carryOver === null) {
     const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
     return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];
   }
   const { coldVolumeL, strength, areaDm2, ageDays, useBy, keepsDays, start } = carryOver;
-  const until =
-    useBy !== null
-      ? `, use by ${useBy}`
+  const label = [
+    `${dye} ${ratioText(bath.makeUp)}`,
+    `${litres(coldVolumeL)} cold at ${percent(strength)}`,
+    `${(areaDm2 / 100).toFixed(2)} m2 dyed`,
+    ageDays > 0 || plan.date === null ? `${trimmed(ageDays, 1)} d old` : `made ${plan.date}`,
+    ...(useBy !== null
+      ? [`use by ${useBy}`]
       : keepsDays === null
-        ? ""
-        : `, keeps ${trimmed(keepsDays, 1)} d more`;
-  const label = `${dye} ${shortDilution(bath.makeUp)}, ${litres(coldVolumeL)} cold at ${percent(strength)}, ${trimmed(ageDays, 1)} d old${plan.date === null ? "" : ` on ${plan.date}`}, ${(areaDm2 / 100).toFixed(2)} m2 dyed${until}`;
+        ? []
+        : [`keeps ${trimmed(keepsDays, 1)} d more`]),
+  ].join(", ");
   return [
     cool,
-    `Pour it back into its jug, keep it from light. Jug: ${label}.`,
+    `Back into its jug, away from light. Write on it: ${label}.`,
     `Next batch file: start: ${start}`,
   ];
 }
@@ -159,6 +166,17 @@ function trialBlocks({ trialAdvice, bath }: PlanBath): Block[] {
   ];
 }
 
+/** Dips under this show every pause of the hand [s]. Common practice, no source. */
+const quickSeconds = 60;
+
+/** What keeps short dips level. */
+const quickDips = ({ loads }: PlanBath): string[] =>
+  loads.some(({ dipSeconds }) => dipSeconds < quickSeconds)
+    ? [
+        "Short dips spot and streak: parts clean and free of powder, all in at once, moved without a pause, out and into the rinse at once.",
+      ]
+    : [];
+
 /** The page of one bath: what hands need there, in the order in which they need it, and nothing else. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   return [
@@ -167,10 +185,15 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
       level: 1,
       text: `Bath ${index + 1}: ${bath.dye} in tank ${bath.tank}, ${degrees(bath.celsius)}`,
     },
-    ...(bath.notes === null ? [] : [paragraph(`Note: ${bath.notes}`)]),
     {
       kind: "list",
-      items: [fillStep(bath), heatStep(plan, bath), eachLoad(plan, bath), ...partAdvice(plan, index)],
+      items: [
+        fillStep(bath),
+        heatStep(plan, bath),
+        eachLoad(plan, bath),
+        ...quickDips(bath),
+        ...partAdvice(plan, index),
+      ],
     },
     loadTable(plan, bath),
     ...trialBlocks(bath),

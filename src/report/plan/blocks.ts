@@ -1,3 +1,4 @@
+import type { LifeEnd } from "../../core/bath/life/bath-life.js";
 import { restsThatMatter } from "../../core/cost/assumed-shares.js";
 import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
 import type { CostSheet } from "../../core/cost/line/cost-sheet.js";
@@ -73,7 +74,7 @@ function costBlocks(plan: Plan): Block[] {
       kind: "table",
       table: {
         columns: [
-          { key: "order", title: "order" },
+          { key: "order", title: "#" },
           { key: "what", title: "what" },
           { key: "good", title: "good" },
           { key: "started", title: "started" },
@@ -115,6 +116,24 @@ function costBlocks(plan: Plan): Block[] {
   ];
 }
 
+const ends: Readonly<Record<LifeEnd, string>> = {
+  "longest-dip": "then a dip passes the longest",
+  "too-little-dye": "then a load takes up more dye than is left",
+  "too-little-liquor": "then too little liquor is left",
+  "heater-too-weak": "then its heater does not bring it back",
+  "shelf-life": "then its shelf life is over",
+  "load-limit": "dye alone does not end it",
+};
+
+/** How long the baths last, in a line that says where more is. */
+function lifeLine({ baths }: Plan): string {
+  const lives = baths.map(
+    ({ dye, life }) =>
+      `${dye} ${life.endedBy === "load-limit" ? `over ${life.loads}` : life.loads} loads${mark(life.restsOnAssumed)} (${ends[life.endedBy]})`,
+  );
+  return `A fresh bath lasts for this work: ${lives.join(", ")}. More: dipwright bath.`;
+}
+
 const titled = (text: string, items: readonly string[]): Block[] =>
   items.length === 0
     ? []
@@ -139,6 +158,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),
+    paragraph(lifeLine(plan)),
     ...titled("Over the limit", plan.exceeded.map(faultText)),
     ...titled("Warnings", plan.warnings.map(faultText)),
     ...titled(

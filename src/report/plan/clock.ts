@@ -85,15 +85,13 @@ export function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
   const { dryer } = plan;
   return [
-    { kind: "heading", level: 2, text: "The day" },
-    ...(dryer
-      ? [
-          {
-            kind: "paragraph" as const,
-            text: `Dry in ${dryer.name} at ${degrees(dryer.celsius)} for ${minutes(dryer.minutes)}, at most ${dryer.capacity} parts a run.`,
-          },
-        ]
-      : []),
+    {
+      kind: "heading",
+      level: 2,
+      text: dryer
+        ? `The day (dry in ${dryer.name} at ${degrees(dryer.celsius)} for ${minutes(dryer.minutes)}, at most ${dryer.capacity} parts a run)`
+        : "The day",
+    },
     {
       kind: "table",
       table: {

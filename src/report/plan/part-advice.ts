@@ -9,11 +9,15 @@ export function partAdvice(plan: Plan, index: number): string[] {
       .map(say)
       .join(", ");
   const light = names("floats", ({ part }) => part);
+  const cups = names("holds-liquor", ({ part }) => part);
   const thin = names("thin-walls", ({ part, meanWallMm: mm }) => `${part} (about ${mm.toFixed(1)} mm)`);
   return [
-    ...(light === ""
+    ...(light === "" ? [] : [`They float until wetted: ${light}. Use a basket or a weight.`]),
+    ...(cups === ""
       ? []
-      : [`Lighter than the liquor, so they float until wetted: ${light}. Use a basket or a weight.`]),
+      : [
+          `They hold liquor and air: ${cups}. Turn them under the surface until no bubble comes, lift them mouth down.`,
+        ]),
     ...(thin === ""
       ? []
       : [`Thin walls, soft when hot: ${thin}. Support them, and let them cool lying flat.`]),

@@ -1,15 +1,13 @@
 import type { Caution } from "../../core/plan/advice/cautions.js";
-import type { Block } from "../report.js";
+import { type Block, paragraph } from "../report.js";
 import type { Table } from "../table.js";
 
-/** Cautions at the foot of a report for people. */
-export const cautionBlocks = (cautions: readonly Caution[]): Block[] =>
-  cautions.length === 0
-    ? []
-    : [
-        { kind: "heading", level: 2, text: "Cautions" },
-        { kind: "list", items: cautions.map(({ text }) => text) },
-      ];
+/** What short answers say instead of all cautions. */
+const cautionText =
+  "Amounts only: hot liquor scalds, its vapour, electricity near water and spent dye need care. dipwright plan lists the cautions; local rules, the supplier's data sheet and licensed practice come first.";
+
+/** The cautions of a short answer, in one line. */
+export const cautionLine = (): Block => paragraph(cautionText);
 
 /** A table with a last column `cautions` that holds them all in the first row: CSV carries them too. */
 export const withCautions = (table: Table, cautions: readonly Caution[]): Table => ({

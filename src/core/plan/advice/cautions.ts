@@ -17,6 +17,10 @@ export interface CautionFacts {
   readonly drying: boolean;
   /** A powder dye is weighed. */
   readonly powder: boolean;
+  /** A tank has a lid. */
+  readonly lid: boolean;
+  /** At which baths are emptied. */
+  readonly coolToCelsius: number;
 }
 
 /** The sentence that comes before all amounts. */
@@ -52,20 +56,29 @@ function hotLiquor(celsius: number): Caution[] {
  * The cautions that apply, the most pressing first. Those on protection, data sheet, waste and use always do.
  * @source scaldPlumbing table, 45 to 60 °C
  * @example
- * cautions({ celsius: 20, roomCelsius: 20, agitation: false, drying: false, powder: false }).map((c) => c.code) // => ["protection", "data-sheet", "waste", "use", "precedence"]
+ * cautions({ celsius: 20, roomCelsius: 20, agitation: false, drying: false, powder: false, lid: false, coolToCelsius: 45 }).map((c) => c.code) // => ["protection", "data-sheet", "jugs", "waste", "use", "precedence"]
  */
 export function cautions(facts: CautionFacts): Caution[] {
   const heated = facts.celsius > facts.roomCelsius;
   const electric = heated || facts.agitation || facts.drying;
+  const hot = facts.celsius > facts.coolToCelsius;
   return [
     ...hotLiquor(facts.celsius),
     ...(heated
-      ? [{ code: "vapour", text: "Hot liquor gives off vapour and smell: use extraction or work outdoors." }]
+      ? [
+          {
+            code: "vapour",
+            text: `Vapour and smell: use extraction or work outdoors${facts.lid ? "; mind the steam under a lid" : ""}.`,
+          },
+        ]
       : []),
     ...(facts.powder
       ? [{ code: "dust", text: "Weigh powder dye without raising dust; do not breathe it in." }]
       : []),
-    { code: "protection", text: "Wear gloves, goggles and an apron; move parts with tongs or a basket." },
+    {
+      code: "protection",
+      text: "Wear gloves, goggles and an apron; use stainless steel tongs or a basket.",
+    },
     ...(facts.agitation
       ? [{ code: "agitation", text: "Never put a hand into a tank while its ultrasound or pump runs." }]
       : []),
@@ -73,16 +86,34 @@ export function cautions(facts: CautionFacts): Caution[] {
       ? [
           {
             code: "electricity",
-            text: "Run tanks and dryers behind residual-current protection, and never heat unattended.",
+            text: "Run tanks and dryers behind residual-current protection; never heat unattended, nor with less liquor than the heater needs.",
           },
         ]
       : []),
-    { code: "data-sheet", text: "Read the dye's own safety data sheet first." },
+    ...(hot
+      ? [
+          {
+            code: "emptying",
+            text: `Empty or move a bath only when its heater is off and it is under ${Number(facts.coolToCelsius.toFixed(1))} °C.`,
+          },
+        ]
+      : []),
+    {
+      code: "data-sheet",
+      text: "Read the dye's own safety data sheet first; some dyes sensitise the skin.",
+    },
+    {
+      code: "jugs",
+      text: "Label every jug; none that held or will hold food; no kit back to the kitchen.",
+    },
     {
       code: "waste",
       text: "Spent liquor and rinse water go only where local rules and the water authority allow; amounts here are not a permission.",
     },
-    { code: "use", text: "Nothing here says that a dyed part is fit for food, skin or toys." },
+    {
+      code: "use",
+      text: "No fastness without a test; no part is claimed fit for food, skin or toys.",
+    },
     precedence,
   ];
 }

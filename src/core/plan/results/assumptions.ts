@@ -86,7 +86,7 @@ export function assumptionsOf(
       add(
         "assumed-uptake",
         ["dyes", dye.name, "uptake"],
-        `dye "${dye.name}": ${dye.uptakePerDm2} ${unit} per dm2 at depth 1, ${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}, is assumed: strength, top-up, bath life and dye cost rest on it${carries("uptake")}, until your own loads are logged`,
+        `dye "${dye.name}": an uptake of ${dye.uptakePerDm2} ${unit} per dm2 (${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}) is assumed: strength, top-ups and life of its bath rest on it${carries("uptake")}`,
       );
     if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
       add(
@@ -129,7 +129,7 @@ export function assumptionsOf(
       add(
         "assumed-strength-exponent",
         ["dyes", dye.name, "strengthExponent"],
-        `dye "${dye.name}": how a weaker bath slows it is assumed, between 1/s and 1/s² times as long at strength s; a swatch from a half-strength bath or a trial dip tells it`,
+        `dye "${dye.name}": 1/s to 1/s² times as long at strength s is assumed; a swatch from a half-strength bath or a trial dip tells it`,
       );
     if (
       response.activationEnergyJPerMol === undefined &&
