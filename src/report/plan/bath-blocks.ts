@@ -188,6 +188,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     {
       kind: "list",
       items: [
+        ...(bath.notes === null ? [] : [`Note: ${bath.notes}`]),
         fillStep(bath),
         heatStep(plan, bath),
         eachLoad(plan, bath),

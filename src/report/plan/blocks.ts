@@ -117,11 +117,11 @@ function costBlocks(plan: Plan): Block[] {
 }
 
 const ends: Readonly<Record<LifeEnd, string>> = {
-  "longest-dip": "then a dip passes the longest",
-  "too-little-dye": "then a load takes up more dye than is left",
-  "too-little-liquor": "then too little liquor is left",
-  "heater-too-weak": "then its heater does not bring it back",
-  "shelf-life": "then its shelf life is over",
+  "longest-dip": "then a dip is too long",
+  "too-little-dye": "then too little dye",
+  "too-little-liquor": "then too little liquor",
+  "heater-too-weak": "then its heater is too weak",
+  "shelf-life": "shelf life",
   "load-limit": "dye alone does not end it",
 };
 
@@ -129,7 +129,7 @@ const ends: Readonly<Record<LifeEnd, string>> = {
 function lifeLine({ baths }: Plan): string {
   const lives = baths.map(
     ({ dye, life }) =>
-      `${dye} ${life.endedBy === "load-limit" ? `over ${life.loads}` : life.loads} loads${mark(life.restsOnAssumed)} (${ends[life.endedBy]})`,
+      `${dye} ${life.endedBy === "load-limit" ? `over ${life.loads}` : life.loads} loads (${life.restsOnAssumed.length > 0 && life.endedBy !== "shelf-life" ? "assumed; " : ""}${ends[life.endedBy]})`,
   );
   return `A fresh bath lasts for this work: ${lives.join(", ")}. More: dipwright bath.`;
 }
