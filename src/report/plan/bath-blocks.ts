@@ -39,24 +39,22 @@ const coverOff: Readonly<Record<Cover, string>> = {
 
 function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
-  const mark = start.kind === "fresh" ? ` Hot, it reaches the ${litres(makeUp.volumeHotL)} mark.` : "";
+  const mark = start.kind === "fresh" ? `, then at the ${litres(makeUp.volumeHotL)} mark` : "";
   if (heating.minutes === null)
-    return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power.${mark}`;
+    return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power${mark}.`;
   const from = on === undefined ? "" : ` at ${clock(on.startMinute, plan.startAtMinute ?? undefined)}`;
-  return `Heater on${from}${coverOn[cover]}, stay near: ${degrees(celsius)} takes ${duration(60 * Math.ceil(heating.minutes))}.${mark}`;
+  return `Heater on${from}${coverOn[cover]}, stay near: ${degrees(celsius)} in ${duration(60 * Math.ceil(heating.minutes))}${mark}.`;
 }
 
 /** What is done with every load, in the order of the hands. */
 function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): string {
   const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
   const baths =
-    rinses === 1
-      ? `${litres(rinseWaterL)} of clear water`
-      : `${rinses} baths of ${litres(rinseWaterL)} of clear water`;
-  const change = rinseEvery === 1 ? "fresh for each load" : `changed every ${rinseEvery} loads`;
+    rinses === 1 ? `${litres(rinseWaterL)} of water` : `${rinses} baths of ${litres(rinseWaterL)} of water`;
+  const change = rinseEvery === 1 ? "fresh each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
-  return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip from ${degrees(celsius - belowKelvin)} on, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once for ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
+  return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip from ${degrees(celsius - belowKelvin)} on, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once, ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
 }
 
 /** Loose dye from this share on is said [-]. */
@@ -131,7 +129,7 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
   const cool =
     coolMinutes === null
       ? `${off}. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
-      : `${off}; pour or clean under ${degrees(coolToCelsius)}, after ${duration(60 * Math.ceil(coolMinutes))}.`;
+      : `${off}; empty it under ${degrees(coolToCelsius)}, after ${duration(60 * Math.ceil(coolMinutes))}.`;
   if (carryOver === null) {
     const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
     return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];
@@ -172,9 +170,7 @@ const quickSeconds = 60;
 /** What keeps short dips level. */
 const quickDips = ({ loads }: PlanBath): string[] =>
   loads.some(({ dipSeconds }) => dipSeconds < quickSeconds)
-    ? [
-        "Short dips spot and streak: parts clean and free of powder, all in at once, moved without a pause, out and into the rinse at once.",
-      ]
+    ? ["Short dips spot and streak: clean parts, all in at once, never still, rinsed."]
     : [];
 
 /** The page of one bath: what hands need there, in the order in which they need it, and nothing else. */
