@@ -3,7 +3,7 @@ import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
-import { degrees, litres, percent, pour } from "../words/amounts.js";
+import { degrees, litres, percent, pour, volumeSaid } from "../words/amounts.js";
 import { trimmed } from "../words/digits.js";
 import { dyeText } from "../words/dye.js";
 import { clock, stretch, watch } from "../words/times.js";
@@ -39,7 +39,7 @@ const coverOff: Readonly<Record<Cover, string>> = {
 
 function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
-  const mark = start.kind === "fresh" ? `, then at the ${litres(makeUp.volumeHotL)} mark` : "";
+  const mark = start.kind === "fresh" ? `, then at the ${volumeSaid(makeUp.volumeHotL)} mark` : "";
   if (heating.minutes === null)
     return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power${mark}.`;
   const from = on === undefined ? "" : ` at ${clock(on.startMinute, plan.startAtMinute ?? undefined)}`;
@@ -50,7 +50,9 @@ function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: 
 function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): string {
   const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
   const baths =
-    rinses === 1 ? `${litres(rinseWaterL)} of water` : `${rinses} baths of ${litres(rinseWaterL)} of water`;
+    rinses === 1
+      ? `${volumeSaid(rinseWaterL)} of water`
+      : `${rinses} baths of ${volumeSaid(rinseWaterL)} of water`;
   const change = rinseEvery === 1 ? "fresh each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
