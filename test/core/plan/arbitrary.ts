@@ -64,6 +64,7 @@ const parts = (name: string): fc.Arbitrary<Part> =>
         volumeCm3,
         areaDm2: (2 * volumeCm3) / thickness / 100,
         blank,
+        heatCapacityKjPerKgK: 1.7,
         ...(perLoad === undefined ? {} : { perLoad }),
       };
     });

@@ -38,16 +38,24 @@ export const hook: Part = {
   volumeCm3: 6.9,
   blank: 1.84,
   perLoad: 24,
+  heatCapacityKjPerKgK: 1.7,
 };
-export const tray: Part = { name: "tray", massG: 31, areaDm2: 1.9, volumeCm3: 33, blank: 4.1 };
+export const tray: Part = { name: "tray", massG: 31, areaDm2: 1.9, volumeCm3: 33, blank: 4.1, heatCapacityKjPerKgK: 1.7 };
 export const light: Shade = { name: "light", dye, target: { kind: "time", seconds: 30 }, tolerance: 1.5 };
 export const deep: Shade = { name: "deep", dye, target: { kind: "time", seconds: 120 }, tolerance: 1.5 };
 
 export const handling: Handling = {
-  loadSeconds: 40,
+  loadSeconds: 15,
+  loadPartSeconds: 2,
   drainSeconds: 15,
   rinseSeconds: 30,
-  unloadSeconds: 20,
+  rinses: 1,
+  rinseWaterL: 2,
+  rinseEvery: 1,
+  unloadSeconds: 10,
+  unloadPartSeconds: 1,
+  belowKelvin: 1,
+  coolToCelsius: 45,
   dryerLoadingMinutes: 3,
   setUpMinutes: 15,
   cleanUpMinutes: 15,
@@ -56,9 +64,9 @@ export const handling: Handling = {
   longestSeconds: 300,
   dragOutMlPerDm2: 0.8,
   dragOutAssumed: false,
-  rinseWaterL: 2,
   liquorRatioLPerKg: 20,
   freeboard: 0.05,
+  assumed: [],
 };
 
 export const bath: Bath = {

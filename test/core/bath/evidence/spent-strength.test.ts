@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
 import { strengthOfSlowerDip } from "../../../../src/core/bath/evidence/strength-of-slower-dip.js";
-import { dragOut, evaporate, refill, takeUp } from "../../../../src/core/bath/load/bath-state.js";
 import { lawNames } from "../../../../src/core/uptake/law/laws.js";
 import { slowing } from "../../../../src/core/uptake/law/slowing.js";
 import { freshSeconds } from "../../../../src/core/uptake/law/uptake-model.js";
@@ -22,9 +21,12 @@ test("a bath worked in 4,000 small loads is left with the strength of the closed
         const fresh = { volumeL: 6, dye: 600 };
         let bath = fresh;
         for (let i = 0; i < loads; i++) {
-          bath = dragOut(takeUp(bath, (600 * taken) / loads), (6 * dragged) / loads);
-          bath = evaporate(bath, (6 * evaporated) / loads);
-          if (rule !== "none") bath = refill(bath, { toVolumeL: 6, dyePerL: rule === "water" ? 0 : 100 });
+          const dyed = bath.dye - (600 * taken) / loads;
+          const dragL = (6 * dragged) / loads;
+          const dye = dyed - dyed * (dragL / bath.volumeL);
+          const volumeL = bath.volumeL - dragL - (6 * evaporated) / loads;
+          const pouredL = rule === "none" ? 0 : 6 - volumeL;
+          bath = { volumeL: volumeL + pouredL, dye: dye + (rule === "fresh" ? 100 * pouredL : 0) };
         }
         const area = 500;
         const strength = spentStrength({

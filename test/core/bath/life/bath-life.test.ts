@@ -1,51 +1,59 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
-import {
-  bathLife,
-  type LifeEnd,
-  type LifeLoad,
-  lifeLoadLimit,
-} from "../../../../src/core/bath/life/bath-life.js";
-import { type BathSetting, workLoad } from "../../../../src/core/bath/load/work-load.js";
-import { baths, setting, toDepth } from "../settings.js";
+import { lookUp } from "../../../../src/core/bath/heat/working/celsius-table.js";
+import { cooledShare } from "../../../../src/core/bath/heat/working/cooled-share.js";
+import { bathLife, type LifeEnd, lifeLoadLimit } from "../../../../src/core/bath/life/bath-life.js";
+import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
+import { fill } from "../../../../src/core/bath/load/fill.js";
+import { nextLoad } from "../../../../src/core/bath/load/load-size.js";
+import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
+import { type LoadWork, mostParts, workOn } from "../../../../src/core/bath/load/work-load.js";
+import { baths, partsOf, setting, steadyHeat, toDepth } from "../settings.js";
 
 /** The life load by load, without any short cut. */
 function plainLife(
-  { handling, fresh, ...rest }: BathSetting,
-  mix: readonly LifeLoad[],
+  one: BathSetting,
+  mix: readonly LoadWork[],
   age: { everyDays?: number; shelfLifeDays?: number },
 ) {
-  let state = fresh;
+  const { handling, fresh, heat } = one;
+  const bath = bathToWork(fresh, heat.celsius);
+  const share = cooledShare(heat, handling.coolToCelsius)!;
   const seen: { strength: number; volumeL: number; dipSeconds: number }[] = [];
   const sums = { loads: 0, parts: 0, areaDm2: 0, takenUp: 0, draggedOut: 0, added: 0, waterMl: 0 };
-  const end = (endedBy: LifeEnd, repeats: number) => ({
-    ...sums,
-    endedBy,
-    repeats,
-    dyeLeft: state.dye,
-    seen,
-  });
+  const end = (endedBy: LifeEnd, repeats: number) => ({ ...sums, endedBy, repeats, dyeLeft: bath.dye, seen });
+  const pour = () => {
+    sums.added += bath.topUpDye;
+    sums.waterMl += bath.topUpWaterMl;
+  };
   for (let repeat = 0; ; repeat++) {
+    if (repeat > 0) {
+      bath.volumeL *= lookUp(share, bath.celsius);
+      fill(one, bath);
+      pour();
+      bath.celsius = heat.celsius;
+    }
     if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY))
       return end("shelf-life", repeat);
-    for (const load of mix) {
-      if (sums.loads === lifeLoadLimit) return end("load-limit", repeat);
-      if (1000 * state.volumeL < 0.98 * handling.liquorRatioLPerKg * load.massG * (1 - 1e-9))
-        return end("too-little-liquor", repeat);
-      const result = workLoad({ handling, fresh, ...rest }, state, load);
-      if (result === undefined) return end("too-little-dye", repeat);
-      if (result.seconds > handling.longestSeconds) return end("longest-dip", repeat);
-      seen.push({ strength: result.strengthBefore, volumeL: state.volumeL, dipSeconds: result.seconds });
-      state = result.after;
-      sums.loads += 1;
-      sums.parts += load.parts;
-      sums.areaDm2 += load.areaDm2;
-      sums.takenUp += result.takenUp;
-      sums.draggedOut += result.draggedOut;
-      sums.added += result.topUp?.dye ?? 0;
-      sums.waterMl += result.topUp?.waterMl ?? 0;
-    }
+    for (const load of mix)
+      for (let left = load.parts; left > 0; ) {
+        if (sums.loads === lifeLoadLimit) return end("load-limit", repeat);
+        const most = mostParts(one, bath, load.part);
+        if (most < 1) return end("too-little-liquor", repeat);
+        const parts = nextLoad(left, most);
+        left -= parts;
+        const [strength, volumeL] = [bath.dye / bath.volumeL / (fresh.dye / fresh.volumeL), bath.volumeL];
+        const hindered = workOn(bath, one, { ...load, parts }, handling.longestSeconds);
+        if (hindered !== undefined) return end(hindered, repeat);
+        seen.push({ strength, volumeL, dipSeconds: bath.dipSeconds });
+        sums.loads += 1;
+        sums.parts += parts;
+        sums.areaDm2 += parts * load.part.areaDm2;
+        sums.takenUp += bath.takenUp;
+        sums.draggedOut += bath.draggedOut;
+        pour();
+      }
   }
 }
 
@@ -71,8 +79,7 @@ test("a life with its short cut for baths that go in a circle is the plain loop'
       ]);
       for (const key of ["areaDm2", "takenUp", "draggedOut", "added", "waterMl", "dyeLeft"] as const)
         expect(Math.abs(life[key] - plain[key])).toBeLessThanOrEqual(1e-12 * Math.max(plain[key], 1));
-      for (const { load, loadOfMix, ...point } of life.trace) {
-        expect(loadOfMix).toBe(((load - 1) % mix.length) + 1);
+      for (const { load, ...point } of life.trace) {
         for (const key of ["strength", "volumeL", "dipSeconds"] as const)
           expect(Math.abs(point[key] - plain.seen[load - 1]![key])).toBeLessThanOrEqual(
             1e-12 * Math.max(1, plain.seen[load - 1]![key]),
@@ -97,7 +104,7 @@ test("dye balances over a life: fresh and added is taken up, dragged out and lef
   );
 });
 
-const load: LifeLoad = { areaDm2: 10, ...toDepth(0.5), parts: 8, massG: 60 };
+const load: LoadWork = { ...partsOf(10, 8), ...toDepth(0.5) };
 
 test("a life lasts in days as long as its finished repetitions take, or as the dye keeps", () => {
   const spent = bathLife({ ...setting, rule: "none" }, [load], { everyDays: 3 });
@@ -109,34 +116,56 @@ test("a life lasts in days as long as its finished repetitions take, or as the d
   expect(bathLife(setting, [load], {}).days).toBeNull();
 });
 
-test("a bath kept at strength for ever has a trace of at most 60 points from the first load to the last", () => {
-  const life = bathLife(setting, [load, { ...load, ...toDepth(0.2) }, { ...load, areaDm2: 4 }], {});
+test("a bath kept at strength for ever has a trace of 60 points from the first load to the last", () => {
+  const life = bathLife(setting, [load, { ...load, ...toDepth(0.2) }, { ...load, ...partsOf(4, 8) }], {});
   expect(life.endedBy).toBe("load-limit");
-  expect(life.trace).toHaveLength(60 - 2);
-  expect(life.trace.slice(0, 3).map((point) => point.load)).toEqual([1, 2, 3]);
-  expect(life.trace.at(-1)).toMatchObject({ load: 10_000, loadOfMix: 1 });
+  expect(life.trace).toHaveLength(60);
+  expect(life.trace[0]).toMatchObject({ load: 1, portion: 1, parts: 8, strength: 1, celsius: 80 });
+  expect(life.trace.at(-1)).toMatchObject({ load: 10_000, portion: 1 });
 });
 
-test("the trace of a short life is every load, and of a mix longer than the trace single loads", () => {
-  const short = bathLife({ ...setting, rule: "none" }, [{ ...load, areaDm2: 150 }], {});
+test("the trace of a short life is every load", () => {
+  const short = bathLife({ ...setting, rule: "none" }, [{ ...load, ...partsOf(150, 8) }], {});
   expect(short.loads).toBeGreaterThan(10);
   expect(short.trace.map((point) => point.load)).toEqual(
     Array.from({ length: short.loads }, (_, i) => i + 1),
   );
-  const long = bathLife(
-    setting,
-    Array.from({ length: 25 }, () => load),
-    { tracePoints: 10 },
-  );
-  expect(long.trace.map((point) => point.load)).toEqual([
+  expect(bathLife(setting, [load], { tracePoints: 10 }).trace.map((point) => point.load)).toEqual([
     1, 1112, 2223, 3334, 4445, 5556, 6667, 7778, 8889, 10_000,
   ]);
 });
 
+test("one part more or less moves the life of a bath that is not topped up by no more than a load", () => {
+  const falling: BathSetting = { ...setting, rule: "none" };
+  const lives = [38, 39, 40, 41, 42, 59, 60, 61].map(
+    (parts) => bathLife(falling, [{ ...load, part: { ...load.part, massG: 5 }, parts }], {}).parts,
+  );
+  expect(Math.max(...lives) / Math.min(...lives)).toBeLessThan(1.1);
+});
+
+test("loads shrink with the liquor of a bath that is not topped up, until not one part may be dipped", () => {
+  const heavy = { ...load, part: { ...load.part, massG: 60 } };
+  const life = bathLife({ ...setting, rule: "none" }, [heavy], {});
+  expect(life.endedBy).toBe("too-little-liquor");
+  const parts = life.trace.map((point) => point.parts);
+  expect(parts[0]).toBe(5 - 1);
+  expect(parts.at(-1)).toBe(1);
+  // 20 L/kg of a part of 60 g.
+  expect(life.trace.at(-1)!.volumeL).toBeGreaterThan(1.2 * 0.98);
+});
+
+test("a life ends where the liquor falls under the least that the heater needs", () => {
+  const least: BathSetting = { ...setting, rule: "none", tank: { ...setting.tank, leastL: 4.5 } };
+  const life = bathLife(least, [load], {});
+  expect(life.endedBy).toBe("too-little-liquor");
+  expect(life.trace.at(-1)!.volumeL).toBeGreaterThanOrEqual(4.5);
+  expect(life.loads).toBeLessThan(bathLife({ ...setting, rule: "none" }, [load], {}).loads);
+});
+
 test("a bath that is never topped up and hardly evaporates weakens as the closed form of small loads", () => {
-  const small: LifeLoad = { areaDm2: 2, ...toDepth(0.5), parts: 1, massG: 6 };
+  const small: LoadWork = { ...partsOf(2, 1), ...toDepth(0.5) };
   const dye = { ...setting.dye, uptakePerDm2: 0.06 };
-  const life = bathLife({ ...setting, dye, rule: "none", evaporationLPerSecond: 0 }, [small], {});
+  const life = bathLife({ ...setting, dye, rule: "none", heat: steadyHeat(0) }, [small], {});
   expect(life.loads).toBeGreaterThan(1000);
   for (const { load: count, strength } of life.trace)
     expect(strength).toBeCloseTo(

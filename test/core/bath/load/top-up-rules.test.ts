@@ -5,9 +5,10 @@ import {
   topUpRecords,
   topUpRules,
 } from "../../../../src/core/bath/load/top-up-rules.js";
-import { type BathSetting, type TopUp, workLoad } from "../../../../src/core/bath/load/work-load.js";
+import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
+import type { TopUp } from "../../../../src/core/bath/load/worked-bath.js";
 import type { Dilution, TopUpRule } from "../../../../src/core/model/batch.js";
-import { setting, toDepth } from "../settings.js";
+import { partsOf, setting, steadyHeat, toDepth, workLoad } from "../settings.js";
 
 const powder: Dilution = { kind: "powder", gramsPerL: 100 };
 
@@ -18,9 +19,9 @@ function poured(rule: TopUpRule, volumeL: number, dye: number, dilution = settin
     rule,
     dye: { uptakePerDm2: 0, dilution },
     handling: { ...setting.handling, dragOutMlPerDm2: 0 },
-    evaporationLPerSecond: 0,
+    heat: steadyHeat(0),
   };
-  const result = workLoad(still, { volumeL, dye }, { areaDm2: 1, ...toDepth(0.2) });
+  const result = workLoad(still, { volumeL, dye }, { ...partsOf(1), ...toDepth(0.2) });
   if (result === undefined) throw new Error("not worked");
   return result;
 }

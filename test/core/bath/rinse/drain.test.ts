@@ -4,7 +4,7 @@ import { bathLife } from "../../../../src/core/bath/life/bath-life.js";
 import { drainSaves, dyeFate } from "../../../../src/core/bath/life/dye-fate.js";
 import { drainingFilmMlPerDm2 } from "../../../../src/core/bath/rinse/drain-film.js";
 import { longerDrain } from "../../../../src/core/bath/rinse/longer-drain.js";
-import { setting, toDepth } from "../settings.js";
+import { partsOf, setting, toDepth } from "../settings.js";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 const part = { dragOutMlPerDm2: 0.8, fromSeconds: 15, toSeconds: 30, celsius: 80, heightDm: 1 };
@@ -45,7 +45,7 @@ test("a shorter time than now saves nothing and costs nothing", () => {
 test("the shares of a life's dye add up to 1, and a longer drain saves its share of what was rinsed away", () => {
   const life = bathLife(
     { ...setting, rule: "level" },
-    [{ areaDm2: 10, ...toDepth(0.8), parts: 8, massG: 60 }],
+    [{ ...partsOf(10, 8), ...toDepth(0.8) }],
     {
       everyDays: 1,
       shelfLifeDays: 60,
