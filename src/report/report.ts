@@ -22,7 +22,8 @@ export interface Report {
   /** A record a line, each complete without the others. */
   readonly lines?: readonly object[];
   readonly blocks: readonly Block[];
-  readonly picture?: Plot;
+  /** One plot, or several below one another. */
+  readonly picture?: readonly Plot[];
 }
 
 export const paragraph = (text: string): Block => ({ kind: "paragraph", text });

@@ -43,12 +43,12 @@ function visibleBlock(block: Block, picture: (plot: Plot) => Plot): Block {
 
 /** A report as people may see it: control characters in its blocks and its picture are shown as escapes. */
 export function visibleReport({ blocks, picture, ...report }: Report): Report {
-  const shown = picture && visiblePlot(picture);
-  // A block that shows the picture goes on showing the same.
-  const plotOf = (plot: Plot): Plot => (shown !== undefined && plot === picture ? shown : visiblePlot(plot));
+  const shown = new Map(picture?.map((plot) => [plot, visiblePlot(plot)]));
+  // A block that shows a plot of the picture goes on showing the same.
+  const plotOf = (plot: Plot): Plot => shown.get(plot) ?? visiblePlot(plot);
   return {
     ...report,
     blocks: blocks.map((block) => visibleBlock(block, plotOf)),
-    ...(shown === undefined ? {} : { picture: shown }),
+    ...(picture === undefined ? {} : { picture: picture.map(plotOf) }),
   };
 }

@@ -21,6 +21,6 @@ export function fitReport(facts: FitFacts): Report {
       { kind: "heading", level: 2, text: `All laws on the same ${fits.points} readings (* the one taken)` },
       { kind: "table", table: lawsTable(facts) },
     ],
-    picture,
+    picture: [picture],
   };
 }

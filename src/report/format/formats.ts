@@ -97,7 +97,7 @@ export const formats = {
     delimiter: null,
     forPeople: true,
     hasColumns: false,
-    whole: async ({ picture }) => (await import("../plot/svg-plot.js")).svgPlot(picture!),
+    whole: async ({ picture }) => (await import("../plot/svg-plot.js")).svgPicture(picture!),
     rows: null,
   },
 } as const satisfies Record<string, Format>;

@@ -41,7 +41,7 @@ function table({ columns, rows, notes = [] }: Table): string {
   ].join("\n");
 }
 
-function block(part: Block): string {
+function block(part: Block, plots: readonly Plot[]): string {
   switch (part.kind) {
     case "heading":
       return tag(`h${part.level}`, part.text);
@@ -56,20 +56,26 @@ function block(part: Block): string {
     case "code":
       return tag("pre", part.lines.join("\n"));
     case "plot":
-      return svgPlot(part.plot).trimEnd();
+      return svgPlot(part.plot, { number: plots.indexOf(part.plot) + 1 }).trimEnd();
   }
 }
 
-/** A report as a page of its own, readable in light and dark; the picture is where its block is, else at the end. */
-export function html(blocks: readonly Block[], picture: Plot): string {
-  const placed = blocks.some((part) => part.kind === "plot" && part.plot === picture);
-  const body = [...blocks, ...(placed ? [] : [{ kind: "plot", plot: picture } as const])].map(block);
+/** Reports begin with a heading. */
+const titleOf = (blocks: readonly Block[]): string =>
+  blocks.flatMap((part) => (part.kind === "heading" ? [part.text] : []))[0] ?? "";
+
+/** A report as a page of its own, readable in light and dark; plots without a block are at the end. */
+export function html(blocks: readonly Block[], picture: readonly Plot[]): string {
+  const placed = new Set(blocks.flatMap((part) => (part.kind === "plot" ? [part.plot] : [])));
+  const rest = picture.filter((plot) => !placed.has(plot)).map((plot) => ({ kind: "plot", plot }) as const);
+  const plots = [...placed, ...rest.map(({ plot }) => plot)];
+  const body = [...blocks, ...rest].map((part) => block(part, plots));
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeMarkup(picture.title)}</title>
+<title>${escapeMarkup(titleOf(blocks))}</title>
 <style>
 ${style}
 </style>

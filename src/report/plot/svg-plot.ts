@@ -152,11 +152,17 @@ function legend(marks: readonly Mark[], left: number, right: number, top: number
 const titleSize = (title: string): number =>
   Math.min(16, ((size.width - 40) * 1.7) / Math.max(1, widthOf(title)));
 
+/** Where a plot is in its document: its number among the plots, which ids are told apart by, and its upper edge. */
+interface Place {
+  readonly number?: number;
+  readonly y?: number;
+}
+
 /**
  * A plot as an SVG document of its own: no script, no font or file from elsewhere, light and dark by the reader's
  * system, the same bytes for the same plot.
  */
-export function svgPlot(plot: Plot): string {
+export function svgPlot(plot: Plot, { number = 1, y }: Place = {}): string {
   const { width, height } = size;
   const marks = marksOf(plot.series);
   const right = width - 20;
@@ -170,22 +176,24 @@ export function svgPlot(plot: Plot): string {
   const left = 40 + widest * characterWidth;
   const frame: Frame = { left, right, top, bottom, ...wanted(left) };
   const under = stripHeight === 0 ? bottom : bottom + 4 + stripHeight;
+  const id = (of: string): string => `dw-${of}${number === 1 ? "" : `-${number}`}`;
   return `${element(
     "svg",
     {
       xmlns: "http://www.w3.org/2000/svg",
+      y,
       width: String(width),
       height: String(height),
       viewBox: `0 0 ${width} ${height}`,
       role: "img",
-      "aria-labelledby": "dw-title dw-desc",
+      "aria-labelledby": `${id("title")} ${id("desc")}`,
       "font-family": "system-ui, 'DejaVu Sans', Arial, sans-serif",
       "font-size": "13",
     },
     [
       "",
-      element("title", { id: "dw-title" }, escapeMarkup(plot.title)),
-      element("desc", { id: "dw-desc" }, escapeMarkup(plot.description ?? axesInWords(plot))),
+      element("title", { id: id("title") }, escapeMarkup(plot.title)),
+      element("desc", { id: id("desc") }, escapeMarkup(plot.description ?? axesInWords(plot))),
       element("style", {}, svgStyle),
       element("rect", { class: "dw-paper", width: String(width), height: String(height) }),
       element(
@@ -201,6 +209,26 @@ export function svgPlot(plot: Plot): string {
       ...marks.filter(({ series }) => series.kind === "dots").map((mark) => drawn(mark, frame)),
       "",
     ].join("\n"),
+  )}\n`;
+}
+
+/** Plots as one SVG document, below one another. */
+export function svgPicture(plots: readonly Plot[]): string {
+  const [only] = plots;
+  if (plots.length === 1) return svgPlot(only!);
+  const { width } = size;
+  const height = plots.length * size.height;
+  return `${element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      width: String(width),
+      height: String(height),
+      viewBox: `0 0 ${width} ${height}`,
+    },
+    ["", ...plots.map((plot, i) => svgPlot(plot, { number: i + 1, y: i * size.height }).trimEnd()), ""].join(
+      "\n",
+    ),
   )}\n`;
 }
 

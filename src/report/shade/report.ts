@@ -156,7 +156,7 @@ export function shadeReport(shade: ShadeDescription): Report {
   return {
     name: "shade",
     data,
-    ...(shade.drawn.length === 0 ? {} : { picture: shadePicture(shade) }),
+    ...(shade.drawn.length === 0 ? {} : { picture: [shadePicture(shade)] }),
     rows: shade.target === null ? curveTable(shade.curve) : targetRow(shade),
     blocks: [
       { kind: "heading", level: 1, text: `${shade.dye}: ${bath}` },

@@ -2,7 +2,7 @@ import { SaxesParser } from "saxes";
 import { expect, test } from "vitest";
 import { html } from "../../../src/report/format/html.js";
 import { escapeMarkup } from "../../../src/report/plot/markup.js";
-import { svgPlot } from "../../../src/report/plot/svg-plot.js";
+import { svgPicture, svgPlot } from "../../../src/report/plot/svg-plot.js";
 import { bare, samplePlot } from "./sample.js";
 
 interface Found {
@@ -125,7 +125,7 @@ test("a page of html holds the blocks, escaped, and the picture once", () => {
     { kind: "table", table },
   ] as const;
   for (const parts of [blocks, [...blocks, { kind: "plot", plot: samplePlot } as const]]) {
-    const page = html(parts, samplePlot);
+    const page = html(parts, [samplePlot]);
     expect(page.match(/<svg /g)).toHaveLength(1);
     for (const said of [
       "<h1>A &amp; B</h1>",
@@ -137,4 +137,32 @@ test("a page of html holds the blocks, escaped, and the picture once", () => {
     ])
       expect(page).toContain(said);
   }
+});
+
+test("several plots are one document, below one another, each with ids of its own", () => {
+  const list = elements(svgPicture([samplePlot, bare([[0, 1]]), samplePlot]));
+  const drawings = named(list, "svg");
+  expect(drawings.map(({ attributes }) => attributes.y)).toEqual([undefined, "0", "420", "840"]);
+  expect(drawings[0]!.attributes).toMatchObject({ width: "680", height: "1260" });
+  const ids = list.flatMap(({ attributes }) => attributes.id ?? []);
+  expect(new Set(ids).size).toBe(6);
+  expect(drawings.slice(1).map(({ attributes }) => attributes["aria-labelledby"])).toEqual([
+    "dw-title dw-desc",
+    "dw-title-2 dw-desc-2",
+    "dw-title-3 dw-desc-3",
+  ]);
+  expect(svgPicture([samplePlot])).toBe(svgPlot(samplePlot));
+});
+
+test("a page of several plots shows each once, where its block is or at the end, and is named by its heading", () => {
+  const other = bare([[0, 1]]);
+  const blocks = [
+    { kind: "heading", level: 1, text: "Baths" },
+    { kind: "plot", plot: other },
+    { kind: "paragraph", text: "then" },
+  ] as const;
+  const page = html(blocks, [samplePlot, other]);
+  expect(page).toContain("<title>Baths</title>");
+  expect(page.match(/<svg /g)).toHaveLength(2);
+  expect(page.indexOf("dw-title-2")).toBeGreaterThan(page.indexOf("<p>then</p>"));
 });
