@@ -27,8 +27,11 @@ export type { RestsOn } from "./core/model/rests-on.js";
 export type { Caution } from "./core/plan/advice/cautions.js";
 export type { Advice } from "./core/plan/advice/part-advice.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
+export { planBatch } from "./core/plan/plan.js";
 export type * from "./core/plan/plan-model.js";
 export { SharedWork } from "./core/plan/run/shared-work.js";
+export { batchWear } from "./core/plan/wear.js";
+export type * from "./core/plan/wear-model.js";
 
 // Quantities.
 

@@ -1,30 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Batch, Dye } from "../../../src/core/model/batch.js";
-import type { RestsOn } from "../../../src/core/model/rests-on.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan } from "../../../src/core/plan/plan-model.js";
 import { planReport } from "../../../src/report/plan/report.js";
 import { batches } from "../plan/arbitrary.js";
+import { figures, passedForKnown } from "../plan/figures.js";
 import { batch as sample } from "../plan/sample.js";
-
-/** Sentences for people: they name the assumption themselves, or no figure of it. */
-const inWords = ["warnings", "assumptions", "exceeded", "cautions"];
-
-/** Every number of a plan by its path, with the nearest `restsOnAssumed` around it. */
-function figures(
-  value: unknown,
-  path = "",
-  rests: RestsOn = [],
-  found = new Map<string, { value: number; rests: RestsOn }>(),
-): Map<string, { value: number; rests: RestsOn }> {
-  if (typeof value === "number") found.set(path, { value, rests });
-  if (typeof value !== "object" || value === null) return found;
-  const own = (value as { restsOnAssumed?: RestsOn }).restsOnAssumed ?? rests;
-  for (const [key, child] of Object.entries(value))
-    if (!inWords.includes(key)) figures(child, `${path}.${key}`, own, found);
-  return found;
-}
 
 const planOf = (batch: Batch): Plan | undefined => {
   const plan = planBatch(batch);
@@ -59,19 +41,6 @@ const withDragOut = (batch: Batch, dragOutMlPerDm2: number): Batch => ({
   handling: { ...batch.handling, dragOutMlPerDm2, dragOutAssumed: true },
 });
 
-/** Figures that moved between two plans, and which of them are not marked. */
-function moved(a: Plan, b: Plan, what: RestsOn[number]): { moved: number; passedForKnown: string[] } {
-  const [before, after] = [figures(a), figures(b)];
-  const changed = [...before].filter(([path, { value }]) => {
-    const other = after.get(path);
-    return other === undefined || Math.abs(other.value - value) > 1e-12 * Math.abs(value);
-  });
-  return {
-    moved: changed.length,
-    passedForKnown: changed.filter(([, { rests }]) => !rests.includes(what)).map(([path]) => path),
-  };
-}
-
 for (const what of ["uptake", "dragOut"] as const)
   test(`every number of a plan that moves with an assumed ${what} is marked as resting on it`, () => {
     let movedAtAll = 0;
@@ -80,9 +49,9 @@ for (const what of ["uptake", "dragOut"] as const)
         const vary = what === "uptake" ? withUptake : withDragOut;
         const [a, b] = [planOf(vary(input, 0.03)), planOf(vary(input, 0.05))];
         if (a === undefined || b === undefined) return;
-        const result = moved(a, b, what);
+        const result = passedForKnown(a, b, what);
         movedAtAll += result.moved;
-        expect(result.passedForKnown).toEqual([]);
+        expect(result.unmarked).toEqual([]);
       }),
       { numRuns: 60 },
     );

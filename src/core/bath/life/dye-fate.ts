@@ -2,15 +2,15 @@ import type { DrainSaving, Range } from "../rinse/longer-drain.js";
 
 /** Where the dye of a bath went, as shares of all that was put in. */
 export interface DyeFate {
-  readonly onParts: number;
-  readonly rinsedAway: number;
-  readonly left: number;
+  readonly onPartsShare: number;
+  readonly rinsedShare: number;
+  readonly leftShare: number;
 }
 
 /**
  * Shares of the dye on the parts, rinsed away, and left in the bath. All 0 where there was no dye.
  * @example
- * dyeFate({ takenUp: 120, draggedOut: 60, left: 420 }) // => { onParts: 0.2, rinsedAway: 0.1, left: 0.7 }
+ * dyeFate({ takenUp: 120, draggedOut: 60, left: 420 }) // => { onPartsShare: 0.2, rinsedShare: 0.1, leftShare: 0.7 }
  */
 export function dyeFate(dye: {
   readonly takenUp: number;
@@ -19,7 +19,7 @@ export function dyeFate(dye: {
 }): DyeFate {
   const total = dye.takenUp + dye.draggedOut + dye.left;
   const share = (amount: number): number => (total > 0 ? amount / total : 0);
-  return { onParts: share(dye.takenUp), rinsedAway: share(dye.draggedOut), left: share(dye.left) };
+  return { onPartsShare: share(dye.takenUp), rinsedShare: share(dye.draggedOut), leftShare: share(dye.left) };
 }
 
 /**

@@ -10,7 +10,7 @@ import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
 import { dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { BathLives } from "../run/bath-lives.js";
 import type { BathRun } from "../run/bath-run.js";
-import type { BathWear, LongerDrain, SteadyTopUpFigures, WearHeat } from "../wear-model.js";
+import type { BathWear, CoverHeat, LongerDrain, SteadyTopUpFigures, WearHeat } from "../wear-model.js";
 import { dyeBalance } from "./dye-balance.js";
 
 /** How one bath wears. */
@@ -22,13 +22,22 @@ export function bathWear(batch: Batch, run: BathRun, lives: BathLives): BathWear
     tank: bath.tank.name,
     dye: bath.dye.name,
     celsius: bath.dye.celsius,
+    volumeL: bath.tank.volumeL,
     topUpRule: bath.topUp,
     after: bath.after,
+    portions: mapped(run.portions, ({ order, part, parts }, i) => ({
+      part: part.name,
+      shade: order.shade.name,
+      base: order.base?.name ?? null,
+      parts,
+      freshDipSeconds: lives.freshDipSeconds[i]!,
+    })),
     heating: run.heating,
     energyBalance: run.energy,
     dyeBalance: dyeBalance(run, restsOnAssumed),
     lives: lives.all,
     cheapestRule: lives.cheapestRule,
+    trace: lives.own.trace,
     dyeFate: {
       ...dyeFate({
         takenUp: exactSumOf(loads, ({ result }) => result.takenUp),
@@ -40,23 +49,25 @@ export function bathWear(batch: Batch, run: BathRun, lives: BathLives): BathWear
     steadyTopUp: steadyOf(batch, run),
     longerDrain: drainOf(batch, run, lives),
     heat: heatOf(batch, run),
+    restsOnAssumed,
   };
 }
 
 function heatOf(batch: Batch, { bath }: BathRun): WearHeat {
   const { warmUp, now, variants } = heatReport(bath.tank, bath.dye.celsius, batch.room);
-  const holding = ({ dipping, covered }: HeatVariant) => ({ lidOff: dipping, lidOn: covered });
+  const under = ({ cover, minutes, kWh, dipping, covered }: HeatVariant): CoverHeat => ({
+    cover,
+    minutes,
+    kWh,
+    lidOff: dipping,
+    lidOn: covered,
+  });
   return {
     warmUp,
-    ...holding(now),
+    ...under(now),
     otherCovers: mapped(
       variants.filter(({ cover, insulation }) => cover !== now.cover && insulation === now.insulation),
-      (variant) => ({
-        cover: variant.cover,
-        minutes: variant.minutes,
-        kWh: variant.kWh,
-        ...holding(variant),
-      }),
+      under,
     ),
   };
 }
@@ -72,6 +83,7 @@ function steadyOf(batch: Batch, run: BathRun): SteadyTopUpFigures | null {
   const common = {
     strength,
     dilution: dilution === undefined ? null : dilutionInWords(dilution),
+    mlPerLoad: exactSumOf(found.loads, ({ coldMl }) => coldMl) / found.loads.length,
     pours: mapped(found.loads, (load) => ({
       ...dyeFigures(dye.dilution.kind, { amount: load.dye }),
       liquorMl: load.coldMl,

@@ -16,26 +16,36 @@ import type { BathRun } from "./bath-run.js";
 export interface BathLives {
   readonly own: BathLife;
   readonly all: readonly PlanLife[];
+  /** Dips of the bath's portions in a fresh bath at its temperature. */
+  readonly freshDipSeconds: readonly number[];
   readonly cheapestRule: TopUpRule | null;
 }
 
-/** Repeats the loads of a bath on a fresh one under each of the rules, its own among them; with one, none is the cheapest. */
+/** Loads of a life that are kept to be drawn. */
+const tracePoints = 60;
+
+/**
+ * Repeats the loads of a bath on a fresh one under each of the rules, its own among them. With one rule none is the
+ * cheapest, and no load is traced.
+ */
 export function bathLives(batch: Batch, run: BathRun, rules: readonly TopUpRule[] = topUpRules): BathLives {
   const { bath, setting } = run;
   const { dye } = bath;
   const age = {
-    ...(rules.length === 1 ? { tracePoints: 0 } : {}),
     ...(bath.everyDays === undefined ? {} : { everyDays: bath.everyDays }),
     ...(dye.shelfLifeDays === undefined ? {} : { shelfLifeDays: dye.shelfLifeDays }),
   };
   // A trial corrects the bath as it is today; a life is that of a fresh one.
   const timer = dipTimer(run.untried, dye.celsius, madeUpStrength(dye));
-  const lifeUnder = (one: BathSetting): BathLife => bathLife({ ...one, timer }, run.portions, age);
-  const lives = mapped(rules, (rule) => lifeUnder({ ...setting, rule }));
+  const lifeUnder = (one: BathSetting, points = 0): BathLife =>
+    bathLife({ ...one, timer }, run.portions, { ...age, tracePoints: points });
+  const traced = (rule: TopUpRule): number => (rules.length > 1 && rule === setting.rule ? tracePoints : 0);
+  const lives = mapped(rules, (rule) => lifeUnder({ ...setting, rule }, traced(rule)));
   const all = mapped(lives, (life) => planLife(batch, bath.tank.volumeL, dye, life, run.freshWaterMl));
   return {
     own: lives[rules.indexOf(setting.rule)]!,
     all,
+    freshDipSeconds: mapped(run.portions, ({ freshSeconds }) => timer(freshSeconds, 1)),
     cheapestRule: rules.length > 1 ? surelyCheapest(batch, run, rules, lifeUnder) : null,
   };
 }
@@ -71,7 +81,7 @@ function surelyCheapest(
       });
       if (costs.some(({ cost }) => cost === null)) return null;
       const [least, next] = costs.sort((a, b) => a.cost! - b.cost!);
-      if (next !== undefined && least!.cost! > next.cost! * (1 - samePrice)) return null;
+      if (next !== undefined && least!.cost! >= next.cost! * (1 - samePrice)) return null;
       if (cheapest !== null && cheapest !== least!.rule) return null;
       cheapest = least!.rule;
     }
@@ -79,8 +89,9 @@ function surelyCheapest(
 }
 
 /**
- * Labour counted is that of dips and waits alone, which last longer in a weaker bath and after a cold top-up. Setting up and cleaning come with
- * every batch whatever the rule; the work of mixing and topping up is not known.
+ * Labour counted is what rules differ in: dips and waits, which last longer in a weaker bath and after a cold top-up, and
+ * the handling of a load, since there are more loads in a bath that falls. What each part takes, setting up and cleaning
+ * come with every batch whatever the rule; the work of mixing and topping up is not known.
  */
 function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
   const { rates } = batch;
@@ -93,10 +104,12 @@ function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, fresh
       : (dye.price * life.dyeUsed) / 1000 +
         ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
         (rates.disposalPerL ?? 0) * volumeL;
+  const { loadSeconds, drainSeconds, rinseSeconds, unloadSeconds } = batch.handling;
+  const handlingSeconds = life.loads * (loadSeconds + drainSeconds + rinseSeconds + unloadSeconds);
   const dipLabour =
     rates.labourPerHour === undefined
       ? null
-      : (rates.labourPerHour * (life.dipSeconds + life.waitSeconds)) / 3600;
+      : (rates.labourPerHour * (life.dipSeconds + life.waitSeconds + handlingSeconds)) / 3600;
   const cost = bathCost === null ? null : bathCost + (dipLabour ?? 0);
   const share = (amount: number | null): number | null => (amount === null ? null : per(amount, life.parts));
   const common = {

@@ -52,11 +52,11 @@ test("the shares of a life's dye add up to 1, and a longer drain saves its share
     },
   );
   const fate = dyeFate({ ...life, left: life.dyeLeft });
-  expect(fate.onParts + fate.rinsedAway + fate.left).toBeCloseTo(1, 12);
-  expect(fate.onParts).toBeCloseTo((life.loads * 0.03 * 10 * 0.8) / life.dyeUsed, 9);
+  expect(fate.onPartsShare + fate.rinsedShare + fate.leftShare).toBeCloseTo(1, 12);
+  expect(fate.onPartsShare).toBeCloseTo((life.loads * 0.03 * 10 * 0.8) / life.dyeUsed, 9);
   const saving = longerDrain(part);
   const { dye, minutes } = drainSaves(life, saving);
   expect(dye.high).toBeCloseTo(life.draggedOut * saving.share.high, 12);
   expect(minutes).toBeCloseTo((life.loads * 15) / 60, 12);
-  expect(dyeFate({ takenUp: 0, draggedOut: 0, left: 0 })).toEqual({ onParts: 0, rinsedAway: 0, left: 0 });
+  expect(dyeFate({ takenUp: 0, draggedOut: 0, left: 0 })).toEqual({ onPartsShare: 0, rinsedShare: 0, leftShare: 0 });
 });
