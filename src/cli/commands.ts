@@ -1,3 +1,4 @@
+import { bath } from "./bath/declaration.js";
 import { blend } from "./blend/declaration.js";
 import { check } from "./check/declaration.js";
 import { colour } from "./colour/declaration.js";
@@ -20,6 +21,7 @@ import { sweep } from "./sweep/declaration.js";
 /** Every command, in the order of the help. */
 export const commands: readonly CommandDeclaration[] = [
   plan,
+  bath,
   cost,
   shade,
   swatches,

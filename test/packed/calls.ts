@@ -22,6 +22,7 @@ const dip = ["--bath", "six", "--event", "load", "--part", "clip", "--parts", "4
 /** Every command with every kind of input that it reads. */
 export const calls: { readonly [command: string]: readonly Call[] } = {
   plan: batchForms(),
+  bath: batchForms(),
   cost: [
     ...batchForms(),
     { reads: "a folder", args: ["week"] },

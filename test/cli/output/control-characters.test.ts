@@ -66,6 +66,7 @@ const run = (text: string, command: string, ...args: string[]) =>
 describe("control characters of what is read", () => {
   const calls: readonly (readonly [text: string, ...args: string[]])[] = [
     [batch, "plan", `file ${sly}`],
+    [batch, "bath", `file ${sly}`],
     [batch, "cost", `file ${sly}`, "minimal.yaml"],
     [batch, "shade", `file ${sly}`, "--target", `shade ${hiding}`],
     [batch, "sweep", `file ${sly}`, "--vary", `baths.0.tank=tank ${hiding}`],
@@ -74,7 +75,8 @@ describe("control characters of what is read", () => {
   ];
   for (const [text, command, ...args] of calls)
     test(`of ${command} never reach people raw: they are shown as escapes`, async () => {
-      for (const format of people.filter((name) => command === "shade" || formats[name].needs === null)) {
+      const drawn = command === "shade" || command === "bath";
+      for (const format of people.filter((name) => drawn || formats[name].needs === null)) {
         const { status, out, err } = await run(text, command!, ...args, "--format", format);
         expect([format, status]).not.toEqual([format, 70]);
         expect([format, err, out]).toEqual([

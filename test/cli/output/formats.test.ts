@@ -33,6 +33,7 @@ const rowsOf = (text: string, delimiter: string): number => parse(text, { delimi
 /** A call of each command whose format is a choice, all formats of the command possible. */
 const calls: readonly (readonly string[])[] = [
   ["plan", "restock.yaml"],
+  ["bath", "restock.yaml"],
   ["cost", "restock.yaml"],
   ["shade", "restock.yaml", "--dye", "brick"],
   ["swatches", "restock.yaml", "--dye", "brick"],
