@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { dragOut } from "../../src/core/bath/load/bath-state.js";
 import { counterFlowRatio, counterFlowWater } from "../../src/core/bath/rinse/counter-flow.js";
 import { looseLeft, rinseWater } from "../../src/core/bath/rinse/rinse.js";
+import { rinseLoads } from "../../src/core/bath/rinse/rinse-loads.js";
 
 // source: counterflowNote, 100 panels of 6 ft² an hour, 20 mL/ft², from a bath of 250 g/L
 const dragOutLPerH = (100 * 6 * 20) / 1000;
@@ -9,8 +9,12 @@ const relative = (actual: number, exact: number): number => Math.abs(actual / ex
 
 test("the panels drag out 12 L with 3000 g an hour, 50 g/min, 215.278 mL/m²", () => {
   expect(dragOutLPerH).toBe(12);
-  const bath = { volumeL: 1000, dye: 250_000 };
-  expect(bath.dye - dragOut(bath, dragOutLPerH).dye).toBeCloseTo(3000, 8);
+  const hour = rinseLoads([{ dragOutL: dragOutLPerH, dyePerL: 250, takenUp: 0 }], {
+    rinses: 0,
+    waterL: 1,
+    every: 1,
+  });
+  expect(hour.dyeOnParts).toBeCloseTo(3000, 8);
   expect(relative(20 / 0.3048 ** 2, 215.278)).toBeLessThan(1e-6);
 });
 

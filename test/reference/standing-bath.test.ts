@@ -1,16 +1,42 @@
 import { expect, test } from "vitest";
-import { type BathState, dragOut, evaporate, refill, takeUp } from "../../src/core/bath/load/bath-state.js";
+import type { BathSetting } from "../../src/core/bath/load/bath-setting.js";
+import { workOn } from "../../src/core/bath/load/work-load.js";
+import { bathToWork, type WorkedBath } from "../../src/core/bath/load/worked-bath.js";
+import type { TopUpRule } from "../../src/core/model/batch.js";
+import { partsOf, setting, steadyHeat } from "../core/bath/settings.js";
 
 // source: standingBathRuns. Twelve loads each; dye in units of which a fresh litre holds 100, so dye per litre is
 // strength in per cent. In each load: uptake, drag-out of 0.03 L, evaporation of 0.15 L, refill to 6 L.
-const fresh: BathState = { volumeL: 6, dye: 600 };
+const area = 30;
 
-function strengths(uptake: (bath: BathState) => number, refillStrength: number): number[] {
-  let bath = fresh;
+/** A bath in which a load carries 30 mL out, drips for an hour and loses 0.15 L to the air meanwhile. */
+const hourly = (uptake: number, rule: TopUpRule): BathSetting => ({
+  ...setting,
+  rule,
+  dye: { ...setting.dye, uptakePerDm2: uptake / area },
+  heat: steadyHeat(0.15),
+  handling: {
+    ...setting.handling,
+    dragOutMlPerDm2: 1,
+    liquorRatioLPerKg: 0,
+    loadSeconds: 0,
+    drainSeconds: 3600,
+    rinseSeconds: 0,
+    unloadSeconds: 0,
+  },
+});
+
+/** Refilled with liquor of a strength, or by a rule of the bath's own. */
+function strengths(uptake: (bath: WorkedBath) => number, refill: number | TopUpRule): number[] {
+  const bath = bathToWork(setting.fresh, 80);
   return Array.from({ length: 12 }, () => {
-    bath = takeUp(bath, uptake(bath));
-    bath = evaporate(dragOut(bath, 0.03), 0.15);
-    bath = refill(bath, { toVolumeL: 6, dyePerL: refillStrength });
+    const rule = typeof refill === "number" ? "none" : refill;
+    const worked = workOn(bath, hourly(uptake(bath), rule), { ...partsOf(area), depth: 1, freshSeconds: 0 });
+    expect(worked).toBeUndefined();
+    if (typeof refill === "number") {
+      bath.dye += refill * (6 - bath.volumeL);
+      bath.volumeL = 6;
+    }
     expect(bath.volumeL).toBe(6);
     return bath.dye / bath.volumeL;
   });
@@ -23,9 +49,10 @@ function agree(actual: readonly number[], expected: readonly number[]): void {
   });
 }
 
-const fourPercent = (bath: BathState): number => 0.04 * bath.dye;
+const fourPercent = (bath: WorkedBath): number => 0.04 * bath.dye;
 
 test("a bath that loses 4 % of its dye a load and is refilled with fresh liquor keeps 86 % after twelve", () => {
+  agree(strengths(fourPercent, "level"), strengths(fourPercent, 100));
   agree(
     strengths(fourPercent, 100),
     [

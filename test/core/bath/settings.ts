@@ -3,8 +3,8 @@ import { bathHeat, vapourLPerS } from "../../../src/core/bath/heat/working/bath-
 import { dyePace } from "../../../src/core/bath/heat/working/dye-pace.js";
 import { type BathSetting, strengthOf } from "../../../src/core/bath/load/bath-setting.js";
 import type { BathState } from "../../../src/core/bath/load/bath-state.js";
-import { bathToWork } from "../../../src/core/bath/load/worked-bath.js";
 import { type LoadWork, workOn } from "../../../src/core/bath/load/work-load.js";
+import { bathToWork } from "../../../src/core/bath/load/worked-bath.js";
 import { dipTimer } from "../../../src/core/uptake/law/dip-time.js";
 import { lawNames } from "../../../src/core/uptake/law/laws.js";
 import { freshSeconds, type UptakeModel } from "../../../src/core/uptake/law/uptake-model.js";

@@ -1,39 +1,87 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allocate, sheetOf } from "../../../src/core/cost/allocate.js";
+import { assumedShares, restsThatMatter } from "../../../src/core/cost/assumed-shares.js";
 import { bathItems, type CostItem, lifeShare } from "../../../src/core/cost/items.js";
 import { costLines } from "../../../src/core/cost/line/cost-lines.js";
 import { sheetTotal } from "../../../src/core/cost/line/cost-sheet.js";
-import { batch, bath } from "../plan/sample.js";
+import { batch, bath, handling } from "../plan/sample.js";
+
+const assumed = ["load", "loadPart", "liquorRatio"] as const;
 
 const amountOf = (items: readonly CostItem[], what: string): number =>
   items.find((item) => item.what === what)!.amount;
 
 describe("bathItems", () => {
+  const load = {
+    dipSeconds: 60,
+    cycleSeconds: 180,
+    handsOnWaitSeconds: 30,
+    parts: 10,
+    sizedByRatio: true,
+    usualDragOut: true,
+  };
   const use = {
     batch,
     tank: bath.tank,
     dye: bath.dye,
     fresh: true,
     loads: [
-      { order: 0, areaDm2: 30, seconds: 60, cycleSeconds: 180, dye: 2 },
-      { order: 1, areaDm2: 10, seconds: 60, cycleSeconds: 180, dye: 1 },
+      { ...load, order: 0, areaDm2: 30, takenUp: 0.5, draggedOut: 1.5 },
+      { ...load, order: 1, areaDm2: 10, takenUp: 0.5, draggedOut: 0.5 },
     ],
-    heatingMinutes: 90,
-    holdingW: 250,
+    heatingKwh: 0.9,
+    workingKwh: 0.025,
+    hotSeconds: 5760,
+    rinseLitres: 4,
     makeUpWaterMl: 5000,
     topUpWaterMl: 200,
     dyeLeft: 500,
-    life: { areaDm2: 400, dyeLeft: 450 },
+    life: { areaDm2: 400, dyeLeft: 450, endedByDye: true },
   };
 
-  test("reckons heating as heater power times minutes, and holding over the loads' cycles", () => {
+  test("prices what heating up and working drew, the hot hours of the tank, and hands with their waits", () => {
     const items = bathItems(use);
-    // 600 W × 1.5 h × 0.31; 250 W × 360 s × 0.31.
+    // 0.9 kWh × 0.31; 0.025 kWh × 0.31.
     expect(amountOf(items, "heating up")).toBeCloseTo(0.279, 12);
-    expect(amountOf(items, "holding")).toBeCloseTo(0.00775, 12);
+    expect(amountOf(items, "working")).toBeCloseTo(0.00775, 12);
+    // (180 + 30) s × 34/3600, for each load.
+    expect(amountOf(items, "dipping")).toBeCloseTo((210 * 34) / 3600, 12);
     // 140/1500 an hour × (1.5 h + 0.1 h).
     expect(amountOf(items, "tank")).toBeCloseTo(0.14933333333, 10);
+  });
+
+  test("prices rinse water by the load where each gets fresh water, and by area where a filling serves several", () => {
+    const water = (rinseEvery: number) =>
+      bathItems({ ...use, batch: { ...batch, handling: { ...handling, rinses: 2, rinseEvery } } })
+        .filter(({ what }) => what === "rinsing")
+        .map(({ amount, shares }) => [Number((1000 * amount).toFixed(6)), shares.length]);
+    // 2 × 2 L a load at 4.20 a m³; 4 L of both loads.
+    expect(water(1)).toEqual([
+      [16.8, 1],
+      [16.8, 1],
+      [0, 2],
+    ]);
+    expect(water(2)).toEqual([
+      [0, 1],
+      [0, 1],
+      [16.8, 2],
+    ]);
+  });
+
+  test("says how much of each amount rests on uptake, drag-out, handling times and liquor ratio that nobody gave", () => {
+    const unknown = { ...batch, handling: { ...handling, dragOutAssumed: true, assumed } };
+    const items = bathItems({ ...use, batch: unknown, dye: { ...bath.dye, uptakeAssumed: true } });
+    const rests = (what: string) => items.find((item) => item.what === what)!.rests;
+    expect(rests("taken up")).toEqual({ uptake: 1 });
+    expect(rests("dragged out")).toEqual({ dragOut: 1 });
+    expect(rests("left in the bath")).toEqual({ uptake: 1, dragOut: 1 });
+    // Of 210 s: load 15 s and 10 × 2 s; all but the 30 s that go by the part follow from how many loads there are.
+    expect(rests("dipping")).toEqual({ handlingTimes: 35 / 210, liquorRatio: 180 / 210 });
+    const given = bathItems(use);
+    for (const { rests: none } of given)
+      expect(Object.values(none ?? {}).every((share) => share === 0)).toBe(true);
+    expect(assumedShares(given)).toEqual([]);
   });
 
   test("takes a kept bath's make-up, rest and disposal by its share of the life, here a tenth", () => {
@@ -52,6 +100,14 @@ describe("bathItems", () => {
 
   test("takes no make-up for a dumped bath that was there before", () => {
     expect(amountOf(bathItems({ ...use, life: undefined, fresh: false }), "make-up")).toBe(0);
+  });
+});
+
+describe("restsThatMatter", () => {
+  test("leaves out what carries under a twentieth of the cost", () => {
+    const at = (share: number) => restsThatMatter(["uptake"], [{ what: "uptake", share }]);
+    expect(at(0.0501)).toEqual(["uptake"]);
+    expect(at(0.0499)).toEqual([]);
   });
 });
 

@@ -12,7 +12,8 @@ const tank: Tank = {
   name: "five",
   volumeL: 5,
   capacityL: 8,
-  surfaceCm2: 400,
+  // No open surface: nothing evaporates when the stirring warms the bath.
+  surfaceCm2: 0,
   surfaceAssumed: false,
   wallAreaDm2: 14,
   insulation: "none",
@@ -32,12 +33,29 @@ const dye: Dye = {
   law: "parabolic",
   ratePerSecond: 0.01,
   activationEnergyAssumed: true,
-  activationEnergyJPerMol: 75_000,
+  // Nor does it dye faster then.
+  activationEnergyJPerMol: 0,
   uptakePerDm2: 0.5,
   uptakeAssumed: false,
 };
-const tag = { name: "tag", massG: 10, areaDm2: 0.5, volumeCm3: 10, blank: 1, perLoad: 10 };
-const ring = { name: "ring", massG: 20, areaDm2: 1.5, volumeCm3: 20, blank: 3, perLoad: 5 };
+const tag = {
+  name: "tag",
+  massG: 10,
+  areaDm2: 0.5,
+  volumeCm3: 10,
+  blank: 1,
+  perLoad: 10,
+  heatCapacityKjPerKgK: 1.7,
+};
+const ring = {
+  name: "ring",
+  massG: 20,
+  areaDm2: 1.5,
+  volumeCm3: 20,
+  blank: 3,
+  perLoad: 5,
+  heatCapacityKjPerKgK: 1.7,
+};
 // Depths √(75/300) = 0.5 and √(147/300) = 0.7.
 const pale = { name: "pale", dye, target: { kind: "time", seconds: 75 }, tolerance: 1.5 } as const;
 const full = { name: "full", dye, target: { kind: "time", seconds: 147 }, tolerance: 1.5 } as const;
@@ -69,9 +87,16 @@ const batch: Batch = {
   ],
   handling: {
     loadSeconds: 40,
+    loadPartSeconds: 0,
     drainSeconds: 15,
     rinseSeconds: 30,
+    rinses: 1,
+    rinseWaterL: 3,
+    rinseEvery: 1,
     unloadSeconds: 15,
+    unloadPartSeconds: 0,
+    belowKelvin: 1,
+    coolToCelsius: 45,
     dryerLoadingMinutes: 3,
     setUpMinutes: 10,
     cleanUpMinutes: 20,
@@ -80,9 +105,9 @@ const batch: Batch = {
     longestSeconds: 300,
     dragOutMlPerDm2: 2,
     dragOutAssumed: false,
-    rinseWaterL: 3,
     liquorRatioLPerKg: 20,
     freeboard: 0.05,
+    assumed: [],
   },
   consumables: { perBath: 0.7, perLoad: 0.1, perPart: 0.03 },
   yield: 0.9,

@@ -63,7 +63,6 @@ const parts = (name: string): fc.Arbitrary<Part> =>
         massG,
         volumeCm3,
         areaDm2: (2 * volumeCm3) / thickness / 100,
-        heatCapacityKjPerKgK: 1.7,
         blank,
         heatCapacityKjPerKgK: 1.7,
         ...(perLoad === undefined ? {} : { perLoad }),

@@ -5,7 +5,7 @@ import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan } from "../../../src/core/plan/plan-model.js";
 import { rateFactor } from "../../../src/core/uptake/law/arrhenius.js";
 import { batches } from "./arbitrary.js";
-import { bath, hook, light, order, batch as sample } from "./sample.js";
+import { bath, hook, isothermal, light, order, batch as sample } from "./sample.js";
 
 const batch: Batch = { ...sample, orders: [order(0, hook, light, 97)] };
 
@@ -23,7 +23,7 @@ function withDyes(input: Batch, change: (dye: Dye) => Dye): Batch {
   };
 }
 const planOf = (input: Batch): Plan => {
-  const plan = planBatch(input);
+  const plan = planBatch(isothermal(input));
   if (!plan.ok) throw new Error(JSON.stringify(plan.faults));
   return plan.value;
 };

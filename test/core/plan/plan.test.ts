@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { loadSize, partsToStart } from "../../../src/core/bath/load/load-size.js";
 import { costLines } from "../../../src/core/cost/line/cost-lines.js";
 import type { Batch } from "../../../src/core/model/batch.js";
 import { mostLoads } from "../../../src/core/plan/assign/assign.js";
-import { loadSize, partsToStart } from "../../../src/core/plan/assign/load-size.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan, PlanBath } from "../../../src/core/plan/plan-model.js";
 import { batches } from "./arbitrary.js";
-import { batch, bath, deep, dye, handling, hook, light, order, tank, tray } from "./sample.js";
+import { batch, bath, deep, dye, handling, hook, isothermal, light, order, tank, tray } from "./sample.js";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const close = (a: number, b: number): void =>
@@ -34,7 +34,9 @@ function forAllPlans(check: (plan: Plan, input: Batch) => void): void {
     } else
       for (const fault of plan.faults)
         if (fault.severity === "error")
-          expect(["too-little-dye", "part-too-large", "margin-and-fees"]).toContain(fault.code);
+          expect(["too-little-dye", "too-little-liquor", "part-too-large", "margin-and-fees"]).toContain(
+            fault.code,
+          );
   expect(done).toBeGreaterThan(runs / 2);
 }
 
@@ -80,12 +82,16 @@ describe("planBatch over random batches", () => {
         expect(plan.baths[i]!.loads.length).toBeGreaterThan(0);
         for (const load of planBath.loads) {
           const { part } = input.orders[load.order - 1]!;
-          expect(load.parts).toBeLessThanOrEqual(loadSize(part, holder, input.handling).parts);
-          expect(load.parts).toBeLessThanOrEqual(part.perLoad ?? Number.POSITIVE_INFINITY);
-          expect(load.parts * part.volumeCm3).toBeLessThanOrEqual(
-            1000 * (holder.capacityL * 0.95 - holder.volumeL) + 1e-6,
+          expect(load.parts).toBeLessThanOrEqual(
+            loadSize(part, holder, input.handling, load.volumeBeforeL).parts,
           );
-          expect((load.parts * part.massG * 20) / 1000).toBeLessThanOrEqual(holder.volumeL + 1e-9);
+          expect(load.parts).toBeLessThanOrEqual(part.perLoad ?? Number.POSITIVE_INFINITY);
+          // A bath within 2 % of its mark counts as full.
+          const liquorL = load.volumeBeforeL >= 0.98 * holder.volumeL ? holder.volumeL : load.volumeBeforeL;
+          expect(load.parts * part.volumeCm3).toBeLessThanOrEqual(
+            1000 * (holder.capacityL * 0.95 - liquorL) + 1e-6,
+          );
+          expect((load.parts * part.massG * 20) / 1000).toBeLessThanOrEqual(liquorL + 1e-9);
         }
       }
     });
@@ -117,7 +123,9 @@ describe("planBatch over random batches", () => {
             load.part === before.part &&
             load.strengthBefore <= before.strengthBefore &&
             // A fuller bath is weakened less by the same parts.
-            load.volumeBeforeL <= before.volumeBeforeL
+            load.volumeBeforeL <= before.volumeBeforeL &&
+            // A cooler bath needs longer whatever its strength.
+            load.celsiusBefore <= before.celsiusBefore
           )
             expect(load.dipSeconds).toBeGreaterThanOrEqual(before.dipSeconds - 1e-9);
         }
@@ -126,7 +134,7 @@ describe("planBatch over random batches", () => {
 
   test("gives the operator one thing at a time and the dryer one run at a time", () => {
     forAllPlans((plan, input) => {
-      const hands = plan.timeline.filter((entry) => entry.what !== "heat" && entry.what !== "dry");
+      const hands = plan.timeline.filter(({ what }) => what !== "heat" && what !== "dry" && what !== "cool");
       const dryer = plan.timeline.filter((entry) => entry.what === "dry");
       for (const row of [hands, dryer])
         for (const [i, entry] of row.entries())
@@ -138,27 +146,6 @@ describe("planBatch over random batches", () => {
         const dips = plan.timeline.filter((entry) => entry.what === "dip" && entry.tank === heat.tank);
         expect(Math.min(...dips.map((dip) => dip.startMinute))).toBeCloseTo(heat.endMinute, 9);
       }
-    });
-  });
-});
-
-describe("planBatch with the baths' own lives only", () => {
-  test("costs the same and tells the same but for the lives under other rules and the advice", () => {
-    forAllPlans((plan, input) => {
-      const own = planBatch(input, { lives: "own" });
-      if (!own.ok) throw new Error("no plan");
-      const fewer = plan.baths.map(
-        ({ heating: { minutes, kWh, holdingW, evaporationKgPerH }, ...planBath }) => ({
-          ...planBath,
-          lives: [planBath.life],
-          cheapestRule: null,
-          heating: { minutes, kWh, holdingW, evaporationKgPerH },
-          dyeFate: null,
-          steadyTopUp: null,
-          longerDrain: null,
-        }),
-      );
-      expect(own.value).toEqual({ ...plan, baths: fewer });
     });
   });
 });
@@ -200,7 +187,7 @@ describe("planBatch", () => {
   });
 
   test("finds a time that gives exactly the depth at the mean strength of the dip", () => {
-    const plan = planned({ ...batch, orders: [order(0, hook, light, 1)], yield: 1 });
+    const plan = planned(isothermal({ ...batch, orders: [order(0, hook, light, 1)], yield: 1 }));
     const load = plan.baths[0]!.loads[0]!;
     // One hook: u = 0.03 x 0.41 x D mL of 584.14; t = -ln(1 - D g(tref)/s)/k by hand.
     const g = (t: number) => 1 - Math.exp(-0.012 * t);
@@ -243,11 +230,18 @@ describe("planBatch", () => {
     expect(plan.faults[0]!.help).toMatch(/with a lid .* it reaches 80 °C in \d+ min/);
   });
 
-  test("warns where the heater does not hold with the lid off", () => {
-    expect(faults({ ...batch, baths: [{ ...bath, tank: { ...tank, heaterW: 400 } }] })).toContain(
-      "heater-struggles",
+  test("warns where loads wait for the heater, from five minutes in all on, and says what would shorten it", () => {
+    const slow = (heaterW: number, quantity: number) =>
+      planBatch({
+        ...batch,
+        baths: [{ ...bath, tank: { ...tank, heaterW, agitationW: 0 } }],
+        orders: [order(0, tray, light, quantity)],
+      }).faults.find(({ code }) => code === "heater-slow");
+    expect(slow(2000, 60)).toBeUndefined();
+    expect(slow(400, 60)!.message).toMatch(
+      /^the 400 W heater of tank "six" does not keep up: loads of "coral" wait/,
     );
-    expect(faults(batch)).not.toContain("heater-struggles");
+    expect(slow(400, 60)!.help).toMatch(/^this would shorten it: .*a heater of 600 W \(/);
   });
 
   test("refuses a shade whose dye no bath holds, a part no tank takes, a bath with less dye than a load takes up", () => {
@@ -314,7 +308,7 @@ describe("planBatch", () => {
     const tasks = plan.timeline
       .filter((entry) => entry.tank === "six" && entry.what !== "heat")
       .map((entry) => entry.what);
-    expect(tasks).toEqual(["set up", "dip", "clean up", "set up", "dip", "clean up"]);
+    expect(tasks).toEqual(["set up", "dip", "cool", "clean up", "set up", "dip", "cool", "clean up"]);
   });
 
   test("plans 1,000 orders", () => {
@@ -395,7 +389,11 @@ describe("planBatch", () => {
 
   test("says how much to take out of a bath that is too full for its loads, and that a full one cannot be strengthened", () => {
     const full = { kind: "kept" as const, volumeL: 6.8, strength: 0.8, ageDays: 0, areaDm2: 0 };
-    const said = planned({ ...batch, baths: [{ ...bath, start: full }] }).warnings;
+    const said = planned({
+      ...batch,
+      baths: [{ ...bath, start: full }],
+      orders: [order(0, hook, light, 9)],
+    }).warnings;
     expect(said.map((fault) => fault.code)).toEqual(
       expect.arrayContaining(["bath-too-full", "top-up-short"]),
     );

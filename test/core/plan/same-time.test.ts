@@ -6,7 +6,7 @@ import { planBatch } from "../../../src/core/plan/plan.js";
 import { describeShade } from "../../../src/core/uptake/shade/describe-shade.js";
 import { planReport } from "../../../src/report/plan/report.js";
 import { shadeReport } from "../../../src/report/shade/report.js";
-import { batch, bath, dye, handling, hook, order } from "./sample.js";
+import { batch, bath, dye, handling, hook, isothermal, order } from "./sample.js";
 
 const { ratePerSecond: _, ...rest } = dye;
 const read: readonly (readonly [number, Lab])[] = [
@@ -40,12 +40,14 @@ test("plan, shade and their JSON say the same of the same bath", () => {
         const start: Bath["start"] = { kind: "kept", volumeL: 6, strength, ageDays: 0, areaDm2: 0 };
         const target = { kind: "time" as const, seconds };
         const shade = { name: "asked", dye: one, target, tolerance: 1.5 };
-        const plan = planBatch({
-          ...batch,
-          yield: 1,
-          baths: [{ ...bath, dye: one, start, topUp: "none", ...(trial ? { trial } : {}) }],
-          orders: [order(0, hook, shade, 1)],
-        });
+        const plan = planBatch(
+          isothermal({
+            ...batch,
+            yield: 1,
+            baths: [{ ...bath, dye: one, start, topUp: "none", ...(trial ? { trial } : {}) }],
+            orders: [order(0, hook, shade, 1)],
+          }),
+        );
         const told = describeShade(
           one,
           handling,

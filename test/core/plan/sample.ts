@@ -40,7 +40,14 @@ export const hook: Part = {
   perLoad: 24,
   heatCapacityKjPerKgK: 1.7,
 };
-export const tray: Part = { name: "tray", massG: 31, areaDm2: 1.9, volumeCm3: 33, blank: 4.1, heatCapacityKjPerKgK: 1.7 };
+export const tray: Part = {
+  name: "tray",
+  massG: 31,
+  areaDm2: 1.9,
+  volumeCm3: 33,
+  blank: 4.1,
+  heatCapacityKjPerKgK: 1.7,
+};
 export const light: Shade = { name: "light", dye, target: { kind: "time", seconds: 30 }, tolerance: 1.5 };
 export const deep: Shade = { name: "deep", dye, target: { kind: "time", seconds: 120 }, tolerance: 1.5 };
 
@@ -114,3 +121,11 @@ export const batch: Batch = {
   yield: 0.97,
   limits: {},
 };
+
+/** A batch whose baths stay at their temperature: parts without a heat of their own, warm top-ups, a strong heater. */
+export const isothermal = (of: Batch): Batch => ({
+  ...of,
+  baths: of.baths.map((one) => ({ ...one, tank: { ...one.tank, heaterW: 6000 } })),
+  handling: { ...of.handling, topUpCelsius: Math.max(...of.baths.map((one) => one.dye.celsius)) },
+  orders: of.orders.map((one) => ({ ...one, part: { ...one.part, heatCapacityKjPerKgK: 0 } })),
+});

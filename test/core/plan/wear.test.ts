@@ -33,8 +33,8 @@ describe("lives", () => {
       const { parts, areaDm2, dipSeconds, loads } = life;
       const concentrate = (life as { concentrateMlPerDm2: number }).concentrateMlPerDm2 * areaDm2;
       const water = (life.bathCostPerPart! * parts - (46 * concentrate) / 1000 - 0.6 * 6) / 4.2;
-      // Racking, draining, rinsing and unloading take 40, 15, 30 and 20 s.
-      expect(life.dipLabourPerPart! * parts).toBeCloseTo((34 * (dipSeconds + 105 * loads)) / 3600, 9);
+      // Racking, draining, rinsing and unloading take 15, 15, 30 and 10 s a load, whatever the rule.
+      expect(life.dipLabourPerPart! * parts).toBeCloseTo((34 * (dipSeconds + 70 * loads)) / 3600, 9);
       expect(life.cost).toBeCloseTo((life.bathCostPerPart! + life.dipLabourPerPart!) * parts, 9);
       expect(life.costPerPart).toBeCloseTo(life.cost! / parts, 12);
       // At least the make-up's water, at most all that could have boiled off besides.
@@ -63,14 +63,14 @@ describe("lives", () => {
       bathOf({ ...withDye({ ...dye, shelfLifeDays: 60 }, 7), rates: { ...batch.rates, labourPerHour } });
     const costs = (labourPerHour: number): number[] =>
       at(labourPerHour).lives.map(({ costPerPart }) => costPerPart!);
-    const [free, paid] = [costs(0), costs(100)];
+    const [free, paid] = [costs(0), costs(1000)];
     // Costs grow evenly with the rate: where the one of "none" is so much of that of "level".
     const rateWhere = (share: number): number => {
       const [none, level] = [free[0]! - share * free[1]!, paid[0]! - share * paid[1]!];
-      return (-100 * none) / (level - none);
+      return (-1000 * none) / (level - none);
     };
     const [cheaper, dearer] = [rateWhere(0.99), rateWhere(1 / 0.99)];
-    expect([cheaper, dearer].map((rate) => rate > 1 && rate < 99)).toEqual([true, true]);
+    expect([cheaper, dearer].map((rate) => rate > 1 && rate < 999)).toEqual([true, true]);
     const rules = [cheaper - 0.1, cheaper + 0.1, dearer - 0.1, dearer + 0.1].map(
       (rate) => at(rate).cheapestRule,
     );

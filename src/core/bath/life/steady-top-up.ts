@@ -71,7 +71,7 @@ export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): Ste
   const { takesRoom } = dyeKinds[dye.dilution.kind];
   const loads: SteadyPour[] = [];
   const gained = repeatOnce(setting, mix, found, (bath) => {
-    const hotL = bath.draggedOutL + bath.loadEvaporatedL;
+    const hotL = bath.draggedOutL + bath.evaporatedL;
     const coldMl = 1000 * hotL * coldPerHot;
     loads.push({
       hotL,

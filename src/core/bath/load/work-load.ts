@@ -75,7 +75,9 @@ export function workOn(
   const dippedDye = bath.dye - takenUp;
   if (dippedDye < 0 || bath.dye === 0) return "too-little-dye";
   const volumeBeforeL = bath.volumeL;
-  const evaporatedBeforeL = bath.evaporatedL;
+  // Counted afresh: what is told apart from a clock of weeks loses digits.
+  bath.seconds = 0;
+  bath.evaporatedL = 0;
   const strengthBefore = strengthOf(bath, fresh);
   const strengthDuring = strengthBefore * ((bath.dye + dippedDye) / (2 * bath.dye));
   const setSeconds = timer(load.freshSeconds, strengthDuring);
@@ -103,7 +105,6 @@ export function workOn(
   bath.takenUp = takenUp;
   bath.draggedOut = draggedOut;
   bath.draggedOutL = draggedOutL;
-  bath.loadEvaporatedL = bath.evaporatedL - evaporatedBeforeL;
   bath.strengthBefore = strengthBefore;
   bath.strengthDuring = strengthDuring;
   bath.volumeBeforeL = volumeBeforeL;

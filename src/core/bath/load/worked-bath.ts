@@ -8,8 +8,8 @@ export interface TopUp {
 }
 
 /**
- * A bath while it is worked, with its temperature, and what its last load did. Written in place, since a life is ten
- * thousand loads.
+ * A bath while it is worked, with its temperature, and what its last load did; seconds and evaporated liquor count from
+ * the start of that load. Written in place, since a life is ten thousand loads.
  */
 export interface WorkedBath extends HeatState {
   /** mL of concentrate or g of powder, as `topUpDye`, which is measured cold. */
@@ -26,8 +26,6 @@ export interface WorkedBath extends HeatState {
   takenUp: number;
   draggedOut: number;
   draggedOutL: number;
-  /** In this load's wait and cycle; `evaporatedL` is that of the bath altogether. */
-  loadEvaporatedL: number;
   strengthBefore: number;
   /** Mean of before and after the dip: the strength at which the time was found. */
   strengthDuring: number;
@@ -52,7 +50,6 @@ export const bathToWork = ({ volumeL, dye }: BathState, celsius: number): Worked
   takenUp: 0,
   draggedOut: 0,
   draggedOutL: 0,
-  loadEvaporatedL: 0,
   strengthBefore: 0,
   strengthDuring: 0,
   volumeBeforeL: 0,

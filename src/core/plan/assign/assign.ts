@@ -91,11 +91,14 @@ export function assignLoads(
   return { portions, started, faults };
 }
 
-/** Liquor that the first load finds: a bath that is topped up is filled before it is heated. */
+/**
+ * Liquor that loads are shared out by: a bath that is topped up is filled before it is heated, and one above its mark is
+ * taken down.
+ */
 const startVolumeL = ({ start, tank, topUp }: Bath): number =>
-  start.kind === "fresh" || (topUpRecords[topUp].keepsLevel && start.volumeL < tank.volumeL)
+  start.kind === "fresh" || topUpRecords[topUp].keepsLevel
     ? tank.volumeL
-    : start.volumeL;
+    : Math.min(tank.volumeL, start.volumeL);
 
 /** Parts of an order to dip, and the baths that can take them. */
 interface Work {

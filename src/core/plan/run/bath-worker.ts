@@ -50,7 +50,7 @@ function resultOf(bath: WorkedBath, { fresh }: BathRun["setting"], clock: LoadRe
     takenUp,
     draggedOut,
     draggedOutL,
-    evaporatedL: bath.loadEvaporatedL,
+    evaporatedL: bath.evaporatedL,
     strengthBefore: bath.strengthBefore,
     strengthDuring: bath.strengthDuring,
     volumeBeforeL,

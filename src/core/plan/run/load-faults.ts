@@ -13,6 +13,9 @@ const largeLoadShare = 0.1;
 /** A bath above this strength has grown too strong for its times to be the usual ones [-]. */
 const tooStrong = 1.1;
 
+/** With less liquor a bath is empty [L]. */
+const dryL = 1e-3;
+
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
 /** Warnings that may come with every load: one a kind, for the first load, with the count of the others. */
@@ -83,6 +86,15 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
     };
   return {
     worked: ({ result }, before, number) => {
+      if (!(result.volumeAfterL > dryL))
+        errors.push(
+          error(
+            "bath-dry",
+            path,
+            `${where} is empty after load ${number}: its parts carry all liquor out`,
+            "check dragOut, or use a larger tank",
+          ),
+        );
       if (result.takenUp > largeLoadShare * before.dye)
         warnings.add(
           "large-load",

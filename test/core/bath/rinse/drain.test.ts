@@ -43,14 +43,10 @@ test("a shorter time than now saves nothing and costs nothing", () => {
 });
 
 test("the shares of a life's dye add up to 1, and a longer drain saves its share of what was rinsed away", () => {
-  const life = bathLife(
-    { ...setting, rule: "level" },
-    [{ ...partsOf(10, 8), ...toDepth(0.8) }],
-    {
-      everyDays: 1,
-      shelfLifeDays: 60,
-    },
-  );
+  const life = bathLife({ ...setting, rule: "level" }, [{ ...partsOf(10, 8), ...toDepth(0.8) }], {
+    everyDays: 1,
+    shelfLifeDays: 60,
+  });
   const fate = dyeFate({ ...life, left: life.dyeLeft });
   expect(fate.onPartsShare + fate.rinsedShare + fate.leftShare).toBeCloseTo(1, 12);
   expect(fate.onPartsShare).toBeCloseTo((life.loads * 0.03 * 10 * 0.8) / life.dyeUsed, 9);
@@ -58,5 +54,9 @@ test("the shares of a life's dye add up to 1, and a longer drain saves its share
   const { dye, minutes } = drainSaves(life, saving);
   expect(dye.high).toBeCloseTo(life.draggedOut * saving.share.high, 12);
   expect(minutes).toBeCloseTo((life.loads * 15) / 60, 12);
-  expect(dyeFate({ takenUp: 0, draggedOut: 0, left: 0 })).toEqual({ onPartsShare: 0, rinsedShare: 0, leftShare: 0 });
+  expect(dyeFate({ takenUp: 0, draggedOut: 0, left: 0 })).toEqual({
+    onPartsShare: 0,
+    rinsedShare: 0,
+    leftShare: 0,
+  });
 });

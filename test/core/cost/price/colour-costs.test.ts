@@ -11,7 +11,7 @@ test("fixed and variable costs of all colours of dumped fresh baths are what the
   fc.assert(
     fc.property(batches, (drawn) => {
       const input = { ...drawn, baths: drawn.baths.map((bath) => ({ ...bath, after: "dump" as const })) };
-      const plan = planBatch(input, { lives: "own" });
+      const plan = planBatch(input);
       // A bath that no order uses is left out of the plan and of its colours alike.
       if (!plan.ok) return;
       done++;

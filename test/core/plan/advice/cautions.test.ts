@@ -1,7 +1,15 @@
 import { expect, test } from "vitest";
 import { type CautionFacts, cautions } from "../../../../src/core/plan/advice/cautions.js";
 
-const facts: CautionFacts = { celsius: 80, roomCelsius: 20, agitation: false, drying: false, powder: false };
+const facts: CautionFacts = {
+  celsius: 80,
+  roomCelsius: 20,
+  agitation: false,
+  drying: false,
+  powder: false,
+  lid: false,
+  coolToCelsius: 45,
+};
 const codes = (change: Partial<CautionFacts>): string[] =>
   cautions({ ...facts, ...change }).map(({ code }) => code);
 

@@ -9,9 +9,10 @@ const part = (name: string, densityGPerCm3: number, wallMm: number): Part => ({
   areaDm2: 0.1,
   volumeCm3: wallMm / 2,
   massG: (densityGPerCm3 * wallMm) / 2,
+  heatCapacityKjPerKgK: 1.7,
 });
 const codes = (celsius: number, ...parts: Part[]) =>
-  adviceFor(1, celsius, parts).map(({ part: name, code }) => `${name} ${code}`);
+  adviceFor(1, celsius, parts, 0.8).map(({ part: name, code }) => `${name} ${code}`);
 
 test("adviceFor names a part that is lighter than water at the bath's temperature", () => {
   // Water has 0.972 g/cm3 at 80 °C and 0.998 at 20 °C.
@@ -23,10 +24,16 @@ test("adviceFor names a part that is lighter than water at the bath's temperatur
 
 test("adviceFor names a part whose mean wall is below the threshold, with its wall", () => {
   expect(codes(80, part("tray", 1.1, softWallMm + 0.01))).toEqual([]);
-  const [advice] = adviceFor(2, 80, [part("tray", 1.1, softWallMm - 0.01)]);
+  const [advice] = adviceFor(2, 80, [part("tray", 1.1, softWallMm - 0.01)], 0.8);
   expect(advice).toMatchObject({ code: "thin-walls", bath: 2, part: "tray" });
   expect(advice!.meanWallMm).toBeCloseTo(softWallMm - 0.01, 9);
   expect(advice!.message).toBe("tray: thin walls soften in the hot bath: support and cool flat");
+});
+
+test("adviceFor names a part that carries out half as much again as others: it has cups", () => {
+  const cup = (dragOutMlPerDm2: number): Part => ({ ...part("cup", 1.1, 3), dragOutMlPerDm2 });
+  expect(codes(80, cup(1.19))).toEqual([]);
+  expect(codes(80, cup(1.21))).toEqual(["cup holds-liquor"]);
 });
 
 test("adviceFor names each part once a bath, in the order of the loads", () => {

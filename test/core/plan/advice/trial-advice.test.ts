@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { Bath, Dye, Lab, Shade } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
-import { batch, bath, dye, hook, order } from "../sample.js";
+import { batch, bath, dye, hook, isothermal, order } from "../sample.js";
 
 const { ratePerSecond: _, ...rest } = dye;
 const read: readonly (readonly [number, Lab])[] = [
@@ -21,11 +21,13 @@ const coral: Dye = {
 function advised(strength: number, tolerance: number, more: Partial<Bath> = {}, of: Dye = coral, parts = 40) {
   const shade: Shade = { name: "asked", dye: of, target: { kind: "time", seconds: 45 }, tolerance };
   const start = { kind: "kept" as const, volumeL: 6, strength, ageDays: 0, areaDm2: 0 };
-  const plan = planBatch({
-    ...batch,
-    baths: [{ ...bath, dye: of, start, topUp: "none", ...more }],
-    orders: [order(0, hook, shade, parts)],
-  });
+  const plan = planBatch(
+    isothermal({
+      ...batch,
+      baths: [{ ...bath, dye: of, start, topUp: "none", ...more }],
+      orders: [order(0, hook, shade, parts)],
+    }),
+  );
   if (!plan.ok) throw new Error(plan.faults[0]!.message);
   return plan.value.baths[0]!.trialAdvice;
 }

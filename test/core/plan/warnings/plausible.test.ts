@@ -48,14 +48,14 @@ test("a ball is allowed the surface of a ball", () => {
   expect(codes({ orders: [order(0, ball, light, 1)] })).toEqual([]);
 });
 
-test("planBatch says that a bath runs dry, and when swatches disagree or come from a screen", () => {
+test("planBatch says that a bath runs low, and when swatches disagree or come from a screen", () => {
   const dry = planBatch({
     ...batch,
     baths: [{ ...bath, topUp: "none" }],
     orders: [order(0, hook, light, 40_000)],
   });
   expect(dry.faults.filter((fault) => fault.severity === "error").map((fault) => fault.code)).toEqual([
-    "bath-dry",
+    "too-little-liquor",
   ]);
   const { ratePerSecond: _, ...rest } = dye;
   const swatch = (seconds: number, hex: string) => ({ seconds, colour: { kind: "hex" as const, hex } });

@@ -9,7 +9,7 @@ const phases = [
   ["covered", "heating"],
   ["dipping", "dipping"],
   ["open", "dipping"],
-  ["cooling", "dipping"],
+  ["cooling", "bare"],
 ] as const;
 
 test.each(["none", "lid", "balls"] as const)(
