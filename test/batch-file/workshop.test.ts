@@ -118,9 +118,8 @@ async function inWorkshop(batches: readonly BatchText[], workshop: Workshop) {
   const found = [];
   for (const one of batches) {
     const read = await workshop.read(one);
-    const { work: shared } = workshop;
     found.push(
-      outcome(read, read.batch && read.batch.orders.length > 0 && planBatch(read.batch, { shared })),
+      outcome(read, read.batch && read.batch.orders.length > 0 && planBatch(read.batch, workshop.work)),
     );
   }
   return found;
