@@ -30,25 +30,35 @@ test("a cold volume counts as what it is when the bath is hot", () => {
   expect([6.89, 6.91].map((hotL) => starting(hotL).length)).toEqual([0, 1]);
 });
 
-/** Faults of a batch with one bath; temperatures in °C. */
-const cooling = (room: number, coolTo: number | undefined, dye: number) =>
+/** Faults of a batch with a bath of each of two dyes; temperatures in °C. */
+const cooling = (room: number, coolTo: number | undefined, ...dyes: readonly [number, number]) =>
   codes(checkCoolTo, {
     room: { temperature: { value: room } },
-    dyes: { coral: { temperature: { value: dye } }, spare: { temperature: { value: room + 1 } } },
-    baths: [{ tank: "six", dye: "coral" }],
+    dyes: {
+      coral: { temperature: { value: dyes[0] } },
+      moss: { temperature: { value: dyes[1] } },
+      spare: { temperature: { value: 99 } },
+    },
+    baths: [
+      { tank: "six", dye: "coral" },
+      { tank: "six", dye: "moss" },
+    ],
     ...(coolTo === undefined ? {} : { handling: { coolTo: { value: coolTo } } }),
   }).length;
 
-test("baths cool to a temperature above the room's and below that of every dye in a bath", () => {
-  expect([20, 20.1, 59.9, 60].map((coolTo) => cooling(20, coolTo, 60))).toEqual([1, 0, 0, 1]);
-  expect([45, 45.1].map((dye) => cooling(20, undefined, dye))).toEqual([1, 0]);
-  expect([44.9, 45].map((room) => cooling(room, undefined, 60))).toEqual([0, 1]);
+test("baths cool to a temperature above the room's, and to a written one only where the hottest dye in a bath is hotter", () => {
+  expect([20, 20.1, 59.9, 60].map((coolTo) => cooling(20, coolTo, 60, 50))).toEqual([1, 0, 0, 1]);
+  expect([44.9, 45].map((room) => cooling(room, undefined, 60, 50))).toEqual([0, 1]);
+});
+
+test("a bath that is used below the default of coolTo is emptied as it is", () => {
+  expect([45.1, 45, 40].map((dye) => cooling(20, undefined, dye, dye))).toEqual([0, 0, 0]);
 });
 
 test("coolTo is not checked where it, the room or the dye could not be read", () => {
   const batch = {
-    room: { temperature: { value: 20 } },
-    dyes: { coral: { temperature: { value: 40 } } },
+    room: { temperature: { value: 46 } },
+    dyes: { coral: { temperature: { value: 60 } } },
     baths: [{ tank: "six", dye: "coral" }],
   };
   expect(codes(checkCoolTo, batch)).toEqual(["cool-to"]);
