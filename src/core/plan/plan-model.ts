@@ -125,6 +125,8 @@ export interface PlanCarryOver {
   readonly keepsDays: number | null;
   /** ISO 8601, where date and shelf life are known. */
   readonly useBy: string | null;
+  /** How often the batch is repeated, which `start` counts with; null where that is not known. */
+  readonly daysToNext: number | null;
   /** The value of `start:` in the next batch file. */
   readonly start: string;
 }

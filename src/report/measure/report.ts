@@ -4,6 +4,7 @@ import { rangeInWords } from "../../core/quantity/text/range-in-words.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import { mark } from "../words/assumed.js";
 import { trimmed } from "../words/digits.js";
+import { ended, sentence } from "../words/sentence.js";
 import type { MeasuredFile } from "./measured-file.js";
 import { measureRows } from "./rows.js";
 import { fileSaid, measureTable, tankTable } from "./table.js";
@@ -37,17 +38,13 @@ function tankBlocks(files: readonly MeasuredFile[]): Block[] {
   ];
 }
 
-const ended = (text: string): string => (text.endsWith("?") ? text : `${text}.`);
-const sentence = (file: string, { message, help = "" }: Fault): string =>
-  [
-    `${file}: ${ended(message)}`,
-    ...(help === "" ? [] : [ended(`${help[0]!.toUpperCase()}${help.slice(1)}`)]),
-  ].join(" ");
+const warningText = (file: string, { message, help }: Fault): string =>
+  [ended(`${file}: ${message}`), ...(help === undefined ? [] : [sentence(help)])].join(" ");
 
 /** Parts measured from their model files, one row a file. */
 export function measureReport(files: readonly MeasuredFile[], material: Material): Report {
   const wrong = files.flatMap(({ file, warnings }) =>
-    warnings.map((fault) => sentence(fileSaid({ file }), fault)),
+    warnings.map((fault) => warningText(fileSaid({ file }), fault)),
   );
   return {
     name: "measure",

@@ -1,5 +1,6 @@
+import { looseLimit } from "../../core/bath/rinse/enough-rinses.js";
 import type { Cover } from "../../core/model/batch.js";
-import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
+import type { Plan, PlanBath, PlanCarryOver, PlanLoad } from "../../core/plan/plan-model.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
@@ -30,12 +31,8 @@ function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
 /** What is on the liquor while it heats, waits and is racked for. */
 const coverOn: Readonly<Record<Cover, string>> = { none: "", lid: ", lid on", balls: ", balls on" };
 
-/** What is switched off or comes off before the bath cools. */
-const coverOff: Readonly<Record<Cover, string>> = {
-  none: " and stirring off",
-  lid: ", stirring and lid off",
-  balls: " and stirring off, balls out",
-};
+/** What comes off the liquor before the bath cools. */
+const coverOff: Readonly<Record<Cover, string>> = { none: "", lid: ", lid off", balls: ", balls out" };
 
 function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
@@ -55,12 +52,9 @@ function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): stri
       : `${rinses} baths of ${volumeSaid(rinseWaterL)} of water`;
   const change = rinseEvery === 1 ? "fresh each load" : `changed every ${rinseEvery} loads`;
   const loose =
-    rinse.looseShare < looseSaid ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
+    rinse.looseShare < looseLimit ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
   return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip from ${degrees(celsius - belowKelvin)} on, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once, ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
 }
-
-/** Loose dye from this share on is said [-]. */
-const looseSaid = 0.01;
 
 const what = ({ reachable, again, part, shade, base }: PlanLoad): string =>
   [
@@ -124,34 +118,44 @@ const ratioText = (makeUp: PlanBath["makeUp"]): string =>
     ? `${trimmed(makeUp.gramsPerL, 2)} g/L`
     : `1:${trimmed((1 - makeUp.fraction) / makeUp.fraction, 2)}`;
 
+function coolStep({ handling }: Plan, { coolMinutes, cover }: PlanBath): string {
+  const under = `under ${degrees(handling.coolToCelsius)}`;
+  const off = `Switch all off${coverOff[cover]}`;
+  if (coolMinutes === null)
+    return `${off}. The room is too warm for the bath to come ${under}: let it cool as far as it goes.`;
+  if (coolMinutes === 0) return `${off}; it may be emptied at once, since it is ${under}.`;
+  return `${off}; empty it ${under}, after ${duration(60 * Math.ceil(coolMinutes))}.`;
+}
+
+/** How old a bath is, as written on a jug that is read weeks later. */
+function ageText({ date }: Plan, { ageDays }: PlanCarryOver): string {
+  const on = date ?? "(today's date)";
+  return ageDays > 0 ? `${trimmed(ageDays, 1)} d old on ${on}` : `made ${on}`;
+}
+
 function endSteps(plan: Plan, bath: PlanBath): string[] {
-  const { coolMinutes, carryOver, dye, loads, cover } = bath;
-  const { coolToCelsius } = plan.handling;
-  const off = `Heater${coverOff[cover]}`;
-  const cool =
-    coolMinutes === null
-      ? `${off}. The room is too warm for the bath to come under ${degrees(coolToCelsius)}: let it cool as far as it goes.`
-      : `${off}; empty it under ${degrees(coolToCelsius)}, after ${duration(60 * Math.ceil(coolMinutes))}.`;
+  const { carryOver, dye, loads } = bath;
+  const cool = coolStep(plan, bath);
   if (carryOver === null) {
     const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
     return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];
   }
-  const { coldVolumeL, strength, areaDm2, ageDays, useBy, keepsDays, start } = carryOver;
+  const { coldVolumeL, strength, areaDm2, useBy, keepsDays, daysToNext, start } = carryOver;
   const label = [
     `${dye} ${ratioText(bath.makeUp)}`,
     `${litres(coldVolumeL)} cold at ${percent(strength)}`,
     `${(areaDm2 / 100).toFixed(2)} m2 dyed`,
-    ageDays > 0 || plan.date === null ? `${trimmed(ageDays, 1)} d old` : `made ${plan.date}`,
+    ageText(plan, carryOver),
     ...(useBy !== null
       ? [`use by ${useBy}`]
       : keepsDays === null
         ? []
-        : [`keeps ${trimmed(keepsDays, 1)} d more`]),
+        : [`keeps ${trimmed(keepsDays, 1)} d from then`]),
   ].join(", ");
   return [
     cool,
     `Back into its jug, away from light. Write on it: ${label}.`,
-    `Next batch file: start: ${start}`,
+    `Next batch file${daysToNext === null ? ", the days until then added to the age" : ""}: start: ${start}`,
   ];
 }
 

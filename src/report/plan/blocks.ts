@@ -12,6 +12,7 @@ import type { Cell } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
 import { money, moneyDigits } from "../words/money.js";
 import { priceTitle } from "../words/price.js";
+import { sentence } from "../words/sentence.js";
 import { bathBlocks } from "./bath-blocks.js";
 import { clockBlocks } from "./clock.js";
 
@@ -143,7 +144,7 @@ const titled = (text: string, items: readonly string[]): Block[] =>
       ];
 
 const faultText = ({ message, help }: Fault): string =>
-  help === undefined ? `${message}.` : `${message}: ${help}.`;
+  [message, ...(help === undefined ? [] : [help])].map(sentence).join(" ");
 
 /** The run sheet for people: per bath what to pour, dip and top up, then the clock, costs and cautions. */
 export function planBlocks(plan: Plan): Block[] {
@@ -163,7 +164,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...titled("Warnings", plan.warnings.map(faultText)),
     ...titled(
       "Assumed, not measured",
-      plan.assumptions.map(({ message }) => `${message}.`),
+      plan.assumptions.map(({ message }) => sentence(message)),
     ),
     ...titled(
       "Cautions",

@@ -14,7 +14,7 @@ const daysLater = (date: string, days: number): string =>
 export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver | null {
   const { bath, setting, cooled, loads } = run;
   if (bath.after === "dump") return null;
-  const { start, dye, everyDays = 0 } = bath;
+  const { start, dye, everyDays } = bath;
   const kept = start.kind === "kept" ? start : { ageDays: 0, areaDm2: 0 };
   const coldVolumeL = cooled.volumeL * setting.coldPerHot;
   const strength = strengthOf(cooled, setting.fresh);
@@ -24,7 +24,7 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
   const next = [
     `coldVolume: ${coldVolumeL.toFixed(2)} L`,
     `strength: ${(100 * strength).toFixed(1)} %`,
-    `age: ${shortNumber(ageDays + everyDays)} d`,
+    `age: ${shortNumber(ageDays + (everyDays ?? 0))} d`,
     `area: ${(areaDm2 / 100).toFixed(2)} m2`,
   ];
   return {
@@ -35,6 +35,7 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
     areaDm2,
     keepsDays,
     useBy: date === undefined || keepsDays === null ? null : daysLater(date, Math.floor(keepsDays)),
+    daysToNext: everyDays ?? null,
     start: `{ ${next.join(", ")} }`,
   };
 }

@@ -35,6 +35,10 @@ function waitsOf(
   return worker.run().faults.some(({ severity }) => severity === "error") ? undefined : seconds;
 }
 
+/** "a, b or c". */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join() : `${items.slice(0, -1).join(", ")} or ${items.at(-1)}`;
+
 /** The warning on a bath whose heater does not keep up, with what would help and how much. */
 export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: TankHeats): Fault[] {
   const { bath, loads, portions } = run;
@@ -93,7 +97,7 @@ export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: T
       "heater-slow",
       ["tanks", tank.name, "heater"],
       `the ${shortNumber(tank.heaterW)} W heater of tank "${tank.name}" does not keep up: loads of "${dye.name}" wait ${duration(waited)} in all, up to ${duration(largest(loads.map(({ result }) => result.waitSeconds)))} each`,
-      helping.length === 0 ? "dip in another bath meanwhile" : `this would shorten it: ${helping.join(", ")}`,
+      helping.length === 0 ? "dip in another bath meanwhile" : `${listed(helping)} would shorten that`,
     ),
   ];
 }
