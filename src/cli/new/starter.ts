@@ -52,6 +52,9 @@ orders:
   - { part: clip, shade: moss-light, base: white, quantity: 40 }
   - { part: clip, shade: moss-deep, base: white, quantity: 25 }
 
+handling:
+  rinses: 2                  # baths of clear water, one after the other
+
 yield: 97 %
 pricing: { overhead: 10 %, fees: 4 %, margin: 40 %, tax: 20 %, ending: 0.90 }
 `;
