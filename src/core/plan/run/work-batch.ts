@@ -68,7 +68,8 @@ export function workBatch(
     ...idleBaths(batch, assigned.assignment),
     ...startFaults,
   ];
-  if (before.some(isError)) return { ok: false, faults: before };
+  // A slip of a unit is often why: it is said with what it leads to.
+  if (before.some(isError)) return { ok: false, faults: [...before, ...implausible(batch)] };
   const day = timeline(mapped(workers, onTheDay), batch);
   const runs = mapped(workers, (worker) => worker.run());
   const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
