@@ -82,7 +82,7 @@ test("a command that needs no parts names a broken model all the same, with file
 test("advice on light and thin parts is not a warning: --strict passes", async () => {
   const { status, out } = await runFake(["plan", "trays.yaml", "--strict"], folderIo(examples));
   expect(status).toBe(0);
-  expect(out).toContain("so they float until wetted: tray.");
+  expect(out).toContain("They float until wetted: tray.");
   expect(out).toContain("soft when hot: tray (about 1.2 mm)");
 });
 
