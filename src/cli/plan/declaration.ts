@@ -12,7 +12,7 @@ export const plan: CommandDeclaration = {
   options: spreadOptions,
   examples: [
     "dipwright plan batch.yaml",
-    "dipwright plan batch.yaml --set handling.drain='30 s' --format json",
+    "dipwright plan batch.yaml --set handling.rinses=2 --format json",
     "dipwright plan - --format csv --out loads.csv < batch.yaml",
   ],
   formats: formatsOf(),
