@@ -41,7 +41,7 @@ const read: BatchRead = await readBatch({
 const said: readonly Diagnostic[] = read.diagnostics;
 if (read.batch === undefined) throw new Error(JSON.stringify(said));
 const workshop = new Workshop({ readFile: text });
-const plan = planBatch(read.batch, { shared: workshop.work });
+const plan = planBatch(read.batch, workshop.work);
 if (!plan.ok) throw new Error(JSON.stringify(plan.faults));
 const tile = await measureMesh(await readFile("tile.3mf"));
 if (!tile.ok) throw new Error(JSON.stringify(tile.faults));

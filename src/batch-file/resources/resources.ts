@@ -5,7 +5,6 @@ import type { Path } from "../source/source.js";
 import type { Spec } from "../to-batch/complete.js";
 import type { Entries } from "../to-batch/entries.js";
 import type { ReadModel } from "./model-reader.js";
-import { partOfModel } from "./part-of-model.js";
 
 /** Readers of the files that a batch file names, supplied by the caller. Their faults carry no path. */
 export interface Readers {
@@ -34,6 +33,8 @@ export async function withResources(
   const parts: Record<string, Spec["parts"][string]> = {};
   for (const [name, part] of Object.entries(spec.parts)) {
     if (part.mesh === undefined || readers.measure === undefined) continue;
+    // Loaded only where a part has a model.
+    const { partOfModel } = await import("./part-of-model.js");
     const file = beside(["parts", name, "mesh"], part.mesh.file);
     const measured = partOfModel(name, part, file, await readers.measure(file, part.mesh.unit));
     append(faults, measured.faults);

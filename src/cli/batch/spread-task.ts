@@ -1,4 +1,4 @@
-import { spreadDraws, spreadSeed } from "../../core/cost/spread/spread.js";
+import { usualDraws } from "../../core/cost/spread/usual-draws.js";
 import { done, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Request } from "../command.js";
 import { usage } from "../usage.js";
@@ -35,5 +35,5 @@ export function spreadTask({ options }: Pick<Request, "options">): Outcome<Sprea
       usage("--seed", `"${options.seed}" is not a seed`, "write a whole number from 0 to 4294967295"),
     );
   if (faults.length > 0) return failed(...faults);
-  return done(asked ? { draws: draws ?? spreadDraws, seed: seed ?? spreadSeed } : undefined);
+  return done(asked ? { draws: draws ?? usualDraws.draws, seed: seed ?? usualDraws.seed } : undefined);
 }

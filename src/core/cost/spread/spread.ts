@@ -3,6 +3,7 @@ import { largest } from "../../maths/extent.js";
 import { latinHypercube } from "../../maths/sampling/latin-hypercube.js";
 import { type InputWeight, inputWeights } from "./input-weights.js";
 import { quantileOf, type UncertainInput } from "./uncertain-input.js";
+import { usualDraws } from "./usual-draws.js";
 
 /** What a tenth, half and nine tenths of the draws lie below. */
 export interface Percentiles {
@@ -28,9 +29,6 @@ export interface Spread<Name extends string> {
   readonly ranking: readonly InputWeight[];
 }
 
-export const spreadDraws = 1000;
-export const spreadSeed = 1;
-
 /**
  * P10, P50 and P90 of what is known, on a straight line between neighbours.
  * @source hyndmanFan1996 definition 7
@@ -53,7 +51,10 @@ export function percentilesOf(values: readonly (number | null)[]): Percentiles |
 export function spread<Name extends string>(
   inputs: readonly UncertainInput[],
   evaluate: (values: readonly number[]) => Evaluated<Name> | undefined,
-  { draws = spreadDraws, seed = spreadSeed }: { readonly draws?: number; readonly seed?: number } = {},
+  {
+    draws = usualDraws.draws,
+    seed = usualDraws.seed,
+  }: { readonly draws?: number; readonly seed?: number } = {},
 ): Spread<Name> {
   const columns = latinHypercube(draws, inputs.length, seed).map((column, i) =>
     column.map((u) => quantileOf(inputs[i]!, u)),
