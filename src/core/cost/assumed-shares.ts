@@ -1,6 +1,5 @@
 import { exactSumOf } from "../maths/exact-sum.js";
 import type { RestsOn } from "../model/rests-on.js";
-import type { CostItem } from "./items.js";
 
 /** What a cost may rest on that nobody gave or measured. */
 export const assumedNames = ["uptake", "dragOut", "handlingTimes", "liquorRatio"] as const;
@@ -9,6 +8,12 @@ export type AssumedName = (typeof assumedNames)[number];
 /** Shares [0..1] of an amount that rest on something assumed; one amount may rest on several things. */
 export type RestingShares = Readonly<Partial<Record<AssumedName, number>>>;
 
+/** An amount of money, and what it rests on. */
+interface RestingAmount {
+  readonly amount: number;
+  readonly rests?: RestingShares;
+}
+
 /** How much of a cost rests on one assumption, 0..1. */
 export interface AssumedShare {
   readonly what: AssumedName;
@@ -16,7 +21,7 @@ export interface AssumedShare {
 }
 
 /** How much of the cost of some items rests on each assumption, the largest first; nothing where nothing is assumed. */
-export function assumedShares(items: readonly CostItem[]): AssumedShare[] {
+export function assumedShares(items: readonly RestingAmount[]): AssumedShare[] {
   const total = exactSumOf(items, ({ amount }) => amount);
   return assumedNames
     .map((what) => ({
