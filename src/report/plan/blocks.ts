@@ -1,4 +1,3 @@
-import type { LifeEnd } from "../../core/bath/life/bath-life.js";
 import { restsThatMatter } from "../../core/cost/assumed-shares.js";
 import { costLines, lineRecords } from "../../core/cost/line/cost-lines.js";
 import type { CostSheet } from "../../core/cost/line/cost-sheet.js";
@@ -10,6 +9,7 @@ import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
 import type { Cell } from "../table.js";
 import { footnote, mark } from "../words/assumed.js";
+import { lifeEnds } from "../words/life-ends.js";
 import { money, moneyDigits } from "../words/money.js";
 import { priceTitle } from "../words/price.js";
 import { sentence } from "../words/sentence.js";
@@ -117,21 +117,13 @@ function costBlocks(plan: Plan): Block[] {
   ];
 }
 
-const ends: Readonly<Record<LifeEnd, string>> = {
-  "longest-dip": "then a dip is too long",
-  "too-little-dye": "then too little dye",
-  "too-little-liquor": "then too little liquor",
-  "heater-too-weak": "then its heater is too weak",
-  "shelf-life": "shelf life",
-  "load-limit": "dye alone does not end it",
-};
-
 /** How long the baths last, in a line that says where more is. */
 function lifeLine({ baths }: Plan): string {
-  const lives = baths.map(
-    ({ dye, life }) =>
-      `${dye} ${life.endedBy === "load-limit" ? `over ${life.loads}` : life.loads} loads (${life.restsOnAssumed.length > 0 && life.endedBy !== "shelf-life" ? "assumed; " : ""}${ends[life.endedBy]})`,
-  );
+  const lives = baths.map(({ dye, life }) => {
+    const { loads, parts, endedBy, restsOnAssumed } = life;
+    const assumed = restsOnAssumed.length > 0 && endedBy !== "shelf-life" ? "; assumed" : "";
+    return `${dye} ${endedBy === "load-limit" ? "over " : ""}${loads} loads, ${parts} parts (${lifeEnds[endedBy].short}${assumed})`;
+  });
   return `A fresh bath lasts for this work: ${lives.join(", ")}. More: dipwright bath.`;
 }
 

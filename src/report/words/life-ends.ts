@@ -16,5 +16,5 @@ export const lifeEnds: Readonly<Record<LifeEnd, { readonly short: string; readon
     short: "weak heater",
     sentence: "the heater does not bring it back to its temperature",
   },
-  "load-limit": { short: "not by dye", sentence: "dirt, hardness and breakdown end it, not dye alone" },
+  "load-limit": { short: "not by dye alone", sentence: "dirt, hardness and breakdown end it, not dye alone" },
 };

@@ -45,10 +45,15 @@ test("the cost bears a dagger where an assumption carries 5 % of it, not under t
   expect(assumed(0.049)).not.toContain("†");
 });
 
-test("a life without an end is said to be one that dye alone does not end", () => {
+test("a line says how long a fresh bath lasts, what ends it, and whether that is assumed", () => {
   const { life } = plan.baths[0]!;
-  const sheet = (loads: number, endedBy: typeof life.endedBy) =>
-    printed(planBlocks(withBath(plan, { life: { ...life, loads, endedBy } })));
-  expect(sheet(10_000, "load-limit")).toContain("coral over 10000 loads (dye alone does not end it)");
-  expect(sheet(12, "shelf-life")).toContain("coral 12 loads (shelf life). More: dipwright bath.");
+  const sheet = (endedBy: typeof life.endedBy, restsOnAssumed: typeof life.restsOnAssumed = []) =>
+    printed(
+      planBlocks(withBath(plan, { life: { ...life, loads: 12, parts: 288, endedBy, restsOnAssumed } })),
+    );
+  expect(sheet("load-limit")).toContain("coral over 12 loads, 288 parts (not by dye alone)");
+  expect(sheet("longest-dip", ["uptake"])).toContain("coral 12 loads, 288 parts (longest dip; assumed)");
+  expect(sheet("shelf-life", ["uptake"])).toContain(
+    "coral 12 loads, 288 parts (shelf life). More: dipwright bath.",
+  );
 });
