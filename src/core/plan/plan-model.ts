@@ -157,6 +157,8 @@ export interface PlanBath {
   readonly rinse: PlanRinse;
   /** From the last cycle until it may be emptied; null where the room is too warm for it. */
   readonly coolMinutes: number | null;
+  /** Liquor that is then left [L, as measured at the bath's own temperature]. */
+  readonly leftL: number;
   /** Null where the bath is dumped. */
   readonly carryOver: PlanCarryOver | null;
   readonly dyeBalance: PlanDyeBalance;

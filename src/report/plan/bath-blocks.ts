@@ -134,11 +134,10 @@ function ageText({ date }: Plan, { ageDays }: PlanCarryOver): string {
 }
 
 function endSteps(plan: Plan, bath: PlanBath): string[] {
-  const { carryOver, dye, loads } = bath;
+  const { carryOver, dye, leftL } = bath;
   const cool = coolStep(plan, bath);
   if (carryOver === null) {
-    const left = loads.at(-1)?.volumeAfterL ?? bath.makeUp.volumeHotL;
-    return [cool, `About ${litres(left)} of spent liquor are left to be disposed of as local rules allow.`];
+    return [cool, `About ${litres(leftL)} of spent liquor are left to be disposed of as local rules allow.`];
   }
   const { coldVolumeL, strength, areaDm2, useBy, keepsDays, daysToNext, start } = carryOver;
   const label = [

@@ -43,7 +43,7 @@ function restOf(setting: BathSetting): (bath: WorkedBath) => void {
   return (bath) => {
     if (share !== undefined && bath.celsius > handling.coolToCelsius)
       bath.volumeL *= lookUp(share, bath.celsius);
-    fill(setting, bath);
+    fill(setting, bath, 1);
     bath.celsius = heat.celsius;
   };
 }

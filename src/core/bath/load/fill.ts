@@ -7,17 +7,18 @@ import type { WorkedBath } from "./worked-bath.js";
 
 /**
  * Adds what the bath's rule asks for now, if anything: its dye, and water for the rest up to the working volume. What is
- * poured in cools the bath as two waters mix.
+ * poured in cools the bath as two waters mix. `below`: how much of its mark or strength a bath may lack before it is
+ * topped up; 1 fills any shortfall.
  */
-export function fill(setting: BathSetting, bath: WorkedBath): void {
+export function fill(setting: BathSetting, bath: WorkedBath, below: number = topUpBelow): void {
   const { dye, rule, fresh, coldPerHot } = setting;
   bath.toppedUp = false;
   bath.topUpDye = 0;
   bath.topUpWaterMl = 0;
   bath.topUpShort = false;
   const { keepsLevel, keepsStrength, dye: dyeAsked } = topUpRecords[rule];
-  const low = keepsLevel && bath.volumeL < topUpBelow * fresh.volumeL;
-  const weak = keepsStrength && strengthOf(bath, fresh) < topUpBelow;
+  const low = keepsLevel && bath.volumeL < below * fresh.volumeL;
+  const weak = keepsStrength && strengthOf(bath, fresh) < below;
   if (!low && !weak) return;
   const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);
   const coldMl = 1000 * deficitL * coldPerHot;

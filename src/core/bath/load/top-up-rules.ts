@@ -11,8 +11,6 @@ export interface TopUpRecord {
   readonly dye: (bath: BathState, fresh: BathState, byL: number) => number;
   /** In the batch file's description, behind the name; empty where the name says it. */
   readonly described: string;
-  /** On the run sheet. */
-  readonly said: string;
 }
 
 /** The rules of topping up, in the order in which they are compared. */
@@ -22,21 +20,18 @@ export const topUpRecords: Readonly<Record<TopUpRule, TopUpRecord>> = {
     keepsStrength: false,
     dye: () => 0,
     described: "",
-    said: "nothing is topped up",
   },
   level: {
     keepsLevel: true,
     keepsStrength: false,
     dye: (_bath, fresh, byL) => (byL / fresh.volumeL) * fresh.dye,
     described: "liquor at the make-up ratio back to the mark",
-    said: "topped up to the mark with liquor at the make-up ratio",
   },
   strength: {
     keepsLevel: true,
     keepsStrength: true,
     dye: (bath, fresh) => Math.max(0, fresh.dye - bath.dye),
     described: "also back to full strength",
-    said: "topped up to the mark and back to full strength",
   },
 };
 

@@ -94,6 +94,7 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     }),
     rinse: rinseOf(batch, run, restsOnAssumed),
     coolMinutes: run.coolMinutes,
+    leftL: run.cooled.volumeL,
     carryOver: carryOver(run, batch.date),
     dyeBalance: dyeBalance(run, restsOnAssumed),
     energyBalance: run.energy,

@@ -59,7 +59,7 @@ export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats:
       ? setting.fresh
       : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
   const state = bathToWork(first, batch.room.celsius);
-  fill(setting, state);
+  fill(setting, state, 1);
   const startTopUp = state.toppedUp ? { dye: state.topUpDye, waterMl: state.topUpWaterMl } : null;
   const { heating, faults } = heat(batch, bath, state, heats);
   return { setting, start: first, startTopUp, heating, bath: state, faults };

@@ -30,7 +30,7 @@ function plainLife(
   for (let repeat = 0; ; repeat++) {
     if (repeat > 0) {
       bath.volumeL *= lookUp(share, bath.celsius);
-      fill(one, bath);
+      fill(one, bath, 1);
       pour();
       bath.celsius = heat.celsius;
     }

@@ -63,8 +63,3 @@ describe("a bath is topped up", () => {
 test("messages name the rules that keep a bath full, and those that keep it strong", () => {
   expect([toKeepLevel, toKeepStrength]).toEqual(["topUp: level or topUp: strength", "topUp: strength"]);
 });
-
-test("each rule says on the run sheet what it does in words of its own", () => {
-  const said = topUpRules.map((rule) => topUpRecords[rule].said);
-  expect(new Set(said).size).toBe(topUpRules.length);
-});
