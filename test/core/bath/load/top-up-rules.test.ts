@@ -1,11 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
-import {
-  toKeepLevel,
-  toKeepStrength,
-  topUpRecords,
-  topUpRules,
-} from "../../../../src/core/bath/load/top-up-rules.js";
+import { toKeepLevel, toKeepStrength, topUpRules } from "../../../../src/core/bath/load/top-up-rules.js";
 import type { TopUp } from "../../../../src/core/bath/load/worked-bath.js";
 import type { Dilution, TopUpRule } from "../../../../src/core/model/batch.js";
 import { partsOf, setting, steadyHeat, toDepth, workLoad } from "../settings.js";
