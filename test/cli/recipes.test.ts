@@ -7,9 +7,10 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 const root = new URL("../../", import.meta.url).pathname;
 const bundle = join(root, "dist/dipwright.js");
 const readme = readFileSync(join(root, "README.md"), "utf8");
-/** Lines of the README's blocks of one kind. */
-const lines = (kind: string): string[] =>
-  [...readme.matchAll(new RegExp(`\`\`\`${kind}\\n([\\s\\S]*?)\`\`\``, "g"))].flatMap((block) =>
+const examples = readFileSync(join(root, "examples/README.md"), "utf8");
+/** Lines of a page's blocks of one kind. */
+const lines = (kind: string, page = readme): string[] =>
+  [...page.matchAll(new RegExp(`\`\`\`${kind}\\n([\\s\\S]*?)\`\`\``, "g"))].flatMap((block) =>
     block[1]!.trim().split("\n"),
   );
 
@@ -69,8 +70,8 @@ test("the README's comparison shows what changed since the last night, and keeps
   expect(existsSync(at("tonight.json"))).toBe(false);
 });
 
-test("the README's pipe puts rows behind those of an earlier table, and the head once", () => {
-  const [, , , head, pipe] = lines("shell");
+test("the examples' pipe puts rows behind those of an earlier table, and the head once", () => {
+  const [head, pipe] = lines("shell", examples);
   const names = "date,batch,order,part,shade,total_EUR";
   const rows = () => readFileSync(at("all-costs.csv"), "utf8").trim().split("\r\n");
   for (const count of [4, 8]) {
@@ -82,7 +83,7 @@ test("the README's pipe puts rows behind those of an earlier table, and the head
 });
 
 test("the README's query finds the dear orders, with jq where there is one and without", () => {
-  const [, , , , , query, without, ...others] = lines("shell");
+  const [, , , query, without, ...others] = lines("shell");
   expect(others).toEqual([]);
   const plain = sh(without!);
   const report = JSON.parse(
