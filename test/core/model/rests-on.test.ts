@@ -73,8 +73,8 @@ test("a run sheet marks its cost where an assumption carries a twentieth of it, 
     const change = (one: Dye): Dye => ({ ...one, price });
     return JSON.stringify(planReport(planOf({ ...dear, ...exchanged(dear, change) })!).blocks);
   };
-  expect(sheet(46)).toContain("Costs in EUR†");
-  expect(sheet(46)).toMatch(/\(\d+ % of the cost\)/);
+  expect(sheet(460)).toContain("Costs in EUR†");
+  expect(sheet(460)).toMatch(/\(\d+ % of the cost\)/);
   expect(sheet(0.1)).not.toContain("†");
   expect(sheet(0.1)).toContain("(under 1 % of the cost)");
 });

@@ -1,0 +1,234 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { evaporationKgPerH } from "../../../src/core/bath/heat/heating.js";
+import { TankHeats } from "../../../src/core/bath/heat/tank-heats.js";
+import { coldPerHot, waterDensityKgM3 } from "../../../src/core/bath/water.js";
+import type { Batch, Room, Tank } from "../../../src/core/model/batch.js";
+import { planBatch } from "../../../src/core/plan/plan.js";
+import type { Plan } from "../../../src/core/plan/plan-model.js";
+import { SharedWork } from "../../../src/core/plan/run/shared-work.js";
+import { figureOfDye } from "../../../src/core/quantity/dye/dye-figures.js";
+import { planReport } from "../../../src/report/plan/report.js";
+import { planRows } from "../../../src/report/plan/rows.js";
+import { batches } from "./arbitrary.js";
+import { batch, bath, handling, isothermal, light, order, tank, tray } from "./sample.js";
+
+function planned(input: Batch, shared?: SharedWork): Plan {
+  const plan = planBatch(input, shared);
+  if (!plan.ok) throw new Error(plan.faults.map(({ message }) => message).join("; "));
+  return plan.value;
+}
+
+/** Baths that keep the heat of their tanks, or lose it: heaters from just strong enough to endless. */
+const heated: fc.Arbitrary<Batch> = fc
+  .record({
+    input: batches,
+    heaterW: fc.option(fc.integer({ min: 900, max: 8000 }), { nil: undefined }),
+    topUpCelsius: fc.integer({ min: 10, max: 80 }),
+    kept: fc.option(fc.record({ share: fc.double({ min: 0.6, max: 1, noNaN: true }) }), { nil: undefined }),
+  })
+  .map(({ input, heaterW, topUpCelsius, kept }) => ({
+    ...input,
+    handling: { ...input.handling, topUpCelsius },
+    baths: input.baths.map((one) => {
+      const { heaterW: _, ...bare } = one.tank;
+      return {
+        ...one,
+        tank: heaterW === undefined ? bare : { ...bare, heaterW },
+        ...(kept === undefined
+          ? {}
+          : {
+              start: {
+                kind: "kept" as const,
+                volumeL: kept.share * one.tank.volumeL,
+                strength: 0.9,
+                ageDays: 1,
+                areaDm2: 50,
+              },
+            }),
+      };
+    }),
+  }));
+
+test("heat is conserved: what heater and stirring give is in bath, parts and top-ups, or lost, to 1e-9", () => {
+  let done = 0;
+  fc.assert(
+    fc.property(heated, (input) => {
+      const plan = planBatch(input);
+      if (!plan.ok) return;
+      for (const { energyBalance: e, tank: name, dyeBalance: d } of plan.value.baths) {
+        done++;
+        const { heaterEfficiency } = input.tanks.find((one) => one.name === name)!;
+        const given = heaterEfficiency * e.heaterKwh + e.agitationKwh;
+        const used = e.bathKwh + e.partsKwh + e.topUpKwh + e.lostKwh;
+        expect(Math.abs(given - used)).toBeLessThan(1e-9 * Math.max(1, given));
+        const dye = (of: "start" | "added" | "takenUp" | "draggedOut" | "left") =>
+          figureOfDye(d, of) as number;
+        const all = dye("start") + dye("added");
+        expect(Math.abs(all - dye("takenUp") - dye("draggedOut") - dye("left"))).toBeLessThan(
+          1e-9 * Math.max(1, all),
+        );
+      }
+    }),
+    { numRuns: 60, seed: 14 },
+  );
+  expect(done).toBeGreaterThan(30);
+});
+
+/** Tanks whose baths are followed in steps half as long. */
+class HalfSteps extends TankHeats {
+  override at(of: Tank, celsius: number, room: Room) {
+    const heat = super.at(of, celsius, room);
+    const { share, kelvin } = heat.working.step;
+    return { ...heat, working: { ...heat.working, step: { share: share / 2, kelvin: kelvin / 2 } } };
+  }
+}
+
+/** All figures of a plan's baths, by their path. */
+function figuresOf(value: unknown, path = "", found = new Map<string, number>()): Map<string, number> {
+  if (typeof value === "number") found.set(path, value);
+  else if (typeof value === "object" && value !== null)
+    for (const [key, child] of Object.entries(value)) figuresOf(child, `${path}.${key}`, found);
+  return found;
+}
+
+const halved = () => Object.assign(new SharedWork(), { heats: new HalfSteps() });
+
+test("steps half as long change no time by a hundredth of a second, and nothing else by a millionth", () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(heated, (input) => {
+      const [plan, finer] = [planBatch(input), planBatch(input, halved())];
+      expect(finer.ok).toBe(plan.ok);
+      if (!plan.ok || !finer.ok) return;
+      const other = figuresOf(finer.value.baths);
+      for (const [path, value] of figuresOf(plan.value.baths)) {
+        compared++;
+        const most = /Seconds$/.test(path) ? 0.01 : 1e-6 * Math.max(1e-3, Math.abs(value));
+        // A life of ten thousand loads may end one load earlier.
+        if (!path.includes(".life.")) expect(Math.abs(other.get(path)! - value)).toBeLessThan(most);
+      }
+    }),
+    { numRuns: 25, seed: 14 },
+  );
+  expect(compared).toBeGreaterThan(3000);
+});
+
+test("steps half as long change no printed digit of the sample batch", () => {
+  const printed = (of: Plan): unknown => {
+    const { columns, rows } = planRows(of);
+    return [
+      planReport(of).blocks,
+      rows.map((row) => row.map((cell, i) => (typeof cell === "number" ? columns[i]!.digits!(cell) : cell))),
+    ];
+  };
+  for (const heaterW of [500, 900, 2000]) {
+    const input = { ...batch, baths: [{ ...bath, tank: { ...tank, heaterW } }] };
+    expect(printed(planned(input, halved()))).toEqual(printed(planned(input)));
+  }
+});
+
+test("with parts that take no heat, warm top-ups and an endless heater the bath works as if it were always hot", () => {
+  let loads = 0;
+  fc.assert(
+    fc.property(batches, (input) => {
+      // Without a lid the bath evaporates as fast while it is racked for as while it is dipped in.
+      const open = input.baths.map((one) => ({ ...one, tank: { ...one.tank, cover: "none" as const } }));
+      const steady = isothermal({ ...input, baths: open });
+      const plan = planBatch(steady);
+      if (!plan.ok) return;
+      for (const [i, { loads: worked, startTopUp }] of plan.value.baths.entries()) {
+        const one = steady.baths.find(({ index }) => index === plan.value.baths[i]!.bath)!;
+        const { dye, tank: holder } = one;
+        const perSecondL =
+          evaporationKgPerH(holder, dye.celsius, steady.room, "dipping") /
+          3600 /
+          (waterDensityKgM3(dye.celsius) / 1000);
+        expect(startTopUp).toBeNull();
+        for (const load of worked) {
+          loads++;
+          expect(load.waitSeconds).toBe(0);
+          expect([load.celsiusBefore, load.celsiusAfter]).toEqual([dye.celsius, dye.celsius]);
+          const drained = (steady.handling.dragOutMlPerDm2 * load.areaDm2) / 1000;
+          expect(load.evaporatedL / (perSecondL * load.cycleSeconds)).toBeCloseTo(1, 5);
+          const pouredL =
+            load.topUp === null
+              ? 0
+              : (load.topUp.waterMl + ("concentrateMl" in load.topUp ? load.topUp.concentrateMl : 0)) /
+                1000 /
+                coldPerHot(dye.celsius, steady.room.celsius);
+          expect(load.volumeAfterL).toBeCloseTo(load.volumeBeforeL - drained - load.evaporatedL + pouredL, 9);
+        }
+      }
+    }),
+    { numRuns: 60, seed: 14 },
+  );
+  expect(loads).toBeGreaterThan(200);
+});
+
+test("cold parts lengthen dips: 35 of 8 g in 6 L by 1.1 K, which costs about 8 % of the time at first", () => {
+  // By the method of mixtures: 35 × 8 g × 1.7 J/(g K) into 6 L × 0.9718 kg/L × 4186 J/(kg K) of 80 °C.
+  const parts = 35 * 8 * 1.7;
+  const mixed = (6 * 0.9718 * 4186 * 80 + parts * 20) / (6 * 0.9718 * 4186 + parts);
+  expect(mixed).toBeCloseTo(78.85, 2);
+  const cap = { ...tray, massG: 8, areaDm2: 0.5, volumeCm3: 8.6, perLoad: 35 };
+  const holder = { ...tank, heaterW: 480, agitationW: 0, capacityL: 8 };
+  const { loads } = planned({
+    ...batch,
+    yield: 1,
+    baths: [{ ...bath, tank: holder }],
+    handling: { ...handling, liquorRatioLPerKg: 20 },
+    orders: [order(0, cap, light, 35)],
+  }).baths[0]!;
+  const warm = planned(
+    isothermal({
+      ...batch,
+      yield: 1,
+      baths: [{ ...bath, tank: holder }],
+      orders: [order(0, cap, light, 35)],
+    }),
+  ).baths[0]!.loads;
+  const longer = loads[0]!.dipSeconds / warm[0]!.dipSeconds;
+  // 75 kJ/mol at 353 K: 7.2 % a kelvin; the heater brings a little of it back.
+  expect(longer).toBeGreaterThan(1.06);
+  expect(longer).toBeLessThan(1.09);
+});
+
+test("a kept bath that starts low is filled before it is heated, and heats from what that leaves", () => {
+  const start = { kind: "kept" as const, volumeL: 5, strength: 1, ageDays: 3, areaDm2: 100 };
+  const of = (topUpCelsius: number, topUp: "none" | "level") =>
+    planned({
+      ...batch,
+      handling: { ...handling, topUpCelsius },
+      baths: [{ ...bath, start, topUp }],
+      orders: [order(0, tray, light, 4)],
+    }).baths[0]!;
+  const cold = of(20, "level");
+  // A litre hot is 0.9736 L cold, a tenth of it concentrate.
+  expect(cold.startTopUp).toMatchObject({ celsius: 20 });
+  expect(figureOfDye(cold.startTopUp!, "amount")).toBeCloseTo(97.36, 1);
+  expect(cold.startTopUp!.waterMl).toBeCloseTo(876.2, 0);
+  expect(cold.loads[0]!.volumeBeforeL).toBe(6);
+  // A sixth of it at 60 °C warms it by 6.7 K.
+  const warm = of(60, "level");
+  expect(warm.heating.minutes! / cold.heating.minutes!).toBeGreaterThan(0.88);
+  expect(warm.heating.minutes! / cold.heating.minutes!).toBeLessThan(0.93);
+  const low = of(20, "none");
+  expect(low.startTopUp).toBeNull();
+  expect(low.loads[0]!.volumeBeforeL).toBe(5);
+  expect(low.heating.minutes!).toBeLessThan(cold.heating.minutes!);
+});
+
+test("what cooling leaves goes onto the jug and into the next batch", () => {
+  const { carryOver, coolMinutes, loads, leftL } = planned(batch).baths[0]!;
+  const last = loads.at(-1)!;
+  expect(coolMinutes!).toBeGreaterThan(30);
+  expect(leftL).toBeLessThan(last.volumeAfterL);
+  expect(carryOver!.volumeL).toBe(leftL);
+  expect(carryOver!.coldVolumeL / leftL).toBeCloseTo(coldPerHot(80, 20), 12);
+  // Only water left: dye is as much as it was.
+  expect(carryOver!.strength * leftL).toBeCloseTo(last.strengthAfter * last.volumeAfterL, 9);
+  const dumped = planned({ ...batch, baths: [{ ...bath, after: "dump" }] }).baths[0]!;
+  expect(dumped.carryOver).toBeNull();
+  expect(dumped.loads.at(-1)!.topUp).toBeNull();
+});
