@@ -156,6 +156,8 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     agitation: (tank?.agitationW ?? 0) > 0,
     drying: false,
     powder: used.some(({ model }) => dyeKinds[model.dye.dilution.kind].raisesDust),
+    lid: tank?.cover === "lid",
+    coolToCelsius: batch.handling.coolToCelsius,
   });
   const warnings = [...warningsOf(made, tolerance), ...temperatureWarnings(made, dyes.value)];
   const report = blendReport({

@@ -18,7 +18,7 @@ export async function plannedDay(spec: string, request: Request, io: Io): Promis
   const workshop = workshopOf(io);
   const read = await readBatchFile(spec, request, io, { needs: ["baths", "orders"], workshop });
   if (read.batch === undefined) return { diagnostics: read.diagnostics.filter(isError) };
-  const plan = planBatch(read.batch, { shared: workshop.work, lives: "own" });
+  const plan = planBatch(read.batch, workshop.work);
   const diagnostics = [...read.diagnostics, ...plan.faults.map((fault) => placed(fault, read))].filter(
     isError,
   );

@@ -119,6 +119,8 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     agitation: false,
     drying: false,
     powder: dyes.some(({ dilution }) => dyeKinds[dilution.kind].raisesDust),
+    lid: false,
+    coolToCelsius: batch.handling.coolToCelsius,
   });
   const report = reworkReport({
     from: typed!,

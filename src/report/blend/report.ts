@@ -2,7 +2,7 @@ import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column } from "../table.js";
 import { degrees } from "../words/amounts.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { decimals } from "../words/digits.js";
 import { assumptions, type BlendFacts, hexOf } from "./facts.js";
 import { pourBlock, recipeText, trialLines } from "./pours.js";
@@ -152,7 +152,7 @@ export function blendReport(facts: BlendFacts): Report {
       ...basesBlock(facts),
       ...section("Baths that share the tank", carryOverSentences(facts)),
       paragraph(`Assumed: ${assumptions.join(" ")}`),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }

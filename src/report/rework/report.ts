@@ -3,7 +3,7 @@ import { duration } from "../../core/quantity/text/duration.js";
 import type { Rework } from "../../core/recipe/rework/rework-shade.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column, Table } from "../table.js";
-import { cautionBlocks, withCautions } from "../words/cautions.js";
+import { cautionLine, withCautions } from "../words/cautions.js";
 import { decimals, trimmed } from "../words/digits.js";
 
 /** What `rework` found, and what it was asked. */
@@ -122,7 +122,7 @@ export function reworkReport(facts: ReworkFacts): Report {
       paragraph(
         "Dips are for a fresh bath at the dye's own temperature. A weakened bath takes longer: dipwright shade --strength says how long.",
       ),
-      ...cautionBlocks(cautions),
+      cautionLine(),
     ],
   };
 }
