@@ -8,7 +8,8 @@ test("kill -9 of two writers at once: every row that they were told of is in the
   expect(killed).toBeGreaterThanOrEqual(20);
   expect(acknowledged.length).toBeGreaterThan(killed);
   const { log, diagnostics } = readLog("baths.csv", text);
-  expect(diagnostics).toEqual([]);
+  // Of two writers in one second the earlier one may come second: that is a warning, and both rows are there.
+  expect(diagnostics.filter(({ code }) => code !== "log-time-back")).toEqual([]);
   const notes = log!.rows.map(({ note }) => note!);
   expect(new Set(notes).size).toBe(notes.length);
   expect(acknowledged.filter((note) => !notes.includes(note))).toEqual([]);
