@@ -9,6 +9,7 @@ const bundled = await build({
   stdin: {
     contents: `export { bathLife } from "./src/core/bath/life/bath-life.js";
 export { bathHeat } from "./src/core/bath/heat/working/bath-heat.js";
+export { cooledShare } from "./src/core/bath/heat/working/cooled-share.js";
 export { dyePace } from "./src/core/bath/heat/working/dye-pace.js";
 export { dipTimer } from "./src/core/uptake/law/dip-time.js";
 export { freshSeconds } from "./src/core/uptake/law/uptake-model.js";`,
@@ -20,7 +21,7 @@ export { freshSeconds } from "./src/core/uptake/law/uptake-model.js";`,
   write: false,
 });
 const code = Buffer.from(bundled.outputFiles[0].contents).toString("base64");
-const { bathHeat, bathLife, dipTimer, dyePace, freshSeconds } = await import(
+const { bathHeat, bathLife, cooledShare, dipTimer, dyePace, freshSeconds } = await import(
   `data:text/javascript;base64,${code}`
 );
 
@@ -40,7 +41,11 @@ const tank = {
   heaterEfficiency: 0.9,
   agitationW: 180,
 };
-const setting = (rule, heaterW) => ({
+function setting(rule, heaterW) {
+  const heat = bathHeat({ ...tank, ...(heaterW === undefined ? {} : { heaterW }) }, 80, room);
+  return { ...shared, rule, heat, cooled: cooledShare(heat, 45) };
+}
+const shared = {
   dye: { uptakePerDm2: 0.03, dilution: { kind: "liquid", fraction: 0.1 } },
   handling: {
     loadSeconds: 15,
@@ -58,15 +63,13 @@ const setting = (rule, heaterW) => ({
     freeboard: 0.05,
   },
   tank: { volumeL: 6, capacityL: 7.5 },
-  rule,
   timer: dipTimer(model, 80),
   pace: dyePace(75_000, 80),
-  heat: bathHeat({ ...tank, ...(heaterW === undefined ? {} : { heaterW }) }, 80, room),
   fresh: { volumeL: 6, dye: 584 },
   coldPerHot: 0.9736,
   partsCelsius: 20,
   topUpCelsius: 20,
-});
+};
 const part = (massG, areaDm2) => ({ massG, areaDm2, volumeCm3: massG / 0.93, heatCapacityKjPerKgK: 1.7 });
 const load = (depth, rest) => ({ depth, freshSeconds: freshSeconds(model, depth), ...rest });
 const mix = [load(0.3, { part: part(6.4, 0.41), parts: 24 }), load(0.7, { part: part(31, 1.9), parts: 4 })];

@@ -1,4 +1,3 @@
-import { exactSumOf } from "../maths/exact-sum.js";
 import type { RestsOn } from "../model/rests-on.js";
 
 /** What a cost may rest on that nobody gave or measured. */
@@ -22,13 +21,16 @@ export interface AssumedShare {
 
 /** How much of the cost of some items rests on each assumption, the largest first; nothing where nothing is assumed. */
 export function assumedShares(items: readonly RestingAmount[]): AssumedShare[] {
-  const total = exactSumOf(items, ({ amount }) => amount);
+  // Shares are rough, and each of ten thousand batches has dozens of items: no exact sums.
+  const resting: Record<AssumedName, number> = { uptake: 0, dragOut: 0, handlingTimes: 0, liquorRatio: 0 };
+  let total = 0;
+  for (const { amount, rests } of items) {
+    total += amount;
+    if (rests !== undefined) for (const what of assumedNames) resting[what] += amount * (rests[what] ?? 0);
+  }
   return assumedNames
-    .map((what) => ({
-      what,
-      share: total > 0 ? exactSumOf(items, ({ amount, rests }) => amount * (rests?.[what] ?? 0)) / total : 0,
-    }))
-    .filter(({ share }) => share > 0)
+    .filter((what) => resting[what] > 0)
+    .map((what) => ({ what, share: resting[what] / total }))
     .sort((a, b) => b.share - a.share);
 }
 

@@ -80,7 +80,8 @@ function restingTimes({ assumed, ...handling }: Handling, load: LoadUse): Restin
     unload: handling.unloadSeconds,
     unloadPart: handling.unloadPartSeconds * load.parts,
   };
-  const times = exactSumOf(assumed, (key) => (key === "liquorRatio" ? 0 : seconds[key]));
+  let times = 0;
+  for (const key of assumed) if (key !== "liquorRatio") times += seconds[key];
   const perLoad = all - seconds.loadPart - seconds.unloadPart;
   return {
     handlingTimes: times / all,

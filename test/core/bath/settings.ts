@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { bathHeat, vapourLPerS } from "../../../src/core/bath/heat/working/bath-heat.js";
+import { cooledShare } from "../../../src/core/bath/heat/working/cooled-share.js";
 import { dyePace } from "../../../src/core/bath/heat/working/dye-pace.js";
 import { type BathSetting, strengthOf } from "../../../src/core/bath/load/bath-setting.js";
 import type { BathState } from "../../../src/core/bath/load/bath-state.js";
@@ -50,6 +51,7 @@ export const setting: BathSetting = {
   timer: dipTimer(model, 80),
   pace: dyePace(75_000, 80),
   heat: steadyHeat(0.36),
+  cooled: cooledShare(steadyHeat(0.36), handling.coolToCelsius),
   fresh: { volumeL: 6, dye: 600 },
   coldPerHot: 1,
   partsCelsius: 20,
@@ -102,6 +104,22 @@ export const baths: fc.Arbitrary<{ setting: BathSetting; mix: readonly LoadWork[
   })
   .map((drawn) => {
     const { saturation, volumeL, perL } = drawn;
+    const heat =
+      drawn.heaterWPerL === null
+        ? steadyHeat(drawn.evaporationLPerHour)
+        : bathHeat(
+            {
+              surfaceCm2: 75 * volumeL,
+              wallAreaDm2: 3 * volumeL,
+              insulation: "foam",
+              cover: "lid",
+              heaterEfficiency: 0.9,
+              heaterW: drawn.heaterWPerL * volumeL,
+              agitationW: 20 * volumeL,
+            },
+            80,
+            room,
+          );
     const uptake: UptakeModel = {
       ...model,
       law: drawn.law,
@@ -125,22 +143,8 @@ export const baths: fc.Arbitrary<{ setting: BathSetting; mix: readonly LoadWork[
         timer: dipTimer(uptake, uptake.referenceCelsius),
         fresh: { volumeL, dye },
         pace: dyePace(75_000, 80),
-        heat:
-          drawn.heaterWPerL === null
-            ? steadyHeat(drawn.evaporationLPerHour)
-            : bathHeat(
-                {
-                  surfaceCm2: 75 * volumeL,
-                  wallAreaDm2: 3 * volumeL,
-                  insulation: "foam",
-                  cover: "lid",
-                  heaterEfficiency: 0.9,
-                  heaterW: drawn.heaterWPerL * volumeL,
-                  agitationW: 20 * volumeL,
-                },
-                80,
-                room,
-              ),
+        heat,
+        cooled: cooledShare(heat, handling.coolToCelsius),
         coldPerHot: drawn.coldPerHot,
         partsCelsius: 20,
         topUpCelsius: drawn.heaterWPerL === null ? 80 : 20,

@@ -1,7 +1,6 @@
 import { mapped } from "../../mapped.js";
 import type { TopUpRule } from "../../model/batch.js";
 import { lookUp } from "../heat/working/celsius-table.js";
-import { cooledShare } from "../heat/working/cooled-share.js";
 import type { BathSetting } from "../load/bath-setting.js";
 import { fill } from "../load/fill.js";
 import { handsOnWait } from "../load/hands-on-wait.js";
@@ -38,11 +37,10 @@ const repeatsInShelfLife = (everyDays = 0, shelfLifeDays = Number.POSITIVE_INFIN
 
 /** Between repetitions the bath cools, its jug or tank stands, and it is filled by its rule and heated again. */
 function restOf(setting: BathSetting): (bath: WorkedBath) => void {
-  const { heat, handling } = setting;
-  const share = cooledShare(heat, handling.coolToCelsius);
+  const { heat, handling, cooled } = setting;
   return (bath) => {
-    if (share !== undefined && bath.celsius > handling.coolToCelsius)
-      bath.volumeL *= lookUp(share, bath.celsius);
+    if (cooled !== undefined && bath.celsius > handling.coolToCelsius)
+      bath.volumeL *= lookUp(cooled, bath.celsius);
     fill(setting, bath, 1);
     bath.celsius = heat.celsius;
   };

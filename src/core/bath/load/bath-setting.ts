@@ -1,6 +1,7 @@
 import type { Dye, Handling, Room, Tank, TopUpRule } from "../../model/batch.js";
 import type { DipTimer } from "../../uptake/law/dip-time.js";
 import type { BathHeat } from "../heat/working/bath-heat.js";
+import type { CelsiusTable } from "../heat/working/celsius-table.js";
 import type { Pace } from "../heat/working/flow.js";
 import type { BathState } from "./bath-state.js";
 import type { SizingTank } from "./load-size.js";
@@ -16,6 +17,8 @@ export interface BathSetting {
   /** How the dye's speed answers to the bath's temperature. */
   readonly pace: Pace;
   readonly heat: BathHeat;
+  /** Share of its volume that the bath keeps when it cools for emptying; undefined where the room is too warm for it. */
+  readonly cooled: CelsiusTable | undefined;
   /** The bath as made up: working volume and its dye. */
   readonly fresh: BathState;
   /** Cold volume of a hot one: density of water at the bath's temperature over that at the room's. */

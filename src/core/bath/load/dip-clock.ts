@@ -1,8 +1,7 @@
 import { dip } from "../heat/working/dip.js";
-import { immerseParts } from "../heat/working/heat-state.js";
+import { copyOfHeat, type HeatState, immerseParts } from "../heat/working/heat-state.js";
 import type { BathSetting } from "./bath-setting.js";
 import { type LoadWork, loadJPerK, makeReady } from "./work-load.js";
-import type { WorkedBath } from "./worked-bath.js";
 
 /**
  * What a clock shows [s] when a dip in this bath has done what so many seconds do at the bath's own temperature: the bath
@@ -10,14 +9,18 @@ import type { WorkedBath } from "./worked-bath.js";
  */
 export function dipClock(
   setting: BathSetting,
-  bath: WorkedBath,
+  bath: HeatState,
   load: LoadWork,
 ): (setSeconds: number) => number {
-  const ready = { ...bath };
-  makeReady(setting, ready, load.parts);
-  immerseParts(setting.heat, ready, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
-  return (setSeconds) =>
-    setSeconds < Number.POSITIVE_INFINITY
-      ? dip(setting.heat, { ...ready }, setSeconds, setting.pace)
-      : setSeconds;
+  // Few clocks are ever read.
+  let ready: HeatState | undefined;
+  return (setSeconds) => {
+    if (!(setSeconds < Number.POSITIVE_INFINITY)) return setSeconds;
+    if (ready === undefined) {
+      ready = copyOfHeat(bath);
+      makeReady(setting, ready, load.parts);
+      immerseParts(setting.heat, ready, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
+    }
+    return dip(setting.heat, copyOfHeat(ready), setSeconds, setting.pace);
+  };
 }

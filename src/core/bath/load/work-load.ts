@@ -1,6 +1,7 @@
 import type { Part } from "../../model/batch.js";
+import { bathLossW } from "../heat/working/bath-heat.js";
 import { dip } from "../heat/working/dip.js";
-import { immerseParts, isDry, liftParts } from "../heat/working/heat-state.js";
+import { type HeatState, immerseParts, isDry, liftParts } from "../heat/working/heat-state.js";
 import { hold } from "../heat/working/hold.js";
 import { riseTo } from "../heat/working/rise-and-fall.js";
 import { type BathSetting, strengthOf } from "./bath-setting.js";
@@ -50,11 +51,19 @@ export const loadJPerK = ({ part, parts }: LoadWork): number =>
  * Racks a load and waits, lid on, until the bath is warm enough for it; gives the seconds of the wait, or undefined where
  * the heater does not get it there.
  */
-export function makeReady(setting: BathSetting, bath: WorkedBath, parts: number): number | undefined {
+export function makeReady(setting: BathSetting, bath: HeatState, parts: number): number | undefined {
   const { heat, handling } = setting;
   hold(heat, heat.covered, bath, rackSeconds(setting, parts));
   return riseTo(heat, bath, heat.celsius - handling.belowKelvin);
 }
+
+/**
+ * Whether a load need not wait for the heater, as far as that shows without following the bath: it is warm enough now, and
+ * the heater holds it, lid on.
+ */
+export const isSurelyReady = ({ heat, handling }: BathSetting, { celsius }: HeatState): boolean =>
+  celsius >= heat.celsius - handling.belowKelvin &&
+  heat.covered.heatingW >= bathLossW(heat, heat.covered.openM2, Math.max(celsius, heat.celsius));
 
 /**
  * One load: racked, waited for, dipped, drained, rinsed and unloaded, then the top-up. The time follows from the mean of

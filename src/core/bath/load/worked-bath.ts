@@ -1,4 +1,4 @@
-import { type HeatState, heatState } from "../heat/working/heat-state.js";
+import type { HeatState } from "../heat/working/heat-state.js";
 import type { BathState } from "./bath-state.js";
 
 /** Amounts measured cold; dye in mL or g. */
@@ -39,7 +39,17 @@ export interface WorkedBath extends HeatState {
 
 /** A bath before its first load, at a temperature [°C]. */
 export const bathToWork = ({ volumeL, dye }: BathState, celsius: number): WorkedBath => ({
-  ...heatState(celsius, volumeL),
+  celsius,
+  volumeL,
+  partsJPerK: 0,
+  seconds: 0,
+  heaterKwh: 0,
+  agitationKwh: 0,
+  lostKwh: 0,
+  bathKwh: 0,
+  partsKwh: 0,
+  topUpKwh: 0,
+  evaporatedL: 0,
   dye,
   dipSeconds: 0,
   setSeconds: 0,

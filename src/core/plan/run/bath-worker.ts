@@ -1,11 +1,12 @@
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { copyOfHeat } from "../../bath/heat/working/heat-state.js";
 import { hold } from "../../bath/heat/working/hold.js";
 import { fallTo } from "../../bath/heat/working/rise-and-fall.js";
 import { strengthOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { dipClock } from "../../bath/load/dip-clock.js";
 import { loadSize, nextLoad } from "../../bath/load/load-size.js";
-import { makeReady, workOn } from "../../bath/load/work-load.js";
+import { isSurelyReady, makeReady, workOn } from "../../bath/load/work-load.js";
 import type { WorkedBath } from "../../bath/load/worked-bath.js";
 import { makeUp } from "../../bath/make-up/make-up.js";
 import type { Fault } from "../../fault.js";
@@ -117,13 +118,16 @@ export function bathWorker(
     startFaults: [...started.faults, ...startFaults(batch, bath, portions), ...trialFaults(bath, tried)],
     nextWaitSeconds: () => {
       const plan = next();
-      return plan === undefined ? undefined : (makeReady(setting, { ...state }, plan.parts) ?? 0);
+      if (plan === undefined) return undefined;
+      if (isSurelyReady(setting, state)) return 0;
+      return makeReady(setting, copyOfHeat(state), plan.parts) ?? 0;
     },
     pass: (seconds) => hold(setting.heat, setting.heat.covered, state, seconds),
     work: () => {
       const plan = next();
       if (plan === undefined) return undefined;
-      const before = { ...state };
+      const before = stateOf(state);
+      const heatBefore = copyOfHeat(state);
       const isEnd = plan.parts === left[at];
       const hindered = workOn(state, isEnd && at === portions.length - 1 ? last : setting, plan);
       if (hindered !== undefined) {
@@ -133,7 +137,7 @@ export function bathWorker(
       }
       if (isEnd) at++;
       else left[at] = left[at]! - plan.parts;
-      const worked = { plan, result: resultOf(state, setting, dipClock(setting, before, plan)) };
+      const worked = { plan, result: resultOf(state, setting, dipClock(setting, heatBefore, plan)) };
       loads.push(worked);
       faults.worked(worked, before, loads.length);
       end = stateOf(state);

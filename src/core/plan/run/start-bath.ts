@@ -1,7 +1,6 @@
 import { type HeatUp, heatUp } from "../../bath/heat/heating.js";
 import { kwhOf } from "../../bath/heat/power.js";
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
-import { dyePace } from "../../bath/heat/working/dye-pace.js";
 import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { fill } from "../../bath/load/fill.js";
@@ -30,6 +29,7 @@ export interface StartedBath {
 export function settingOf(batch: Batch, bath: Bath, uptake: UptakeModel, heats: TankHeats): BathSetting {
   const { tank, dye } = bath;
   const { room, handling } = batch;
+  const heat = heats.at(tank, dye.celsius, room).working;
   const fresh = makeUp({
     volumeHotL: tank.volumeL,
     celsius: dye.celsius,
@@ -42,8 +42,9 @@ export function settingOf(batch: Batch, bath: Bath, uptake: UptakeModel, heats: 
     tank: sizingTank(tank),
     rule: bath.topUp,
     timer: dipTimer(uptake, dye.celsius, madeUpStrength(dye)),
-    pace: dyePace(uptake.activationEnergyJPerMol, dye.celsius),
-    heat: heats.at(tank, dye.celsius, room).working,
+    pace: heats.pace(uptake.activationEnergyJPerMol, dye.celsius),
+    heat,
+    cooled: heats.cooled(heat, handling.coolToCelsius),
     fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
     coldPerHot: coldPerHot(dye.celsius, room.celsius),
     partsCelsius: room.celsius,
@@ -61,12 +62,12 @@ export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats:
   const state = bathToWork(first, batch.room.celsius);
   fill(setting, state, 1);
   const startTopUp = state.toppedUp ? { dye: state.topUpDye, waterMl: state.topUpWaterMl } : null;
-  const { heating, faults } = heat(batch, bath, state, heats);
+  const { heating, faults } = heatUpBath(batch, bath, state, heats);
   return { setting, start: first, startTopUp, heating, bath: state, faults };
 }
 
 /** Heats a bath, lid on, and enters what that took. */
-function heat(
+function heatUpBath(
   batch: Batch,
   { tank, dye }: Bath,
   state: WorkedBath,

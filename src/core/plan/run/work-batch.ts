@@ -5,6 +5,7 @@ import { done, type Fault, isError, type Outcome, warning } from "../../fault.js
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
+import { dipWindow } from "../../uptake/shade/dip-window.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
 import { findAims } from "../assign/find-aims.js";
@@ -19,7 +20,7 @@ import { stockFaults } from "../warnings/stock-faults.js";
 import { unknownRepeats } from "../warnings/unknown-repeat.js";
 import { waitFaults } from "../warnings/wait-faults.js";
 import { type BathLives, bathLives } from "./bath-lives.js";
-import type { BathRun } from "./bath-run.js";
+import type { BathRun, LoadResult } from "./bath-run.js";
 import { type BathWorker, bathWorker } from "./bath-worker.js";
 import { loadWindow } from "./load-window.js";
 import { SharedWork } from "./shared-work.js";
@@ -160,6 +161,23 @@ const idleBaths = (batch: Batch, assignment: Assignment): Fault[] =>
           ),
       );
 
+/** A window so many times as wide as a dip can be timed is no narrower than twice that in a cooler or warmer bath. */
+const surelyWide = 4;
+
+/** The window of a load as far as it must be known to be judged: exactly where it may be too narrow. */
+function judgedWindow(
+  run: BathRun,
+  aim: ShadeAim,
+  result: LoadResult,
+): readonly [number, number | null] | null {
+  const { timer, handling } = run.setting;
+  const roughly = dipWindow(timer, aim, result.strengthDuring);
+  if (roughly === null || roughly[1] === null) return roughly;
+  return roughly[1] - roughly[0] > surelyWide * handling.timingSeconds
+    ? roughly
+    : loadWindow(run, aim, result);
+}
+
 const timeFaults = (batch: Batch, run: BathRun, { models, aims }: Assigned): Fault[] =>
   dipFaults(
     run.bath,
@@ -168,7 +186,7 @@ const timeFaults = (batch: Batch, run: BathRun, { models, aims }: Assigned): Fau
     mapped(run.loads, ({ plan, result }) => ({
       plan,
       result,
-      window: loadWindow(run, aims[plan.order.index]!, result),
+      window: judgedWindow(run, aims[plan.order.index]!, result),
       freshSeconds: run.setting.timer(plan.freshSeconds, 1),
     })),
   );

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { spentStrength } from "../../../../src/core/bath/evidence/spent-strength.js";
 import { lookUp } from "../../../../src/core/bath/heat/working/celsius-table.js";
-import { cooledShare } from "../../../../src/core/bath/heat/working/cooled-share.js";
 import { bathLife, type LifeEnd, lifeLoadLimit } from "../../../../src/core/bath/life/bath-life.js";
 import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
 import { fill } from "../../../../src/core/bath/load/fill.js";
@@ -19,7 +18,6 @@ function plainLife(
 ) {
   const { handling, fresh, heat } = one;
   const bath = bathToWork(fresh, heat.celsius);
-  const share = cooledShare(heat, handling.coolToCelsius)!;
   const seen: { strength: number; volumeL: number; dipSeconds: number }[] = [];
   const sums = { loads: 0, parts: 0, areaDm2: 0, takenUp: 0, draggedOut: 0, added: 0, waterMl: 0 };
   const end = (endedBy: LifeEnd, repeats: number) => ({ ...sums, endedBy, repeats, dyeLeft: bath.dye, seen });
@@ -29,7 +27,7 @@ function plainLife(
   };
   for (let repeat = 0; ; repeat++) {
     if (repeat > 0) {
-      bath.volumeL *= lookUp(share, bath.celsius);
+      bath.volumeL *= lookUp(one.cooled!, bath.celsius);
       fill(one, bath, 1);
       pour();
       bath.celsius = heat.celsius;

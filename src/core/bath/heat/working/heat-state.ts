@@ -45,6 +45,21 @@ export const heatState = (celsius: number, volumeL: number): HeatState => ({
   evaporatedL: 0,
 });
 
+/** The state as it is now, to be gone on from in another way. */
+export const copyOfHeat = (state: HeatState): HeatState => ({
+  celsius: state.celsius,
+  volumeL: state.volumeL,
+  partsJPerK: state.partsJPerK,
+  seconds: state.seconds,
+  heaterKwh: state.heaterKwh,
+  agitationKwh: state.agitationKwh,
+  lostKwh: state.lostKwh,
+  bathKwh: state.bathKwh,
+  partsKwh: state.partsKwh,
+  topUpKwh: state.topUpKwh,
+  evaporatedL: state.evaporatedL,
+});
+
 /** With less liquor than 1 mL a bath is dry, and its heat is not followed any further. */
 export const isDry = ({ volumeL }: Pick<HeatState, "volumeL">): boolean => !(volumeL > 1e-3);
 
