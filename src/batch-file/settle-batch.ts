@@ -11,7 +11,7 @@ import type { RawSpec } from "./schema/batch.js";
 import { besides } from "./source/include.js";
 import type { Merged } from "./source/merge.js";
 import { locateIn } from "./source/origin.js";
-import { applyOverride, type Override } from "./source/override.js";
+import type { Override } from "./source/override.js";
 import type { Part, Path } from "./source/source.js";
 import { complete, type Spec } from "./to-batch/complete.js";
 import { withEvidence } from "./to-batch/evidence.js";
@@ -55,8 +55,9 @@ export async function settleBatch(
 ): Promise<{ readonly read: BatchRead; readonly made?: MadeBatch }> {
   const all = [...diagnostics];
   let joined = merged;
+  const override = changes.length > 0 ? await import("./source/override.js") : undefined;
   for (const change of changes) {
-    const set = applyOverride(joined, change);
+    const set = override!.applyOverride(joined, change);
     all.push(...set.diagnostics);
     joined = set.merged;
   }

@@ -10,7 +10,7 @@ import type { Reflectance } from "./resources/parse-reflectance.js";
 import type { Readers } from "./resources/resources.js";
 import { type MadeBatch, settleBatch } from "./settle-batch.js";
 import { gather, IncludedFiles, type ReadFile } from "./source/include.js";
-import { applyOverride, type Override, readOverride } from "./source/override.js";
+import type { Override } from "./source/override.js";
 
 /** Readers of all files of a workshop, supplied by the caller. */
 export interface WorkshopReaders extends Readers {
@@ -86,7 +86,10 @@ export class Workshop {
         settle: async () => ({ diagnostics: inOrder(diagnostics, name), locate: () => undefined }),
       };
     let joined = merged;
+    // Most files are read as they are.
+    const override = overrides.length > 0 ? await import("./source/override.js") : undefined;
     for (const argument of overrides) {
+      const { applyOverride, readOverride } = override!;
       const { read, diagnostics: faults } = await readOverride(argument);
       const set = read === undefined ? { merged: joined, diagnostics: faults } : applyOverride(joined, read);
       diagnostics.push(...set.diagnostics);

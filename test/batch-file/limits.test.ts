@@ -15,7 +15,7 @@ test.each([
   ["handling.rinseEvery", ["1", "1000"], ["0", "1.5"]],
   ["handling.topUpTemperature", ["0 °C", "100 °C"], ["-1 °C", "101 °C"]],
   ["handling.coolTo", ["20.1 °C", "79.9 °C"], ["20 °C", "80 °C", "101 °C"]],
-  ["tanks.six.least", ["0.1 L", "6 L"], ["0 L", "6.01 L"]],
+  ["tanks.six.least", ["0.1 L", "5.88 L"], ["0 L", "5.89 L"]],
   [
     "parts.hook.heatCapacity",
     ["0 kJ/(kg K)", "10 kJ/(kg K)"],

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { topUpBelow } from "../../core/bath/load/load-size.js";
 import { error, failed } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
 import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
@@ -109,12 +110,16 @@ export const tank = () =>
     .check(
       check((tank, report) => {
         const { volume, capacity, least } = tank;
-        if (volume !== undefined && least !== undefined && least.value > volume.value)
+        if (
+          volume !== undefined &&
+          least !== undefined &&
+          least.value > topUpBelow * volume.value * (1 + 1e-12)
+        )
           report(
             "least",
             ["least"],
-            `the least level of ${describeQuantity("volume", least)} is more than the working volume of ${describeQuantity("volume", volume)}`,
-            "least is the volume under which heater and ultrasound must not run: write at most the working volume",
+            `the least level of ${describeQuantity("volume", least)} is over 98 % of the working volume of ${describeQuantity("volume", volume)}, to which a bath falls before it is topped up`,
+            "least is the volume under which heater and ultrasound must not run: write at most 98 % of the working volume",
           );
         if (volume !== undefined && capacity !== undefined && capacity.value <= volume.value)
           report(

@@ -24,9 +24,9 @@ export const completeHandling = (h: NonNullable<RawSpec["handling"]>) => ({
   below: orElse(h.below, usual.belowKelvin),
   topUpTemperature: h.topUpTemperature,
   coolTo: orElse(h.coolTo, usual.coolToCelsius),
-  dryerLoading: orElse(h.dryerLoading, usual.dryerLoadingMinutes),
-  setUp: orElse(h.setUp, usual.setUpMinutes),
-  cleanUp: orElse(h.cleanUp, usual.cleanUpMinutes),
+  dryerLoading: h.dryerLoading ?? halfToTwice(usual.dryerLoadingMinutes),
+  setUp: h.setUp ?? halfToTwice(usual.setUpMinutes),
+  cleanUp: h.cleanUp ?? halfToTwice(usual.cleanUpMinutes),
   timing: orElse(h.timing, usual.timingSeconds),
   shortest: orElse(h.shortest, usual.shortestSeconds),
   longest: orElse(h.longest, usual.longestSeconds),
@@ -43,6 +43,9 @@ const assumable: readonly model.AssumedHandling[] = [
   "rinse",
   "unload",
   "unloadPart",
+  "dryerLoading",
+  "setUp",
+  "cleanUp",
   "liquorRatio",
 ];
 

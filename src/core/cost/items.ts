@@ -1,7 +1,7 @@
 import { dryingKwh, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
-import type { AssumedHandling, Batch, Equipment, Handling } from "../model/batch.js";
+import type { AssumedLoadTime, Batch, Equipment, Handling } from "../model/batch.js";
 import type { RestingShares } from "./assumed-shares.js";
 import type { CostLine } from "./line/cost-lines.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
@@ -72,7 +72,7 @@ export const lifeShare = (areaDm2: number, lifeAreaDm2: number): number =>
 /** How much of a load's time rests on times and a load size that nobody gave. */
 function restingTimes({ assumed, ...handling }: Handling, load: LoadUse): RestingShares {
   const all = load.cycleSeconds + load.handsOnWaitSeconds;
-  const seconds: Readonly<Record<Exclude<AssumedHandling, "liquorRatio">, number>> = {
+  const seconds: Readonly<Record<AssumedLoadTime, number>> = {
     load: handling.loadSeconds,
     loadPart: handling.loadPartSeconds * load.parts,
     drain: handling.drainSeconds,
@@ -81,7 +81,7 @@ function restingTimes({ assumed, ...handling }: Handling, load: LoadUse): Restin
     unloadPart: handling.unloadPartSeconds * load.parts,
   };
   let times = 0;
-  for (const key of assumed) if (key !== "liquorRatio") times += seconds[key];
+  for (const key of assumed) times += key in seconds ? seconds[key as AssumedLoadTime] : 0;
   const perLoad = all - seconds.loadPart - seconds.unloadPart;
   return {
     handlingTimes: times / all,
@@ -135,8 +135,14 @@ export function setUpItems(use: BathUse): CostItem[] {
   const { rates, handling, consumables } = use.batch;
   const item = sharedByArea(use);
   const minutes = handling.setUpMinutes + handling.cleanUpMinutes;
+  const assumedMinutes =
+    (handling.assumed.includes("setUp") ? handling.setUpMinutes : 0) +
+    (handling.assumed.includes("cleanUp") ? handling.cleanUpMinutes : 0);
   return [
-    item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * minutes) / 60),
+    {
+      ...item("labour", "set-up and clean-up", ((rates.labourPerHour ?? 0) * minutes) / 60),
+      rests: { handlingTimes: minutes > 0 ? assumedMinutes / minutes : 0 },
+    },
     item("energy", "heating up", (rates.electricityPerKwh ?? 0) * use.heatingKwh),
     item("consumables", "per bath", consumables.perBath),
   ];
@@ -217,10 +223,13 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
     perPart,
     item("energy", "drying", (rates.electricityPerKwh ?? 0) * dryingKwh(dryer, dryerRuns)),
     item("equipment", "dryer", wearPerHour(dryer.equipment) * hours),
-    item(
-      "labour",
-      "dryer loading",
-      ((rates.labourPerHour ?? 0) * dryerRuns * handling.dryerLoadingMinutes) / 60,
-    ),
+    {
+      ...item(
+        "labour",
+        "dryer loading",
+        ((rates.labourPerHour ?? 0) * dryerRuns * handling.dryerLoadingMinutes) / 60,
+      ),
+      rests: { handlingTimes: handling.assumed.includes("dryerLoading") ? 1 : 0 },
+    },
   ];
 }

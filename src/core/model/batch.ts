@@ -188,14 +188,11 @@ export interface Order {
 }
 
 /** A figure of the handling that nobody gave, by its key in the batch file. */
-export type AssumedHandling =
-  | "load"
-  | "loadPart"
-  | "drain"
-  | "rinse"
-  | "unload"
-  | "unloadPart"
-  | "liquorRatio";
+export type AssumedHandling = AssumedLoadTime | AssumedMinutes | "liquorRatio";
+/** Times of a load, in seconds. */
+export type AssumedLoadTime = "load" | "loadPart" | "drain" | "rinse" | "unload" | "unloadPart";
+/** Times of a bath or a dryer run, in minutes. */
+export type AssumedMinutes = "dryerLoading" | "setUp" | "cleanUp";
 
 export interface Handling {
   /** Per load, and per part of it. */

@@ -23,6 +23,8 @@ export interface PlanHeating {
   readonly kWh: number | null;
   readonly holdingW: number;
   readonly evaporationKgPerH: number;
+  /** While it heats up; the bath is then filled with water to where it was. */
+  readonly evaporatedL: number;
 }
 
 export interface PlanLoad {
@@ -121,7 +123,7 @@ export interface PlanCarryOver {
   readonly strength: number;
   readonly ageDays: number;
   readonly areaDm2: number;
-  /** Of the dye's shelf life; null where it is not known. */
+  /** Of the dye's shelf life, below 0 past it; null where it is not known. */
   readonly keepsDays: number | null;
   /** ISO 8601, where date and shelf life are known. */
   readonly useBy: string | null;
@@ -134,6 +136,7 @@ export interface PlanCarryOver {
 /** A load whose part is worth reading: what is typed then corrects the times of the loads after it. */
 export interface TrialAdvice {
   readonly load: number;
+  /** What its dip counts for at the bath's own temperature: the parts cool the bath, and a trial is as at that. */
   readonly seconds: number;
 }
 

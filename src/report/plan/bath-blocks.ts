@@ -34,9 +34,17 @@ const coverOn: Readonly<Record<Cover, string>> = { none: "", lid: ", lid on", ba
 /** What comes off the liquor before the bath cools. */
 const coverOff: Readonly<Record<Cover, string>> = { none: "", lid: ", lid off", balls: ", balls out" };
 
+/** Of a bath that heats up, what evaporates from this share on is filled up [-]. */
+const lostSaid = 0.02;
+
 function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: PlanBath): string {
   const on = plan.timeline.find((entry) => entry.what === "heat" && entry.bath === bath);
-  const mark = start.kind === "fresh" ? `, then at the ${volumeSaid(makeUp.volumeHotL)} mark` : "";
+  const lost = heating.evaporatedL > lostSaid * makeUp.volumeHotL;
+  const mark = lost
+    ? `; then fill up with hot water what evaporated, about ${pour(1000 * heating.evaporatedL)}`
+    : start.kind === "fresh"
+      ? `, then at the ${volumeSaid(makeUp.volumeHotL)} mark`
+      : "";
   if (heating.minutes === null)
     return `Heat to ${degrees(celsius)}; how long that takes is not known without the heater's power${mark}.`;
   const from = on === undefined ? "" : ` at ${clock(on.startMinute, plan.startAtMinute ?? undefined)}`;
@@ -44,16 +52,14 @@ function heatStep(plan: Plan, { bath, celsius, heating, makeUp, start, cover }: 
 }
 
 /** What is done with every load, in the order of the hands. */
-function eachLoad({ handling }: Plan, { celsius, rinse, cover }: PlanBath): string {
-  const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery, belowKelvin } = handling;
+function eachLoad({ handling }: Plan, { rinse, cover }: PlanBath): string {
+  const { drainSeconds, rinseSeconds, rinseWaterL, rinses, rinseEvery } = handling;
   const baths =
-    rinses === 1
-      ? `${volumeSaid(rinseWaterL)} of water`
-      : `${rinses} baths of ${volumeSaid(rinseWaterL)} of water`;
+    rinses === 1 ? `${volumeSaid(rinseWaterL)} of water` : `${rinses} baths of ${volumeSaid(rinseWaterL)}`;
   const change = rinseEvery === 1 ? "fresh each load" : `changed every ${rinseEvery} loads`;
   const loose =
     rinse.looseShare < looseLimit ? "" : ` ${percent(rinse.looseShare)} of the dye on the parts stays loose.`;
-  return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip from ${degrees(celsius - belowKelvin)} on, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once, ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
+  return `Each load: rack it${cover === "lid" ? ", lid on" : ""}; dip at its °C, parts moving and turning; drain ${duration(drainSeconds)} over the tank; rinse at once ${duration(rinseSeconds)} in ${baths}, ${change}.${loose}`;
 }
 
 const what = ({ reachable, again, part, shade, base }: PlanLoad): string =>
@@ -67,10 +73,23 @@ const what = ({ reachable, again, part, shade, base }: PlanLoad): string =>
     .filter(Boolean)
     .join(" ");
 
+/** A miss of the shade from this on is shown; less is not seen [CIEDE2000]. */
+const missSaid = 0.5;
+
+/** What is done after a load and not after every one. */
+function noteUnder({ handling }: Plan, { topUp, load }: PlanLoad, isLast: boolean): string | null {
+  const { rinseEvery, topUpCelsius } = handling;
+  const then = [
+    ...(topUp === null ? [] : [`top up: ${poured(topUp, topUpCelsius)}`]),
+    ...(rinseEvery > 1 && load % rinseEvery === 0 && !isLast ? ["change the rinse water"] : []),
+  ];
+  return then.length === 0 ? null : `then ${then.join("; ")}`;
+}
+
 function loadTable(plan: Plan, bath: PlanBath): Block {
   const { loads } = bath;
   const windows = loads.some((load) => load.windowSeconds !== null);
-  const misses = loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= 0.05);
+  const misses = loads.some((load) => load.deltaE00 !== null && load.deltaE00 >= missSaid);
   const waits = loads.some((load) => load.waitSeconds >= 0.5);
   const start = plan.startAtMinute ?? undefined;
   const begins = new Map(
@@ -105,9 +124,7 @@ function loadTable(plan: Plan, bath: PlanBath): Block {
         ...(misses ? [load.deltaE00] : []),
         load.strengthBefore,
       ]),
-      notes: loads.map((load) =>
-        load.topUp === null ? null : `then top up: ${poured(load.topUp, plan.handling.topUpCelsius)}`,
-      ),
+      notes: loads.map((load, i) => noteUnder(plan, load, i === loads.length - 1)),
     },
   };
 }
@@ -139,7 +156,7 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
   if (carryOver === null) {
     return [cool, `About ${litres(leftL)} of spent liquor are left to be disposed of as local rules allow.`];
   }
-  const { coldVolumeL, strength, areaDm2, useBy, keepsDays, daysToNext, start } = carryOver;
+  const { coldVolumeL, strength, areaDm2, useBy, keepsDays, daysToNext } = carryOver;
   const label = [
     `${dye} ${ratioText(bath.makeUp)}`,
     `${litres(coldVolumeL)} cold at ${percent(strength)}`,
@@ -151,20 +168,25 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
         ? []
         : [`keeps ${trimmed(keepsDays, 1)} d from then`]),
   ].join(", ");
+  const past =
+    keepsDays !== null && keepsDays < 0 ? " It is past its shelf life: make it up fresh next time." : "";
   return [
     cool,
-    `Back into its jug, away from light. Write on it: ${label}.`,
-    `Next batch file${daysToNext === null ? ", the days until then added to the age" : ""}: start: ${start}`,
+    `Back into its jug, away from light. Label: ${label}.${past} Next batch file${daysToNext === null ? ", the days until then added to the age" : ""}:`,
   ];
 }
 
+/** What goes into the next batch file, on a line that is not broken. */
+const nextStart = ({ carryOver }: PlanBath): Block[] =>
+  carryOver === null ? [] : [{ kind: "code", lines: [`start: ${carryOver.start}`] }];
+
 /** Which part to read, and what to type then, where that would make the times surer. */
-function trialBlocks({ trialAdvice, bath }: PlanBath): Block[] {
+function trialBlocks({ trialAdvice, bath, celsius }: PlanBath): Block[] {
   if (trialAdvice === null) return [];
   const { load, seconds } = trialAdvice;
   return [
     paragraph(
-      `Worth a trial: dry and read one part of load ${load}, write its colour under bath ${bath + 1} as trial: { time: ${Math.round(seconds)} s, lab: [L, a, b] }, and plan the loads behind it again.`,
+      `Worth a trial: dry and read one part of load ${load}, write its colour under bath ${bath + 1} as trial: { time: ${Math.round(seconds)} s, lab: [L, a, b] } (what its dip counts for at ${degrees(celsius)}), and plan the loads behind it again.`,
     ),
   ];
 }
@@ -200,5 +222,6 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     loadTable(plan, bath),
     ...trialBlocks(bath),
     { kind: "list", items: endSteps(plan, bath) },
+    ...nextStart(bath),
   ];
 }

@@ -12,7 +12,7 @@ interface Stretch {
   readonly what: string;
   readonly parts: number | null;
   /** Loads of one bath that follow each other are one line. */
-  readonly dips?: { readonly bath: number; readonly loads: readonly number[] };
+  readonly dips?: { readonly bath: number; readonly loads: readonly number[]; readonly waitMinutes: number };
 }
 
 /** What needs the operator's hands, or the bath a time of its own: the rest of a day is time to spare. */
@@ -31,7 +31,12 @@ const stretchOf = ({
   endMinute,
   what: tank === undefined ? what : `${what} ${tank}`,
   parts: parts === 0 ? null : parts,
-  ...(bath === undefined || load === undefined ? {} : { dips: { bath, loads: [load] }, what: `dip ${tank}` }),
+  ...(bath === undefined || load === undefined
+    ? {}
+    : {
+        dips: { bath, loads: [load], waitMinutes: what === "wait" ? endMinute - startMinute : 0 },
+        what: `dip ${tank}`,
+      }),
 });
 
 /** Loads of one bath that follow each other, waits between them included, as one; the dryer's runs with their filling. */
@@ -53,12 +58,16 @@ function stretches(timeline: readonly TimelineEntry[], clockOf: (minute: number)
     }
     if (before?.dips !== undefined && next.dips !== undefined && before.dips.bath === next.dips.bath) {
       const [load] = next.dips.loads as [number];
-      const { bath, loads } = before.dips;
+      const { bath, loads, waitMinutes } = before.dips;
       found[last] = {
         ...before,
         endMinute: next.endMinute,
         parts: (before.parts ?? 0) + (next.parts ?? 0),
-        dips: { bath, loads: loads.at(-1) === load ? loads : [...loads, load] },
+        dips: {
+          bath,
+          loads: loads.at(-1) === load ? loads : [...loads, load],
+          waitMinutes: waitMinutes + next.dips.waitMinutes,
+        },
       };
       continue;
     }
@@ -75,7 +84,10 @@ function stretches(timeline: readonly TimelineEntry[], clockOf: (minute: number)
 function said({ what, dips }: Stretch): string {
   if (dips === undefined) return what;
   const [first, ...more] = dips.loads;
-  return more.length === 0 ? `${what}, load ${first}` : `${what}, loads ${first} to ${more.at(-1)}`;
+  const waits = dips.waitMinutes < 1 ? "" : ` (${minutes(dips.waitMinutes)} of it waiting)`;
+  return more.length === 0
+    ? `${what}, load ${first}${waits}`
+    : `${what}, loads ${first} to ${more.at(-1)}${waits}`;
 }
 
 const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60);

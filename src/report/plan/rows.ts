@@ -37,6 +37,7 @@ const topUpColumn = (kind: DyeKind): LoadColumn => {
 const columns: readonly LoadColumn[] = [
   text("batch", (plan) => plan.batch),
   text("date", (plan) => plan.date),
+  number("bath", 0, (_p, bath) => bath.bath + 1),
   text("tank", (_p, bath) => bath.tank),
   text("dye", (_p, bath) => bath.dye),
   number("bath_C", 1, (_p, bath) => bath.celsius),

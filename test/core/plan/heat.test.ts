@@ -8,6 +8,8 @@ import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan } from "../../../src/core/plan/plan-model.js";
 import { SharedWork } from "../../../src/core/plan/run/shared-work.js";
 import { figureOfDye } from "../../../src/core/quantity/dye/dye-figures.js";
+import { plain } from "../../../src/report/format/paint.js";
+import { text } from "../../../src/report/format/text.js";
 import { planReport } from "../../../src/report/plan/report.js";
 import { planRows } from "../../../src/report/plan/rows.js";
 import { batches } from "./arbitrary.js";
@@ -70,7 +72,7 @@ test("heat is conserved: what heater and stirring give is in bath, parts and top
         );
       }
     }),
-    { numRuns: 60, seed: 14 },
+    { numRuns: 60, seed: 14, endOnFailure: true },
   );
   expect(done).toBeGreaterThan(30);
 });
@@ -94,7 +96,7 @@ function figuresOf(value: unknown, path = "", found = new Map<string, number>())
 
 const halved = () => Object.assign(new SharedWork(), { heats: new HalfSteps() });
 
-test("steps half as long change no time by a hundredth of a second, and nothing else by a millionth", () => {
+test("steps half as long change no time by a hundredth of a second, and nothing else by five millionths", () => {
   let compared = 0;
   fc.assert(
     fc.property(heated, (input) => {
@@ -104,12 +106,13 @@ test("steps half as long change no time by a hundredth of a second, and nothing 
       const other = figuresOf(finer.value.baths);
       for (const [path, value] of figuresOf(plan.value.baths)) {
         compared++;
-        const most = /Seconds$/.test(path) ? 0.01 : 1e-6 * Math.max(1e-3, Math.abs(value));
+        const most = /Seconds$/.test(path) ? 0.01 : 5e-6 * Math.max(1e-3, Math.abs(value));
         // A life of ten thousand loads may end one load earlier.
         if (!path.includes(".life.")) expect(Math.abs(other.get(path)! - value)).toBeLessThan(most);
       }
     }),
-    { numRuns: 25, seed: 14 },
+    // A failure is not made smaller: each try takes its time.
+    { numRuns: 25, seed: 14, endOnFailure: true },
   );
   expect(compared).toBeGreaterThan(3000);
 });
@@ -118,7 +121,7 @@ test("steps half as long change no printed digit of the sample batch", () => {
   const printed = (of: Plan): unknown => {
     const { columns, rows } = planRows(of);
     return [
-      planReport(of).blocks,
+      text(planReport(of).blocks, 80, plain),
       rows.map((row) => row.map((cell, i) => (typeof cell === "number" ? columns[i]!.digits!(cell) : cell))),
     ];
   };
@@ -145,6 +148,7 @@ test("with parts that take no heat, warm top-ups and an endless heater the bath 
           3600 /
           (waterDensityKgM3(dye.celsius) / 1000);
         expect(startTopUp).toBeNull();
+        let volumeL = holder.volumeL;
         for (const load of worked) {
           loads++;
           expect(load.waitSeconds).toBe(0);
@@ -157,11 +161,12 @@ test("with parts that take no heat, warm top-ups and an endless heater the bath 
               : (load.topUp.waterMl + ("concentrateMl" in load.topUp ? load.topUp.concentrateMl : 0)) /
                 1000 /
                 coldPerHot(dye.celsius, steady.room.celsius);
-          expect(load.volumeAfterL).toBeCloseTo(load.volumeBeforeL - drained - load.evaporatedL + pouredL, 9);
+          volumeL += pouredL - drained - load.evaporatedL;
+          expect(load.volumeAfterL).toBeCloseTo(volumeL, 9);
         }
       }
     }),
-    { numRuns: 60, seed: 14 },
+    { numRuns: 60, seed: 14, endOnFailure: true },
   );
   expect(loads).toBeGreaterThan(200);
 });
@@ -231,4 +236,51 @@ test("what cooling leaves goes onto the jug and into the next batch", () => {
   const dumped = planned({ ...batch, baths: [{ ...bath, after: "dump" }] }).baths[0]!;
   expect(dumped.carryOver).toBeNull();
   expect(dumped.loads.at(-1)!.topUp).toBeNull();
+});
+
+test("a trial that reads what the plan foretells changes no time, also where parts cool the bath and it is filled first", () => {
+  const swatches = [
+    { seconds: 15, colour: { kind: "lab" as const, lab: [80.2, 21.7, 9.8] as const } },
+    { seconds: 30, colour: { kind: "lab" as const, lab: [73.5, 33.0, 15.9] as const } },
+    { seconds: 60, colour: { kind: "lab" as const, lab: [65.9, 44.6, 23.0] as const } },
+    { seconds: 180, colour: { kind: "lab" as const, lab: [55.2, 55.9, 31.8] as const } },
+  ];
+  const { ratePerSecond: _, ...rest } = batch.dyes[0]!;
+  const coral = {
+    ...rest,
+    law: "parabolic" as const,
+    uptakePerDm2: 1e-9,
+    base: { name: "white", lab: [92.1, -0.6, -2.3] as const },
+    swatches,
+  };
+  const shade = { name: "asked", dye: coral, target: { kind: "time" as const, seconds: 45 }, tolerance: 1.5 };
+  const cap = { ...tray, massG: 8, areaDm2: 0.5, volumeCm3: 8.6, perLoad: 35 };
+  for (const start of [
+    { kind: "fresh" as const },
+    { kind: "kept" as const, volumeL: 4, strength: 0.6, ageDays: 1, areaDm2: 0 },
+  ]) {
+    const worked = (trial?: {
+      seconds: number;
+      colour: { kind: "lab"; lab: readonly [number, number, number] };
+    }) =>
+      planned({
+        ...batch,
+        yield: 1,
+        baths: [
+          {
+            ...bath,
+            dye: coral,
+            start,
+            tank: { ...tank, heaterW: 500 },
+            ...(trial === undefined ? {} : { trial }),
+          },
+        ],
+        orders: [order(0, cap, shade, 70)],
+      }).baths[0]!.loads;
+    const before = worked();
+    // 45 s in a fresh bath at its temperature.
+    const after = worked({ seconds: 45, colour: { kind: "lab", lab: before[0]!.lab! } });
+    for (const [i, load] of after.entries())
+      expect(load.dipSeconds / before[i]!.dipSeconds).toBeCloseTo(1, 3);
+  }
 });

@@ -5,6 +5,9 @@ import { topUpBelow } from "./load-size.js";
 import { topUpRecords } from "./top-up-rules.js";
 import type { WorkedBath } from "./worked-bath.js";
 
+/** A bath is topped up while it holds so much more than the least that its heater needs. Common practice, no source. */
+const leastMargin = 1.02;
+
 /**
  * Adds what the bath's rule asks for now, if anything: its dye, and water for the rest up to the working volume. What is
  * poured in cools the bath as two waters mix. `below`: how much of its mark or strength a bath may lack before it is
@@ -17,7 +20,8 @@ export function fill(setting: BathSetting, bath: WorkedBath, below: number = top
   bath.topUpWaterMl = 0;
   bath.topUpShort = false;
   const { keepsLevel, keepsStrength, dye: dyeAsked } = topUpRecords[rule];
-  const low = keepsLevel && bath.volumeL < below * fresh.volumeL;
+  const low =
+    keepsLevel && bath.volumeL < Math.max(below * fresh.volumeL, leastMargin * (setting.tank.leastL ?? 0));
   const weak = keepsStrength && strengthOf(bath, fresh) < below;
   if (!low && !weak) return;
   const deficitL = Math.max(0, fresh.volumeL - bath.volumeL);

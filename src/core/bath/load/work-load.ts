@@ -83,16 +83,16 @@ export function workOn(
   const takenUp = dye.uptakePerDm2 * areaDm2 * load.depth;
   const dippedDye = bath.dye - takenUp;
   if (dippedDye < 0 || bath.dye === 0) return "too-little-dye";
-  const volumeBeforeL = bath.volumeL;
   // Counted afresh: what is told apart from a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
+  const waitSeconds = makeReady(setting, bath, parts);
+  if (waitSeconds === undefined) return "heater-too-weak";
+  const volumeBeforeL = bath.volumeL;
   const strengthBefore = strengthOf(bath, fresh);
   const strengthDuring = strengthBefore * ((bath.dye + dippedDye) / (2 * bath.dye));
   const setSeconds = timer(load.freshSeconds, strengthDuring);
   if (!(setSeconds < Number.POSITIVE_INFINITY)) return "too-little-dye";
-  const waitSeconds = makeReady(setting, bath, parts);
-  if (waitSeconds === undefined) return "heater-too-weak";
   const celsiusBefore = bath.celsius;
   immerseParts(heat, bath, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
   const dipSeconds = dip(heat, bath, setSeconds, setting.pace);

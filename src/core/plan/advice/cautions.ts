@@ -23,6 +23,9 @@ export interface CautionFacts {
   readonly coolToCelsius: number;
 }
 
+/** A batch may let its baths be emptied hotter; the caution does not go along. Common practice, no source. */
+const safeCelsius = 50;
+
 /** The sentence that comes before all amounts. */
 const precedence: Caution = {
   code: "precedence",
@@ -94,7 +97,7 @@ export function cautions(facts: CautionFacts): Caution[] {
       ? [
           {
             code: "emptying",
-            text: `Empty or move a bath only when its heater is off and it is under ${Number(facts.coolToCelsius.toFixed(1))} °C.`,
+            text: `Empty or move a bath only when its heater is off and it is under ${Number(Math.min(facts.coolToCelsius, safeCelsius).toFixed(1))} °C.`,
           },
         ]
       : []),

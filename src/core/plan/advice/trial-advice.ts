@@ -22,5 +22,5 @@ export function trialAdvice(
     const fresh = [1, 2].map((p) => (plan.freshSeconds * now) / strength ** -p);
     return fresh.some((t) => t < freshWindow[0] || (freshWindow[1] !== null && t > freshWindow[1]));
   });
-  return worth < 0 ? null : { load: worth + 1, seconds: loads[worth]!.result.dipSeconds };
+  return worth < 0 ? null : { load: worth + 1, seconds: loads[worth]!.result.setSeconds };
 }

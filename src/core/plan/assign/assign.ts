@@ -1,5 +1,5 @@
 import { checkedLoadSize, type LoadSize, nextLoad, partsToStart } from "../../bath/load/load-size.js";
-import { topUpRecords } from "../../bath/load/top-up-rules.js";
+import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
 import type { LoadWork } from "../../bath/load/work-load.js";
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
@@ -68,6 +68,7 @@ export function assignLoads(
       left -= parts;
     }
   };
+  faults.push(...batch.baths.filter(isUnderLeast).map(underLeast));
   const works: Work[] = [];
   for (const order of sorted) {
     const sizes = mapped(
@@ -76,7 +77,9 @@ export function assignLoads(
     );
     const fitting = sizes.flatMap(({ bath, size }) => (size.ok ? [{ bath, size: size.value }] : []));
     if (fitting.length === 0) {
-      faults.push(...(sizes.find(({ size }) => !size.ok)?.size.faults ?? []));
+      // A bath that starts too low says so itself.
+      const known = sizes.flatMap(({ bath, size }) => (isUnderLeast(bath) ? [] : size.faults));
+      faults.push(...known.slice(0, 1));
       continue;
     }
     const first = started[order.index]!;
@@ -99,6 +102,19 @@ const startVolumeL = ({ start, tank, topUp }: Bath): number =>
   start.kind === "fresh" || topUpRecords[topUp].keepsLevel
     ? tank.volumeL
     : Math.min(tank.volumeL, start.volumeL);
+
+/** A bath that starts with less liquor than its heater needs. */
+const isUnderLeast = (bath: Bath): boolean =>
+  bath.tank.leastL !== undefined && startVolumeL(bath) < bath.tank.leastL * (1 - 1e-9);
+
+/** The fault of a bath in which no load can be dipped, since its heater must not run. */
+const underLeast = (bath: Bath): Fault =>
+  error(
+    "too-little-liquor",
+    ["baths", bath.index, "start"],
+    `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" starts with ${startVolumeL(bath).toFixed(2)} L, under the ${bath.tank.leastL} L that its heater needs`,
+    `write ${toKeepLevel}: it is then filled before it is heated`,
+  );
 
 /** Parts of an order to dip, and the baths that can take them. */
 interface Work {

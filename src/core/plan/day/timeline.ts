@@ -282,7 +282,8 @@ class Day {
 
   /** When no load is left: the last parts into the dryer, tanks that have cooled, the dryer emptied. */
   private tidyUp(): boolean {
-    return this.dryNow(true) || this.cleanCooled() || this.emptyDone();
+    const isLast = [...this.stages.values()].every(({ is }) => is !== "later");
+    return this.dryNow(isLast) || this.cleanCooled() || this.emptyDone();
   }
 
   /** The next minute at which a bath has cooled or the dryer is done; infinite where nothing is under way. */

@@ -49,8 +49,9 @@ function carriesInWords(shares: readonly AssumedShare[], what: AssumedName): str
 
 /** A time of the handling as the batch file would give it. */
 function timeInWords(handling: Handling, key: Exclude<AssumedHandling, "liquorRatio">): string {
-  const seconds = handling[`${key}Seconds`];
-  return `${key}: ${shortNumber(seconds)} s`;
+  return key === "dryerLoading" || key === "setUp" || key === "cleanUp"
+    ? `${key}: ${shortNumber(handling[`${key}Minutes`])} min`
+    : `${key}: ${shortNumber(handling[`${key}Seconds`])} s`;
 }
 
 /** The figures that the results rest on and that nobody measured here. */

@@ -20,7 +20,7 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
   const strength = strengthOf(cooled, setting.fresh);
   const { ageDays } = kept;
   const areaDm2 = kept.areaDm2 + exactSumOf(loads, ({ plan }) => plan.areaDm2);
-  const keepsDays = dye.shelfLifeDays === undefined ? null : Math.max(0, dye.shelfLifeDays - ageDays);
+  const keepsDays = dye.shelfLifeDays === undefined ? null : dye.shelfLifeDays - ageDays;
   const next = [
     `coldVolume: ${coldVolumeL.toFixed(2)} L`,
     `strength: ${(100 * strength).toFixed(1)} %`,

@@ -11,6 +11,8 @@ import type { WorkedBath } from "../../bath/load/worked-bath.js";
 import { makeUp } from "../../bath/make-up/make-up.js";
 import type { Fault } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
+import { dipTimer } from "../../uptake/law/dip-time.js";
+import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { triedUptake } from "../../uptake/shade/shade-time.js";
 import type { Portion } from "../assign/assign.js";
@@ -84,16 +86,21 @@ export function bathWorker(
   heats: TankHeats,
 ): BathWorker {
   const { tank, dye, start } = bath;
+  const untried = settingOf(batch, bath, model.uptake, heats);
+  const started = startBath(batch, bath, untried, heats);
+  const state = started.bath;
+  // A trial is dipped in the bath that the loads meet: filled by its rule, and hot.
   const tried = triedUptake(model, {
-    strength: start.kind === "kept" ? start.strength : 1,
+    strength: strengthOf(state, untried.fresh),
     celsius: dye.celsius,
     ...(bath.trial === undefined ? {} : { trial: bath.trial }),
   });
-  const uptake = (tried.ok ? tried.value?.uptake : undefined) ?? model.uptake;
-  const setting = settingOf(batch, bath, uptake, heats);
+  const uptake = tried.ok ? tried.value?.uptake : undefined;
+  const setting =
+    uptake === undefined
+      ? untried
+      : { ...untried, timer: dipTimer(uptake, dye.celsius, madeUpStrength(dye)) };
   const last = bath.after === "dump" ? { ...setting, rule: "none" as const } : setting;
-  const started = startBath(batch, bath, setting, heats);
-  const state = started.bath;
   const faults = loadFaults(bath, setting);
   const loads: WorkedLoad[] = [];
   const left = portions.map(({ parts }) => parts);

@@ -48,6 +48,7 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const { keepsLevel, keepsStrength } = topUpRecords[bath.topUp];
   const kept = bath.start.kind === "kept";
+  const startStrength = bath.start.kind === "kept" ? bath.start.strength : 1;
   const errors: Fault[] = [];
   const warnings = loadWarnings(path);
   const hindrance: Readonly<Record<Hindrance, (before: BathState, plan: LoadPlan, number: number) => Fault>> =
@@ -109,11 +110,12 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
           `${where}: the tank is full before all missing dye is in; strength is brought to ${percent(result.strengthAfter)} only`,
           "take some liquor out before topping up",
         );
-      if (result.strengthBefore > tooStrong)
+      const strongest = Math.max(result.strengthBefore, result.strengthAfter);
+      if (strongest > Math.max(tooStrong, startStrength))
         warnings.add(
           "bath-too-strong",
           number,
-          `${where}: it has grown to ${percent(result.strengthBefore)} strength, since more water than dye leaves it`,
+          `${where}: it has grown to ${percent(strongest)} strength, since more water than dye leaves it`,
           keepsStrength
             ? "top up with water only"
             : `write ${toKeepStrength}: it adds water where no dye is missing`,

@@ -1,13 +1,16 @@
 import { type HeatUp, heatUp } from "../../bath/heat/heating.js";
 import { kwhOf } from "../../bath/heat/power.js";
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
+import { heatState } from "../../bath/heat/working/heat-state.js";
+import { riseTo } from "../../bath/heat/working/rise-and-fall.js";
 import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { fill } from "../../bath/load/fill.js";
 import { bathToWork, type TopUp, type WorkedBath } from "../../bath/load/worked-bath.js";
 import { dyeOf, makeUp } from "../../bath/make-up/make-up.js";
+import { topping } from "../../bath/make-up/top-up.js";
 import { coldPerHot } from "../../bath/water.js";
-import { error, type Fault } from "../../fault.js";
+import { error, type Fault, warning } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
@@ -61,9 +64,31 @@ export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats:
       : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
   const state = bathToWork(first, batch.room.celsius);
   fill(setting, state, 1);
+  const short = state.topUpShort ? [startShort(batch, bath, setting, first)] : [];
   const startTopUp = state.toppedUp ? { dye: state.topUpDye, waterMl: state.topUpWaterMl } : null;
   const { heating, faults } = heatUpBath(batch, bath, state, heats);
-  return { setting, start: first, startTopUp, heating, bath: state, faults };
+  return { setting, start: first, startTopUp, heating, bath: state, faults: [...faults, ...short] };
+}
+
+/** The warning on a kept bath in which there is no room for the dye that it lacks. */
+function startShort(batch: Batch, bath: Bath, { fresh }: BathSetting, { volumeL, dye }: BathState): Fault {
+  const missing = topping({
+    volumeL,
+    strength: dye / volumeL / (fresh.dye / fresh.volumeL),
+    toVolumeL: fresh.volumeL,
+    toStrength: 1,
+    celsius: bath.dye.celsius,
+    roomCelsius: batch.room.celsius,
+    dilution: bath.dye.dilution,
+  });
+  return warning(
+    "top-up-short",
+    ["baths", bath.index, "start"],
+    `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" has no room under its mark for all the dye that it lacks`,
+    missing === undefined
+      ? "make it up fresh: start: fresh"
+      : `take out ${missing.takeOutHotL.toFixed(2)} L before you fill it`,
+  );
 }
 
 /** Heats a bath, lid on, and enters what that took. */
@@ -75,7 +100,7 @@ function heatUpBath(
 ): { heating: PlanHeating; faults: readonly Fault[] } {
   const { room } = batch;
   const { holdingW, evaporationKgPerH, up: usual, working } = heats.at(tank, dye.celsius, room);
-  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH };
+  const unheated = { minutes: null, kWh: null, holdingW, evaporationKgPerH, evaporatedL: 0 };
   const usualStart = state.volumeL === tank.volumeL && state.celsius === room.celsius;
   const startCelsius = state.celsius;
   const path = ["tanks", tank.name, "heater"];
@@ -91,16 +116,19 @@ function heatUpBath(
         error(
           "heater-too-weak",
           path,
-          `the ${shortNumber(tank.heaterW)} W heater of tank "${tank.name}" cannot bring it to ${shortNumber(dye.celsius)} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(0)} °C`,
+          `the ${shortNumber(tank.heaterW)} W heater of tank "${tank.name}" cannot bring it to ${shortNumber(dye.celsius)} °C for dye "${dye.name}": it stops at ${up.celsius.toFixed(1)} °C`,
           heaterHelp(up, dye.celsius),
         ),
       ],
     };
+  const warming = heatState(startCelsius, state.volumeL);
+  riseTo(working, warming, working.celsius);
   const gainedKwh = kwhOf(state.volumeL * working.jPerLK * (working.celsius - startCelsius));
   state.heaterKwh += up.kWh;
   state.bathKwh += gainedKwh;
   state.lostKwh += tank.heaterEfficiency * up.kWh - gainedKwh;
-  return { heating: { ...unheated, minutes: up.minutes, kWh: up.kWh }, faults: [] };
+  const { evaporatedL } = warming;
+  return { heating: { ...unheated, minutes: up.minutes, kWh: up.kWh, evaporatedL }, faults: [] };
 }
 
 function heaterHelp({ neededW, withLid }: HeatUp & { reached: false }, celsius: number): string {

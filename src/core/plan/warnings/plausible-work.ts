@@ -1,6 +1,7 @@
 import { type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Handling } from "../../model/batch.js";
+import { defaults } from "../../model/defaults.js";
 import { convertTo } from "../../quantity/convert.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 
@@ -12,6 +13,10 @@ const hottestDryerCelsius = 130;
 const shortestDryingMinutes = 5;
 const longestHandlingSeconds = 1800;
 const leastYield = 0.5;
+/** Hotter liquor burns the skin within minutes. */
+const hottestEmptyingCelsius = 50;
+/** More liquor stays on no part that drains. */
+const mostDragOutMlPerDm2 = 20;
 
 /** Steps of a load whose time is given. */
 const steps = {
@@ -31,7 +36,7 @@ function celsiusMeant(celsius: number, least: number, most: number): string {
 
 /** Warnings on temperatures, times and shares of the work that are hardly meant. */
 export function implausibleWork(
-  batch: Pick<Batch, "baths" | "dryers" | "handling" | "yield">,
+  batch: Pick<Batch, "baths" | "dryers" | "handling" | "orders" | "yield">,
 ): readonly Fault[] {
   const faults: Fault[] = [];
   for (const dye of new Set(mapped(batch.baths, (bath) => bath.dye)))
@@ -64,6 +69,34 @@ export function implausibleWork(
         ),
       );
   }
+  const { coolToCelsius, dragOutMlPerDm2 } = batch.handling;
+  if (coolToCelsius > hottestEmptyingCelsius)
+    faults.push(
+      warning(
+        "cool-to-hot",
+        ["handling", "coolTo"],
+        `baths are emptied at ${shortNumber(coolToCelsius)} °C, which scalds`,
+        `let them cool under ${hottestEmptyingCelsius} °C; ${shortNumber(defaults.handling.coolToCelsius)} °C is usual`,
+      ),
+    );
+  const carried = [
+    { path: ["handling", "dragOut"], what: "parts carry", mlPerDm2: dragOutMlPerDm2 },
+    ...mapped([...new Set(mapped(batch.orders, ({ part }) => part))], (part) => ({
+      path: ["parts", part.name, "dragOut"],
+      what: `part "${part.name}" carries`,
+      mlPerDm2: part.dragOutMlPerDm2 ?? 0,
+    })),
+  ];
+  for (const { path, what, mlPerDm2 } of carried)
+    if (mlPerDm2 > mostDragOutMlPerDm2)
+      faults.push(
+        warning(
+          "drag-out-large",
+          path,
+          `${what} ${shortNumber(mlPerDm2)} mL of liquor out per dm2, a film of ${shortNumber(mlPerDm2 / 10, 2)} mm`,
+          `write ${shortNumber(mlPerDm2)} mL/m2 if that is meant`,
+        ),
+      );
   for (const [step, key] of Object.entries(steps)) {
     const minutes = batch.handling[key] / 60;
     if (batch.handling[key] > longestHandlingSeconds)

@@ -25,7 +25,7 @@ export function rinseFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
     warning(
       "rinse-short",
       ["handling", "rinses"],
-      `after ${rinses === 1 ? "one rinse" : `${rinses} rinses`} in ${shortNumber(rinseWaterL)} L, ${(100 * worst).toFixed(1)} % of the dye on the parts of ${loose.map(({ bath }) => `"${bath.dye.name}"`).join(", ")} is still loose and may stain`,
+      `after ${rinses === 1 ? "one rinse" : `${rinses} rinses`} in ${shortNumber(rinseWaterL)} L, ${(100 * worst).toFixed(1)} % of the dye on the parts of ${[...new Set(loose.map(({ bath }) => `"${bath.dye.name}"`))].join(", ")} is still loose and may stain`,
       ways.length === 0 ? "rinse in more water" : `for less than 1 %, ${ways.join(" or ")}`,
     ),
   ];

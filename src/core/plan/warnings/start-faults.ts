@@ -23,7 +23,7 @@ export function startFaults(
       (fits ? warning : error)(
         "bath-too-full",
         path,
-        `${where} starts with ${shortNumber(start.volumeL)} L, ${aboveL.toFixed(2)} L above its mark: ${fits ? "its loads are smaller for it" : `not one part goes in under the freeboard at ${room.toFixed(2)} L`}`,
+        `${where} starts with ${shortNumber(start.volumeL)} L, ${aboveL.toFixed(2)} L above its mark: ${fits ? "its loads may be smaller for it" : `not one part goes in under the freeboard at ${room.toFixed(2)} L`}`,
         `take out ${aboveL.toFixed(2)} L first`,
       ),
     );

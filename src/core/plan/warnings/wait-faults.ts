@@ -44,7 +44,18 @@ export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: T
   const { bath, loads, portions } = run;
   const { tank, dye } = bath;
   const waited = exactSumOf(loads, ({ result }) => result.waitSeconds);
-  if (waited < longWaits || tank.heaterW === undefined) return [];
+  if (tank.heaterW === undefined) return [];
+  if (waited < longWaits)
+    return run.heating.holdingW <= tank.heaterW
+      ? []
+      : [
+          warning(
+            "heater-struggles",
+            ["tanks", tank.name, "heater"],
+            `while parts are dipped, tank "${tank.name}" loses more than its ${shortNumber(tank.heaterW)} W heater gives: the bath of "${dye.name}" cools, which its times count in${waited < 0.5 ? "" : `, and loads wait ${duration(waited)} in all`}`,
+            "read the temperature before each dip, and keep to it",
+          ),
+        ];
   const now = waitsOf(batch, bath, model, portions, heats);
   if (now === undefined) return [];
   const strongerW = Math.ceil((1.5 * tank.heaterW) / 100) * 100;
