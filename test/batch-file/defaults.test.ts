@@ -115,6 +115,9 @@ test("an assumed figure in the schema is the one that is applied", async () => {
     "handling.rinse": ["time", spec!.handling.rinse],
     "handling.unload": ["time", spec!.handling.unload],
     "handling.unloadPart": ["time", spec!.handling.unloadPart],
+    "handling.dryerLoading": ["time", spec!.handling.dryerLoading],
+    "handling.setUp": ["time", spec!.handling.setUp],
+    "handling.cleanUp": ["time", spec!.handling.cleanUp],
     "handling.dragOut": ["volumePerArea", spec!.handling.dragOut],
     "handling.liquorRatio": ["volumePerMass", spec!.handling.liquorRatio],
   };
@@ -122,7 +125,11 @@ test("an assumed figure in the schema is the one that is applied", async () => {
   expect(said.map(({ path }) => path.join("."))).toEqual(Object.keys(applied));
   for (const { path, value } of said) {
     const [kind, amount] = applied[path.join(".")]!;
-    const read = parseQuantity(kind, String(value).split(",")[0]!);
+    const read = parseQuantity(
+      kind,
+      String(value).split(",")[0]!,
+      / min,/.test(String(value)) ? { unit: "min" } : {},
+    );
     const { factor, ...figure } = amount;
     expect(read.ok && { ...read.value, assumed: true }).toEqual(figure);
     const range = String(value).split(",")[1]!.trim();

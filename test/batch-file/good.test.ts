@@ -45,7 +45,18 @@ test("readBatch accepts a name alone, and fills in the defaults of handling and 
       dragOutAssumed: true,
       liquorRatioLPerKg: 20,
       freeboard: 0.05,
-      assumed: ["load", "loadPart", "drain", "rinse", "unload", "unloadPart", "liquorRatio"],
+      assumed: [
+        "load",
+        "loadPart",
+        "drain",
+        "rinse",
+        "unload",
+        "unloadPart",
+        "dryerLoading",
+        "setUp",
+        "cleanUp",
+        "liquorRatio",
+      ],
     },
   });
   expect(batch!.handling).not.toHaveProperty("topUpCelsius");
@@ -135,7 +146,15 @@ test("readBatch reads every key that the schema has, and follows names to what t
 
 test("a handling figure is listed as assumed unless the file gives it, even with the value of the default", async () => {
   const { batch } = await readText("batch: x\nhandling: { load: 15 s, drain: 12 s, liquorRatio: 20 L/kg }\n");
-  expect(batch!.handling.assumed).toEqual(["loadPart", "rinse", "unload", "unloadPart"]);
+  expect(batch!.handling.assumed).toEqual([
+    "loadPart",
+    "rinse",
+    "unload",
+    "unloadPart",
+    "dryerLoading",
+    "setUp",
+    "cleanUp",
+  ]);
 });
 
 test("a step of 2 °F under a bath's temperature is 1.11 K, and parts may have no heat capacity", async () => {

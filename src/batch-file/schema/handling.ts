@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { defaults } from "../../core/model/defaults.js";
+import { rangeInWords } from "../../core/quantity/text/range-in-words.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
@@ -17,11 +18,16 @@ const assumedSeconds = (description: string, value: number) =>
     examples: [written("time", value)],
     otherwise: assumedText("time", { value, factor: usual.assumedFactor }),
   }).optional();
-const minutes = (description: string, of: number) => {
-  const fallback = written("time", of, { from: "min" });
+/** Minutes that are listed as assumed where the file leaves them out. */
+const assumedMinutes = (description: string, value: number) => {
+  const fallback = written("time", value, { from: "min" });
   return quantity(
     "time",
-    { description, examples: [fallback], default: fallback },
+    {
+      description,
+      examples: [fallback],
+      otherwise: `${fallback}, ${rangeInWords(usual.assumedFactor)}, assumed`,
+    },
     { unit: "min", suggest: ["min", "s"] },
   ).optional();
 };
@@ -88,9 +94,9 @@ export const handling = () =>
         },
         { least: 0, most: 100, limits: "between 0 °C and 100 °C" },
       ).optional(),
-      dryerLoading: minutes("fill and empty the dryer, per run", usual.dryerLoadingMinutes),
-      setUp: minutes("make up and get ready, per bath", usual.setUpMinutes),
-      cleanUp: minutes("pour away or back and clean, per bath", usual.cleanUpMinutes),
+      dryerLoading: assumedMinutes("fill and empty the dryer, per run", usual.dryerLoadingMinutes),
+      setUp: assumedMinutes("make up and get ready, per bath", usual.setUpMinutes),
+      cleanUp: assumedMinutes("pour away or back and clean, per bath", usual.cleanUpMinutes),
       timing: seconds("how exactly a dip can be timed, 95 %", usual.timingSeconds),
       shortest: seconds("shortest dip that can be done", usual.shortestSeconds),
       longest: seconds("longest dip that is worth it", usual.longestSeconds, "min"),

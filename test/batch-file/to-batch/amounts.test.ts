@@ -20,7 +20,7 @@ test("amountsOf finds every quantity that carries ±, and every one with an assu
       "yield",
     ]),
   );
-  expect(paths).toHaveLength(35);
+  expect(paths).toHaveLength(37);
   expect(spread.filter(({ amount }) => amount.assumed).map(({ path }) => path.join("."))).toEqual([
     "dyes.lagoon.activationEnergy",
     "dyes.rust.activationEnergy",
@@ -29,6 +29,8 @@ test("amountsOf finds every quantity that carries ±, and every one with an assu
     "handling.rinse",
     "handling.unload",
     "handling.unloadPart",
+    "handling.dryerLoading",
+    "handling.setUp",
     "handling.liquorRatio",
   ]);
 });

@@ -24,6 +24,9 @@ test("every assumed figure is drawn over its range by ratio, and the drain is no
     { key: "handling.rinse", value: 30, factor: 2, assumed: true },
     { key: "handling.unload", value: 10, factor: 2, assumed: true },
     { key: "handling.unloadPart", value: 1, factor: 2, assumed: true },
+    { key: "handling.dryerLoading", value: 3, factor: 2, assumed: true },
+    { key: "handling.setUp", value: 15, factor: 2, assumed: true },
+    { key: "handling.cleanUp", value: 15, factor: 2, assumed: true },
     { key: "handling.dragOut", value: 0.8, factor: 3, assumed: true },
     { key: "handling.liquorRatio", value: 20, factor: 2, assumed: true },
   ]);

@@ -25,11 +25,11 @@ test("loose dye is said from 1 % of the dye on the parts", () => {
   expect(page({ rinse: { ...rinse, looseShare: 0.0099 } })).not.toContain("stays loose");
 });
 
-test("waits have a column where a load waits half a second, misses where one is 0.05 off", () => {
+test("waits have a column where a load waits half a second, misses where one is 0.5 off", () => {
   expect(page({}, { waitSeconds: 0.5 })).toMatch(/DIP at °C wait rack/);
   expect(page({}, { waitSeconds: 0.4 })).toMatch(/DIP at °C rack/);
-  expect(page({}, { deltaE00: 0.05 })).toContain("dE00");
-  expect(page({}, { deltaE00: 0.04 })).not.toContain("dE00");
+  expect(page({}, { deltaE00: 0.5 })).toContain("dE00");
+  expect(page({}, { deltaE00: 0.49 })).not.toContain("dE00");
 });
 
 test("what is on the liquor is on while it heats, and comes off before it cools", () => {

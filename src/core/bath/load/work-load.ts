@@ -86,10 +86,15 @@ export function workOn(
   // Counted afresh: what is told apart from a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
-  const waitSeconds = makeReady(setting, bath, parts);
+  const startL = bath.volumeL;
+  hold(heat, heat.covered, bath, rackSeconds(setting, parts));
+  const rackedL = bath.volumeL;
+  const waitSeconds = riseTo(heat, bath, heat.celsius - handling.belowKelvin);
   if (waitSeconds === undefined) return "heater-too-weak";
-  const volumeBeforeL = bath.volumeL;
-  const strengthBefore = strengthOf(bath, fresh);
+  // What evaporates in a wait makes the bath stronger before the dip. That of racking is counted with the rest of the
+  // cycle, after it: so a bath that need not wait is as strong as it was left.
+  const volumeBeforeL = startL - (rackedL - bath.volumeL);
+  const strengthBefore = strengthOf({ volumeL: volumeBeforeL, dye: bath.dye }, fresh);
   const strengthDuring = strengthBefore * ((bath.dye + dippedDye) / (2 * bath.dye));
   const setSeconds = timer(load.freshSeconds, strengthDuring);
   if (!(setSeconds < Number.POSITIVE_INFINITY)) return "too-little-dye";

@@ -41,10 +41,13 @@ function plainLife(
         if (most < 1) return end("too-little-liquor", repeat);
         const parts = nextLoad(left, most);
         left -= parts;
-        const [strength, volumeL] = [bath.dye / bath.volumeL / (fresh.dye / fresh.volumeL), bath.volumeL];
         const hindered = workOn(bath, one, { ...load, parts }, handling.longestSeconds);
         if (hindered !== undefined) return end(hindered, repeat);
-        seen.push({ strength, volumeL, dipSeconds: bath.dipSeconds });
+        seen.push({
+          strength: bath.strengthBefore,
+          volumeL: bath.volumeBeforeL,
+          dipSeconds: bath.dipSeconds,
+        });
         sums.loads += 1;
         sums.parts += parts;
         sums.areaDm2 += parts * load.part.areaDm2;
@@ -163,7 +166,11 @@ test("a life ends where the liquor falls under the least that the heater needs",
 test("a bath that is never topped up and hardly evaporates weakens as the closed form of small loads", () => {
   const small: LoadWork = { ...partsOf(2, 1), ...toDepth(0.5) };
   const dye = { ...setting.dye, uptakePerDm2: 0.06 };
-  const life = bathLife({ ...setting, dye, rule: "none", heat: steadyHeat(0) }, [small], {});
+  const life = bathLife(
+    { ...setting, dye, rule: "none", heat: steadyHeat(0), cooled: undefined },
+    [small],
+    {},
+  );
   expect(life.loads).toBeGreaterThan(1000);
   for (const { load: count, strength } of life.trace)
     expect(strength).toBeCloseTo(
