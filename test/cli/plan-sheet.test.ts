@@ -37,7 +37,7 @@ test("the page of a bath holds what hands do, in their order, and nothing else",
         /Each load: rack/,
         / DIP /,
         /Switch all off/,
-        /Write on it: |disposed of/,
+        /Label: |disposed of/,
       ];
       const at = steps.map((step) => flat(page).search(step));
       expect(at).not.toContain(-1);

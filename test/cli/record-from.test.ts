@@ -92,9 +92,9 @@ test("record --from --event records the make-up, or the top-up after a load", as
   });
   expect(await row("--event", "top-up", "--bath", "six")).toMatchObject({
     event: "top-up",
-    concentrateMl: "6.1",
-    waterMl: "141",
-    note: "autumn-restock after load 5",
+    concentrateMl: "5.1",
+    waterMl: "118",
+    note: "autumn-restock after load 4",
   });
 });
 
@@ -119,7 +119,7 @@ test("a log with fewer columns gets the planned cells that it has room for, if t
   const few = "bath;event;time;part;parts;seconds;concentrateMl;waterMl;dye\r\n";
   const { status, files } = await record(few, ...from, "--bath", "six", "--load", "2");
   expect(status).toBe(0);
-  expect(files.get("baths.csv")).toBe(`${few}six;load;2026-10-05T09:30:05;clip;41;30;;;brick\r\n`);
+  expect(files.get("baths.csv")).toBe(`${few}six;load;2026-10-05T09:30:05;clip;41;32;;;brick\r\n`);
   const noParts = await record(few.replace("parts;", ""), ...from, "--bath", "six", "--load", "2");
   expect([noParts.status, noParts.files.size]).toEqual([2, 0]);
   expect(codes(noParts.err)).toEqual(["log-column-missing"]);

@@ -16,7 +16,7 @@ test("--out never writes over a file that the result is made from: named, the sa
 
 test("--out without --format writes the format of its ending, where the command has it", async () => {
   const text = async (out: string) => (await run("plan", "minimal.yaml", "--out", out)).files.get(out);
-  expect(await text("a.csv")).toMatch(/^batch,date,tank/);
+  expect(await text("a.csv")).toMatch(/^batch,date,bath,tank/);
   expect(await text("a.json")).toMatch(/^\{\s+"schema": "dipwright\/plan@1"/);
   expect(await text("a.md")).toMatch(/^# Run sheet/);
   expect(await text("a.TXT")).toMatch(/^Run sheet/);
