@@ -10,7 +10,7 @@ const root = resolve(process.argv[2] ?? "src");
 const allowed = {
   core: ["core"],
   diagnostics: ["diagnostics", "core"],
-  "batch-file": ["batch-file", "diagnostics", "core"],
+  "batch-file": ["batch-file", "log", "diagnostics", "core"],
   log: ["log", "diagnostics", "core"],
   report: ["report", "diagnostics", "core"],
   cli: ["cli", "report", "log", "batch-file", "diagnostics", "core"],

@@ -170,7 +170,8 @@ export type { LifeTotals } from "./core/bath/life/life-totals.js";
 export type { LifePoint, LoadRecord } from "./core/bath/life/trace.js";
 export type { BathSetting } from "./core/bath/load/bath-setting.js";
 export type { BathState } from "./core/bath/load/bath-state.js";
-export type { Hindrance, LoadWork } from "./core/bath/load/work-load.js";
+export type { LoadWork } from "./core/bath/load/load-work.js";
+export type { Hindrance } from "./core/bath/load/work-load.js";
 export { type MakeUp, makeUp } from "./core/bath/make-up/make-up.js";
 export { alligation, dilutedConcentration, dilutedVolume, weakerToAdd } from "./core/bath/make-up/mixing.js";
 export {

@@ -8,6 +8,8 @@ export interface BatchText {
   readonly text: string;
   /** Arguments of `--set`, in order. */
   readonly overrides?: readonly string[];
+  /** The bath log for baths with `start: log`, in place of the one that the file names; relative to the working directory. */
+  readonly log?: string;
   readonly needs?: readonly Need[];
   /** Decides from the unchecked data whether to read the batch; default: always. */
   readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;

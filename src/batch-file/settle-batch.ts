@@ -1,4 +1,4 @@
-import type { FittedDyes } from "../core/uptake/shade/fitted-dyes.js";
+import type { SharedWork } from "../core/plan/run/shared-work.js";
 import { type Diagnostic, hasErrors, type Span } from "../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../diagnostics/to-diagnostic.js";
 import type { BatchRead } from "./batch-read.js";
@@ -8,13 +8,12 @@ import { inOrder } from "./issues/in-order.js";
 import type { PartFault } from "./issues/part-fault.js";
 import { type Readers, withResources } from "./resources/resources.js";
 import type { RawSpec } from "./schema/batch.js";
-import { besides } from "./source/include.js";
+import { besides, type ReadFile } from "./source/include.js";
 import type { Merged } from "./source/merge.js";
 import { locateIn } from "./source/origin.js";
 import type { Override } from "./source/override.js";
 import type { Part, Path } from "./source/source.js";
 import { complete, type Spec } from "./to-batch/complete.js";
-import { withEvidence } from "./to-batch/evidence.js";
 import { type Models, modelsOf } from "./to-batch/models.js";
 import { toBatch } from "./to-batch/to-batch.js";
 
@@ -37,12 +36,19 @@ export interface ReadFiles {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+const hasEvidence = ({ dyes, handling }: Spec): boolean =>
+  handling.dragOutEvidence.length > 0 ||
+  Object.values(dyes).some(({ uptakeEvidence }) => uptakeEvidence.length > 0);
+
 /** What `settleBatch` needs beside the file. */
 export interface Settling {
   readonly needs: readonly Need[];
   readonly readers: Readers;
   readonly wanted: BatchText["wanted"];
-  readonly dyes: FittedDyes;
+  readonly work: SharedWork;
+  readonly readFile: ReadFile;
+  /** Wins over the log that the file names. */
+  readonly log: string | undefined;
   /** A batch made before. */
   readonly like: MadeBatch | undefined;
 }
@@ -51,7 +57,7 @@ export interface Settling {
 export async function settleBatch(
   { name, merged, whole, diagnostics }: ReadFiles,
   changes: readonly Override[],
-  { needs, readers, wanted, dyes, like }: Settling,
+  { needs, readers, readFile, wanted, work, log, like }: Settling,
 ): Promise<{ readonly read: BatchRead; readonly made?: MadeBatch }> {
   const all = [...diagnostics];
   let joined = merged;
@@ -76,16 +82,32 @@ export async function settleBatch(
   if (raw === undefined || hasErrors(all)) return bad();
 
   const completed = complete(raw, like);
-  const filled = await withResources(completed, readers, (path, named) => {
+  const besideFile = (path: Path, named: string): string => {
     const { file } = locate(path);
     return besides(file.startsWith("--") ? name : file, named);
-  });
+  };
+  const filled = await withResources(completed, readers, besideFile);
   for (const fault of filled.faults) tell({ fault, part: "value" });
   if (hasErrors(all)) return bad();
 
-  const { spec, faults: doubts } = withEvidence(filled.spec, dyes);
-  for (const fault of doubts) tell({ fault, part: "value" });
-  if (hasErrors(all)) return bad();
+  let { spec } = filled;
+  if (hasEvidence(spec)) {
+    // Loaded only where there is evidence.
+    const { withEvidence } = await import("./to-batch/evidence.js");
+    const found = withEvidence(spec, work.dyes);
+    for (const fault of found.faults) tell({ fault, part: "value" });
+    if (hasErrors(all)) return bad();
+    spec = found.spec;
+  }
+  if (spec.baths.some(({ start }) => start.kind === "log")) {
+    // Loaded only where a bath starts from its log.
+    const { loggedStarts } = await import("./resources/logged-starts.js");
+    const file = log ?? (spec.log === undefined ? undefined : besideFile(["log"], spec.log));
+    const logged = await loggedStarts(spec, { file, readFile }, work, locate);
+    all.push(...logged.diagnostics);
+    if (hasErrors(all)) return bad();
+    spec = logged.spec;
+  }
 
   const models = modelsOf(spec, like);
   return {

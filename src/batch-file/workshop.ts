@@ -71,7 +71,7 @@ export class Workshop {
    * Opens a batch file, to settle it once or, under changes, many times.
    * @internal
    */
-  async open({ name, text, overrides = [], needs = [], wanted }: BatchText): Promise<OpenBatch> {
+  async open({ name, text, overrides = [], needs = [], wanted, log }: BatchText): Promise<OpenBatch> {
     const { readers, work } = this;
     const {
       merged,
@@ -104,7 +104,9 @@ export class Workshop {
           needs,
           readers,
           wanted,
-          dyes: work.dyes,
+          work,
+          readFile: readers.readFile,
+          log,
           like,
         });
         if (like === undefined && made !== undefined) {

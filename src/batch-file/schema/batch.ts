@@ -58,6 +58,10 @@ const build = () => {
         examples: [["workshop.yaml", "dyes.yaml"]],
       })
       .optional(),
+    log: text({
+      description: "the bath log, for baths with start: log; relative to this file",
+      examples: ["baths.csv"],
+    }).optional(),
     rates: rates().meta({ description: "what the workshop pays" }).optional(),
     room: room().meta({ description: "the room's air" }).optional(),
     tanks: names(tank(), "tanks by name"),

@@ -91,7 +91,13 @@ export const bath = () =>
     tank: text({ description: "tank that holds it", examples: ["six"] }),
     dye: text({ description: "dye in it", examples: ["coral"] }),
     start: z
-      .union([z.enum(["fresh"]).meta({ description: "made up for this batch", default: "fresh" }), kept()])
+      .union([
+        z.enum(["fresh", "log"]).meta({
+          description: "fresh: made up for this batch; log: as the bath log leaves it",
+          default: "fresh",
+        }),
+        kept(),
+      ])
       .meta({ description: "what is in the tank before the first load" })
       .optional(),
     trial: z

@@ -162,6 +162,14 @@ export const dye = () =>
         },
         { from: 0.5, to: 4 },
       ).optional(),
+      timeFactor: number(
+        {
+          description: "factor on all times of this dye, as the bath log taught it: review says which",
+          examples: [1.08],
+          default: defaults.dye.timeFactor,
+        },
+        { from: 0.1, to: 10 },
+      ).optional(),
       saturation: number(
         {
           description: "strength at which the uptake levels off, see the uptake laws",

@@ -1,5 +1,5 @@
 import { mapped } from "../../core/mapped.js";
-import type { Colour } from "../../core/model/batch.js";
+import type { BathStart, Colour } from "../../core/model/batch.js";
 import { defaults, standardReading } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
 import type { RawSpec } from "../schema/batch.js";
@@ -92,6 +92,8 @@ const completePart = (part: RawPart): CompletePart => ({
 /** What is in a tank before the first load. */
 export type SpecStart =
   | { readonly kind: "fresh" }
+  /** Until the log is read. */
+  | { readonly kind: "log" }
   | {
       readonly kind: "kept";
       /** Measured hot; absent where `coldVolume` is given. */
@@ -100,6 +102,7 @@ export type SpecStart =
       readonly strength: Amount;
       readonly age: Amount;
       readonly area: Amount;
+      readonly log?: Extract<BathStart, { kind: "kept" }>["log"];
     };
 
 const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
@@ -112,7 +115,7 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
         age: orElse(start.age, defaults.keptBath.ageDays),
         area: orElse(start.area, defaults.keptBath.areaDm2),
       }
-    : { kind: "fresh" };
+    : { kind: start ?? "fresh" };
 
 interface Completed {
   readonly tanks: Entries<ReturnType<typeof completeTank>>;

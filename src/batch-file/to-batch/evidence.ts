@@ -1,14 +1,9 @@
 import { append } from "../../core/append.js";
 import type { Evidence } from "../../core/bath/evidence/forms.js";
 import { areaOfMass } from "../../core/bath/evidence/forms.js";
+import { mostAssumedShare } from "../../core/bath/evidence/most-assumed-share.js";
 import { logDeviation } from "../../core/bath/evidence/observation.js";
-import {
-  type Assumed,
-  type Estimate,
-  mostAssumedShare,
-  reconcile,
-  usualAssumed,
-} from "../../core/bath/evidence/reconcile.js";
+import { type Assumed, type Estimate, reconcile, usualAssumed } from "../../core/bath/evidence/reconcile.js";
 import { strengthOfSlowerDip } from "../../core/bath/evidence/strength-of-slower-dip.js";
 import { coldPerHot } from "../../core/bath/water.js";
 import { error, type Fault, isError } from "../../core/fault.js";
@@ -112,7 +107,6 @@ function uptakeItem(item: Item, dye: Dye, batch: Batch, dyes: FittedDyes, path: 
 export function withEvidence(spec: Spec, fitted: FittedDyes): { spec: Spec; faults: readonly Fault[] } {
   const told = Object.entries(spec.dyes).filter(([, dye]) => dye.uptakeEvidence.length > 0);
   const weighings = spec.handling.dragOutEvidence;
-  if (told.length === 0 && weighings.length === 0) return { spec, faults: [] };
   const faults: Fault[] = [];
   const batch = toBatch(spec);
   const part = (name: string) => batch.parts.find((one) => one.name === name)!;

@@ -19,7 +19,9 @@ function start(
       strength: of.strength.value,
       ageDays: of.age.value,
       areaDm2: of.area.value,
+      ...(of.log && { log: of.log }),
     };
+  // A bath whose log is not read yet is as good as any until then.
   return { kind: "fresh" };
 }
 

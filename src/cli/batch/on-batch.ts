@@ -31,7 +31,9 @@ export async function onBatch(
   work: (batch: Batch, spec: Spec, shared: SharedWork) => Outcome<Worked> | Promise<Outcome<Worked>>,
 ): Promise<Result> {
   const workshop = workshopOf(io);
-  const read = await readBatchFile(request.args[0] ?? "-", request, io, { needs, workshop });
+  const log = request.options.log as string | undefined;
+  const asked = { needs, workshop, ...(log === undefined ? {} : { log }) };
+  const read = await readBatchFile(request.args[0] ?? "-", request, io, asked);
   if (read.batch === undefined || read.spec === undefined) return { diagnostics: read.diagnostics };
   const worked = await work(read.batch, read.spec, workshop.work);
   const held = worked.ok && worked.value.holdsFaults === true ? ({ inReport: true } as const) : {};

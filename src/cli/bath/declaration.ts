@@ -1,4 +1,5 @@
 import { formatsOf } from "../../report/format/formats.js";
+import { logOption } from "../batch/log-option.js";
 import type { CommandDeclaration } from "../command.js";
 
 /** `bath` as help and completion know it. */
@@ -9,7 +10,7 @@ export const bath: CommandDeclaration = {
   summary: "how each bath wears: its life, top-ups, where dye and heat go",
   details:
     "A life repeats this batch's work on a fresh bath under each top-up rule. CSV and TSV have one row a bath and rule; JSON has everything, unrounded.",
-  options: [],
+  options: [logOption],
   examples: [
     "dipwright bath batch.yaml",
     "dipwright bath batch.yaml --set tanks.six.cover=balls",

@@ -1,4 +1,5 @@
 import { formatsOf } from "../../report/format/formats.js";
+import { logOption } from "../batch/log-option.js";
 import { spreadOptions } from "../batch/spread-options.js";
 import type { CommandDeclaration } from "../command.js";
 
@@ -9,7 +10,7 @@ export const plan: CommandDeclaration = {
   arguments: "<SPEC>",
   summary: "the whole run sheet: mix, dip, top up, the clock, costs",
   details: "CSV and TSV have one row a load; JSON has everything, unrounded.",
-  options: spreadOptions,
+  options: [logOption, ...spreadOptions],
   examples: [
     "dipwright plan batch.yaml",
     "dipwright plan batch.yaml --set handling.rinses=2 --format json",

@@ -43,7 +43,7 @@ async function planned(path: string, spec: string, request: Request, io: Io): Pr
   if (number !== undefined && !/^[1-9]\d{0,4}$/.test(number))
     return refused(usage("--load", `"${number}" is not a load`, "write its number on the run sheet, from 1"));
   const { plannedDay, pickRow } = await import("./from-spec.js");
-  const { rows, diagnostics } = await plannedDay(spec, request, io);
+  const { rows, diagnostics } = await plannedDay(spec, path, request, io);
   if (rows === undefined) return { diagnostics };
   const event = typed("event") ?? (number === undefined ? undefined : "load");
   if (event === undefined) {

@@ -13,10 +13,10 @@ export interface PlannedDay {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Plans a batch file for its rows; warnings of the plan are for `plan` to say. */
-export async function plannedDay(spec: string, request: Request, io: Io): Promise<PlannedDay> {
+/** Plans a batch file for its rows, its baths as that log leaves them where they start from it; warnings of the plan are for `plan` to say. */
+export async function plannedDay(spec: string, log: string, request: Request, io: Io): Promise<PlannedDay> {
   const workshop = workshopOf(io);
-  const read = await readBatchFile(spec, request, io, { needs: ["baths", "orders"], workshop });
+  const read = await readBatchFile(spec, request, io, { needs: ["baths", "orders"], log, workshop });
   if (read.batch === undefined) return { diagnostics: read.diagnostics.filter(isError) };
   const plan = planBatch(read.batch, workshop.work);
   const diagnostics = [...read.diagnostics, ...plan.faults.map((fault) => placed(fault, read))].filter(

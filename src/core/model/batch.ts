@@ -112,6 +112,8 @@ export interface Dye {
   readonly activationEnergyAssumed: boolean;
   /** p of t(s) = t(1) s^-p, where it is given. */
   readonly strengthExponent?: number;
+  /** Factor on all times, as the bath log taught it; absent: 1. */
+  readonly timeFactor?: number;
   /** κ: mL concentrate or g powder taken up per dm² at depth 1. */
   readonly uptakePerDm2: number;
   /** Nobody gave it, or evidence leaves more than a tenth of the assumed figure's variance. */
@@ -162,6 +164,8 @@ export type BathStart =
       readonly ageDays: number;
       /** Dyed so far. */
       readonly areaDm2: number;
+      /** The last row of the bath log that it follows from; absent where the batch file says it all. */
+      readonly log?: { readonly file: string; readonly row: number; readonly time: string };
     };
 
 export interface Bath {

@@ -27,6 +27,7 @@ export const defaults = {
   dryer: { duty: 1 },
   dye: {
     law: "auto" as const,
+    timeFactor: 1,
     /** The range is as wide as the published one, by ratio. */
     activationEnergyJPerMol: { value: 75_000, factor: Math.sqrt(117 / 45) } as AssumedFigure,
     uptakeMlPerDm2: { value: 0.03, factor: 4 } as AssumedFigure,

@@ -4,7 +4,7 @@ import { csvNumbers, type DecimalMark, decimalShown } from "../../core/csv/csv-n
 import { type CsvText, readCsv } from "../../core/csv/read-csv.js";
 import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
-import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { checkRow } from "../row/check-row.js";
 import { type ColumnName, columnNames, columnOf } from "../row/columns.js";
 import { inspectLoads } from "../row/inspect-loads.js";
@@ -28,6 +28,8 @@ export interface LogRead {
   /** With errors among the diagnostics: without the rows that are wrong. */
   readonly log?: BathLog;
   readonly diagnostics: readonly Diagnostic[];
+  /** The place in the file of a fault whose path is `inRow`'s. */
+  readonly locate: Locate;
 }
 
 /** How to mend a fault of a row in its file. */
@@ -115,9 +117,12 @@ function logOf(text: string, { header: first, rows }: CsvText): Found {
 /** Reads the text of a log: every row checked, every fault placed in the file and said with what to write instead. */
 export function readLog(name: string, text: string): LogRead {
   const csv = readCsv(text);
-  if (!csv.ok) return { diagnostics: csv.faults.map((fault) => toDiagnostic(fault, () => undefined)) };
+  if (!csv.ok) {
+    const locate = () => undefined;
+    return { diagnostics: csv.faults.map((fault) => toDiagnostic(fault, locate)), locate };
+  }
   const { log, faults, header } = logOf(text, csv.value);
-  const locate = ([, row, column]: Fault["path"]) => {
+  const locate: Locate = ([, row, column]) => {
     if (typeof row !== "number") return undefined;
     return {
       file: name,
@@ -127,5 +132,6 @@ export function readLog(name: string, text: string): LogRead {
   return {
     ...(log === undefined ? {} : { log }),
     diagnostics: faults.map((fault) => toDiagnostic(fault, locate)),
+    locate,
   };
 }

@@ -23,9 +23,13 @@ function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
   if (start.kind === "fresh")
     return `Pour ${pour(makeUp.waterMl)} of water into the tank. Shake the dye and stir in ${dyeText(makeUp)} (${dilution}).`;
   const age = start.ageDays > 0 ? `, ${trimmed(start.ageDays, 1)} d old` : "";
+  const from =
+    start.log === undefined
+      ? ""
+      : ` (by ${start.log.file} up to row ${start.log.row} of ${start.log.time.replace("T", " ")})`;
   const more =
     startTopUp === null ? "" : ` Before you heat it, add ${poured(startTopUp, startTopUp.celsius)}.`;
-  return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)}${age}.${more}`;
+  return `Shake the jug and pour the kept bath in: ${litres(makeUp.volumeColdL)} cold, ${percent(start.strength)}${age}${from}.${more}`;
 }
 
 /** What is on the liquor while it heats, waits and is racked for. */

@@ -1,9 +1,11 @@
 import { duration } from "../../core/quantity/text/duration.js";
+import { timeFactorText } from "../../core/uptake/law/time-factor-text.js";
 import type { TimeCard } from "../../core/uptake/shade/time-grid.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { decimals, significant } from "../words/digits.js";
+import { sentence } from "../words/sentence.js";
 import { watch } from "../words/times.js";
 
 /** Minutes and seconds, marked where the time is too short to keep by hand, or over the longest dip. */
@@ -89,6 +91,7 @@ export function cardReport(card: TimeCard): Report {
         },
       },
       paragraph("Minutes:seconds."),
+      ...(card.timeFactor === 1 ? [] : [paragraph(sentence(timeFactorText(card.dye, card.timeFactor)))]),
       ...legend(card),
       paragraph(
         "Hot liquor scalds: gloves, goggles, tongs. Local rules and the supplier's data sheet come first.",

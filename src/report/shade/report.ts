@@ -1,9 +1,11 @@
 import { duration } from "../../core/quantity/text/duration.js";
+import { timeFactorText } from "../../core/uptake/law/time-factor-text.js";
 import type { ShadeDescription, ShadePoint } from "../../core/uptake/shade/describe-shade.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
 import { degrees, percent } from "../words/amounts.js";
 import { decimals } from "../words/digits.js";
+import { sentence } from "../words/sentence.js";
 import { lawText, responseText } from "./law.js";
 import { shadePicture } from "./picture.js";
 import { sensitivityBlocks } from "./sensitivity.js";
@@ -145,6 +147,7 @@ function curveBlocks(shade: ShadeDescription): Block[] {
     { kind: "table", table: curveTable(shade.curve) },
     paragraph(lawText(shade)),
     paragraph(responseText(shade)),
+    ...(shade.timeFactor === 1 ? [] : [paragraph(sentence(timeFactorText(shade.dye, shade.timeFactor)))]),
     paragraph(`dipwright swatches --dye ${shade.dye} says which swatch would help most.`),
   ];
 }

@@ -113,7 +113,7 @@ test.each([
   ["handling.topUpTemperature", "50"],
   ["shades.pale.hex", "#abc"],
   ["shades.pale.tolerance", 51],
-  ["baths.0.start", "log"],
+  ["baths.0.start", "old"],
   ["baths.0.topUp", "often"],
   ["currency", "EURO"],
   ["date", "16.04.2027"],

@@ -4,7 +4,8 @@ import { cooledShare } from "../../../src/core/bath/heat/working/cooled-share.js
 import { dyePace } from "../../../src/core/bath/heat/working/dye-pace.js";
 import { type BathSetting, strengthOf } from "../../../src/core/bath/load/bath-setting.js";
 import type { BathState } from "../../../src/core/bath/load/bath-state.js";
-import { type LoadWork, workOn } from "../../../src/core/bath/load/work-load.js";
+import type { LoadWork } from "../../../src/core/bath/load/load-work.js";
+import { workOn } from "../../../src/core/bath/load/work-load.js";
 import { bathToWork } from "../../../src/core/bath/load/worked-bath.js";
 import { dipTimer } from "../../../src/core/uptake/law/dip-time.js";
 import { lawNames } from "../../../src/core/uptake/law/laws.js";

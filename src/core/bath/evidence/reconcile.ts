@@ -46,9 +46,6 @@ export interface Assumed {
   readonly said?: string;
 }
 
-/** Evidence that leaves more than this share of an assumed figure's variance does not replace it. */
-export const mostAssumedShare = 0.1;
-
 /** Evidence further than this from what all the others say disagrees with them [standard deviations]. */
 const mostDeviations = 2;
 

@@ -4,7 +4,8 @@ import { atStrength, volumeShare } from "../../quantity/dye/dilution.js";
 import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { pourTopUp } from "../heat/working/heat-state.js";
 import { type BathSetting, strengthOf } from "../load/bath-setting.js";
-import { type LoadWork, workOn } from "../load/work-load.js";
+import type { LoadWork } from "../load/load-work.js";
+import { workOn } from "../load/work-load.js";
 import { bathToWork, type WorkedBath } from "../load/worked-bath.js";
 
 /** What one load lost, poured back after it. Amounts of water and dye are cold, dye in mL of concentrate or g of powder. */

@@ -1,7 +1,8 @@
 import { dip } from "../heat/working/dip.js";
 import { copyOfHeat, type HeatState, immerseParts } from "../heat/working/heat-state.js";
 import type { BathSetting } from "./bath-setting.js";
-import { type LoadWork, loadJPerK, makeReady } from "./work-load.js";
+import { type LoadWork, loadJPerK } from "./load-work.js";
+import { makeReady } from "./work-load.js";
 
 /**
  * What a clock shows [s] when a dip in this bath has done what so many seconds do at the bath's own temperature: the bath

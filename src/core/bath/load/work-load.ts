@@ -1,4 +1,3 @@
-import type { Part } from "../../model/batch.js";
 import { bathLossW } from "../heat/working/bath-heat.js";
 import { dip } from "../heat/working/dip.js";
 import { type HeatState, immerseParts, isDry, liftParts } from "../heat/working/heat-state.js";
@@ -7,20 +6,11 @@ import { riseTo } from "../heat/working/rise-and-fall.js";
 import { type BathSetting, strengthOf } from "./bath-setting.js";
 import type { BathState } from "./bath-state.js";
 import { fill } from "./fill.js";
+import { finishLoad } from "./finish-load.js";
+import { rackSeconds } from "./handling-seconds.js";
 import { loadSize } from "./load-size.js";
+import { type LoadWork, loadJPerK } from "./load-work.js";
 import type { WorkedBath } from "./worked-bath.js";
-
-/** What a load asks of the bath: so many parts of one kind, to one depth. */
-export interface LoadWork {
-  readonly part: Pick<
-    Part,
-    "massG" | "areaDm2" | "volumeCm3" | "perLoad" | "boxMm" | "dragOutMlPerDm2" | "heatCapacityKjPerKgK"
-  >;
-  readonly parts: number;
-  readonly depth: number;
-  /** The time that gives the depth in a fresh bath at the temperature that the dye was measured at. */
-  readonly freshSeconds: number;
-}
 
 /**
  * Why a load is not worked: the bath holds less dye than its parts take up, the dip would take longer than the longest,
@@ -34,18 +24,6 @@ export const mostParts = (
   { volumeL }: BathState,
   part: LoadWork["part"],
 ): number => loadSize(part, tank, handling, volumeL).parts;
-
-/** Racking, lid on [s]. */
-export const rackSeconds = ({ handling }: BathSetting, parts: number): number =>
-  handling.loadSeconds + parts * handling.loadPartSeconds;
-
-/** Draining, rinsing and unloading, lid off [s]. */
-const openSeconds = ({ handling }: BathSetting, parts: number): number =>
-  handling.drainSeconds + handling.rinseSeconds + handling.unloadSeconds + parts * handling.unloadPartSeconds;
-
-/** Heat capacity of a load [J/K]. */
-export const loadJPerK = ({ part, parts }: LoadWork): number =>
-  parts * part.massG * part.heatCapacityKjPerKgK;
 
 /**
  * Racks a load and waits, lid on, until the bath is warm enough for it; gives the seconds of the wait, or undefined where
@@ -76,7 +54,7 @@ export function workOn(
   load: LoadWork,
   longestSeconds = Number.POSITIVE_INFINITY,
 ): Hindrance | undefined {
-  const { dye, handling, timer, fresh, heat } = setting;
+  const { dye, timer, fresh, heat } = setting;
   const { part, parts } = load;
   if (isDry(bath) || mostParts(setting, bath, part) < 1) return "too-little-liquor";
   const areaDm2 = parts * part.areaDm2;
@@ -101,27 +79,20 @@ export function workOn(
   const celsiusBefore = bath.celsius;
   immerseParts(heat, bath, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
   const dipSeconds = dip(heat, bath, setSeconds, setting.pace);
-  const celsiusAfter = bath.celsius;
-  liftParts(bath);
-  if (dipSeconds > longestSeconds) return "longest-dip";
-  const carriedL = ((part.dragOutMlPerDm2 ?? handling.dragOutMlPerDm2) * areaDm2) / 1000;
-  const draggedOutL = Math.min(bath.volumeL, carriedL);
-  const draggedOut = dippedDye * (draggedOutL / volumeBeforeL);
-  bath.volumeL -= draggedOutL;
-  hold(heat, heat.open, bath, openSeconds(setting, parts));
-  bath.dye = dippedDye - draggedOut;
-  bath.dipSeconds = dipSeconds;
-  bath.setSeconds = setSeconds;
-  bath.waitSeconds = waitSeconds;
-  bath.cycleSeconds = rackSeconds(setting, parts) + dipSeconds + openSeconds(setting, parts);
-  bath.celsiusBefore = celsiusBefore;
-  bath.celsiusAfter = celsiusAfter;
-  bath.takenUp = takenUp;
-  bath.draggedOut = draggedOut;
-  bath.draggedOutL = draggedOutL;
-  bath.strengthBefore = strengthBefore;
-  bath.strengthDuring = strengthDuring;
-  bath.volumeBeforeL = volumeBeforeL;
+  if (dipSeconds > longestSeconds) {
+    liftParts(bath);
+    return "longest-dip";
+  }
+  finishLoad(bath, setting, load, {
+    takenUp,
+    dipSeconds,
+    setSeconds,
+    waitSeconds,
+    celsiusBefore,
+    strengthBefore,
+    strengthDuring,
+    volumeBeforeL,
+  });
   fill(setting, bath);
   return undefined;
 }

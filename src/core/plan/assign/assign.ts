@@ -1,6 +1,6 @@
 import { checkedLoadSize, type LoadSize, nextLoad, partsToStart } from "../../bath/load/load-size.js";
+import type { LoadWork } from "../../bath/load/load-work.js";
 import { toKeepLevel, topUpRecords } from "../../bath/load/top-up-rules.js";
-import type { LoadWork } from "../../bath/load/work-load.js";
 import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";

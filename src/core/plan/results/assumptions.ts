@@ -1,4 +1,4 @@
-import { mostAssumedShare } from "../../bath/evidence/reconcile.js";
+import { mostAssumedShare } from "../../bath/evidence/most-assumed-share.js";
 import { freePacking } from "../../bath/load/load-size.js";
 import type { AssumedName, AssumedShare } from "../../cost/assumed-shares.js";
 import { mapped } from "../../mapped.js";
@@ -9,6 +9,7 @@ import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
+import { timeFactorText } from "../../uptake/law/time-factor-text.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { assumedRateText, type DyeModel } from "../../uptake/shade/dye-model.js";
 import type { BathRun } from "../run/bath-run.js";
@@ -122,6 +123,8 @@ export function assumptionsOf(
     const model = models.get(dye);
     if (model === undefined) continue;
     const { response, uptake } = model;
+    if (dye.timeFactor !== undefined)
+      add("learned-times", ["dyes", dye.name, "timeFactor"], timeFactorText(dye.name, dye.timeFactor));
     if (
       response.strengthExponent === undefined &&
       dye.strengthExponent === undefined &&

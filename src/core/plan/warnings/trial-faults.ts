@@ -11,8 +11,7 @@ export function trialFaults(bath: Bath, tried: Outcome<TriedUptake | undefined>)
   const where = `the trial in the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   if (!tried.ok) return tried.faults.map(({ code, message, help }) => error(code, path, message, help));
   if (tried.value === undefined) return [];
-  const { deltaE00, uptake } = tried.value;
-  const factor = uptake.timeFactor!;
+  const { deltaE00, factor } = tried.value;
   const faults: Fault[] = [];
   if (deltaE00 > offCurveFrom)
     faults.push(

@@ -46,6 +46,8 @@ export interface ShadeDescription {
   /** p of t(s) = t(1) s^-p; where it is not measured, that of half strength at the target or the middle of the curve. */
   readonly strengthExponent: Known;
   readonly activationEnergyKJPerMol: Known;
+  /** On all times of the dye, from the bath log; 1 without one. */
+  readonly timeFactor: number;
   readonly referenceSeconds: number;
   readonly strength: number;
   readonly celsius: number;
@@ -130,6 +132,7 @@ export function describeShade(
       rateFrom: rate,
       strengthExponent: knownExponent(model, timed.value),
       activationEnergyKJPerMol: knownEnergy(model),
+      timeFactor: model.uptake.timeFactor ?? 1,
       referenceSeconds: uptake.referenceSeconds,
       strength: bath.strength,
       celsius: bath.celsius,
@@ -142,7 +145,7 @@ export function describeShade(
       trial: tried.value
         ? {
             seconds: tried.value.trial.seconds,
-            factor: tried.value.uptake.timeFactor!,
+            factor: tried.value.factor,
             deltaE00: tried.value.deltaE00,
           }
         : null,

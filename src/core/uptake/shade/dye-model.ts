@@ -57,6 +57,7 @@ export function dyeModel(
     referenceCelsius: measuredCelsius(dye),
     ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),
     ...(dye.strengthExponent === undefined ? {} : { strengthExponent: dye.strengthExponent }),
+    ...(dye.timeFactor === undefined ? {} : { timeFactor: dye.timeFactor }),
     activationEnergyJPerMol: dye.activationEnergyJPerMol,
   };
   const longestSeconds = handling.longestSeconds;

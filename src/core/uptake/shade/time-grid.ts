@@ -32,6 +32,8 @@ export interface TimeCard extends TimeGrid {
   /** Whether swatches told how the dye answers to strength, and to temperature. */
   readonly strengthMeasured: boolean;
   readonly temperatureMeasured: boolean;
+  /** On all times of the dye, from the bath log; 1 without one. */
+  readonly timeFactor: number;
   readonly shortestSeconds: number;
   readonly longestSeconds: number;
 }
@@ -60,6 +62,7 @@ export function timeCard(
       reachable,
       strengthMeasured: response.strengthExponent !== undefined || dye.strengthExponent !== undefined,
       temperatureMeasured: response.activationEnergyJPerMol !== undefined || !dye.activationEnergyAssumed,
+      timeFactor: read.value.uptake.timeFactor ?? 1,
       shortestSeconds: handling.shortestSeconds,
       longestSeconds: handling.longestSeconds,
       ...timeGrid(read.value, freshSeconds),

@@ -14,6 +14,8 @@ export interface TriedUptake {
   /** With the factor on all times in that bath. */
   readonly uptake: UptakeModel;
   readonly trial: TrialRead;
+  /** On the times that were foreseen. */
+  readonly factor: number;
   /** Between the colour read and the nearest that the dye gives. */
   readonly deltaE00: number;
 }
@@ -33,8 +35,10 @@ export function withTrial(
   const longest = Math.max(longestSeconds, beyondSwatches * curve.referenceSeconds);
   const nearest = nearestTime(curve, lab, 0, baseKs, longest);
   const foreseen = dipSeconds(uptake, nearest.seconds, bath);
+  const factor = seconds / foreseen;
   return {
-    uptake: { ...uptake, timeFactor: ((uptake.timeFactor ?? 1) * seconds) / foreseen },
+    uptake: { ...uptake, timeFactor: (uptake.timeFactor ?? 1) * factor },
+    factor,
     trial: { seconds, lab, freshSeconds: nearest.seconds },
     deltaE00: nearest.deltaE00,
   };

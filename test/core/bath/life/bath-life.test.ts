@@ -6,7 +6,8 @@ import { bathLife, type LifeEnd, lifeLoadLimit } from "../../../../src/core/bath
 import type { BathSetting } from "../../../../src/core/bath/load/bath-setting.js";
 import { fill } from "../../../../src/core/bath/load/fill.js";
 import { nextLoad } from "../../../../src/core/bath/load/load-size.js";
-import { type LoadWork, mostParts, workOn } from "../../../../src/core/bath/load/work-load.js";
+import type { LoadWork } from "../../../../src/core/bath/load/load-work.js";
+import { mostParts, workOn } from "../../../../src/core/bath/load/work-load.js";
 import { bathToWork } from "../../../../src/core/bath/load/worked-bath.js";
 import { baths, partsOf, setting, steadyHeat, toDepth } from "../settings.js";
 

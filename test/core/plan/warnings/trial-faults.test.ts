@@ -4,7 +4,7 @@ import { trialFaults } from "../../../../src/core/plan/warnings/trial-faults.js"
 import { bath, dye } from "../sample.js";
 
 /** The codes for a trial whose colour is so far from the dye's curve, and which makes all times so much longer. */
-const codes = (deltaE00: number, timeFactor = 1): string[] =>
+const codes = (deltaE00: number, factor = 1): string[] =>
   trialFaults(
     bath,
     done({
@@ -14,8 +14,8 @@ const codes = (deltaE00: number, timeFactor = 1): string[] =>
         referenceSeconds: 300,
         referenceCelsius: dye.celsius,
         activationEnergyJPerMol: 75_000,
-        timeFactor,
       },
+      factor,
       trial: { seconds: 60, lab: [65.9, 44.6, 23.0], freshSeconds: 60 },
       deltaE00,
     }),

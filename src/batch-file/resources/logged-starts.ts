@@ -1,0 +1,77 @@
+import { error } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
+import type { SharedWork } from "../../core/plan/run/shared-work.js";
+import type { Diagnostic } from "../../diagnostics/diagnostic.js";
+import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { readLog } from "../../log/read/read-log.js";
+import { startFromLog } from "../../log/replay/start-from-log.js";
+import { because, type ReadFile } from "../source/include.js";
+import type { Path } from "../source/source.js";
+import type { Spec, SpecStart } from "../to-batch/complete.js";
+import { toBatch } from "../to-batch/to-batch.js";
+
+/** Where the log of a batch is. */
+export interface LogFile {
+  /** Absent: nobody named one. */
+  readonly file: string | undefined;
+  readonly readFile: ReadFile;
+}
+
+/** Replaces every `start: log` by what the log finds in its tank. */
+export async function loggedStarts(
+  spec: Spec,
+  { file, readFile }: LogFile,
+  shared: SharedWork,
+  locate: Locate,
+): Promise<{ readonly spec: Spec; readonly diagnostics: readonly Diagnostic[] }> {
+  const logged = spec.baths.flatMap(({ start }, i) => (start.kind === "log" ? [i] : []));
+  const at = (path: Path, code: string, message: string, help: string) => ({
+    spec,
+    diagnostics: [toDiagnostic(error(code, path, message, help), locate)],
+  });
+  if (file === undefined)
+    return at(
+      ["baths", logged[0]!, "start"],
+      "log-missing",
+      "a bath starts from the log, but no log is given",
+      "add log: baths.csv at the top of the batch file, or --log baths.csv",
+    );
+  let text: string;
+  try {
+    text = await readFile(file);
+  } catch (cause) {
+    return at(
+      spec.log === undefined ? [] : ["log"],
+      "log-unreadable",
+      `the log ${file}: ${because(cause)}`,
+      "the name is relative to the batch file that holds it; dipwright record begins a log",
+    );
+  }
+  const { log, diagnostics: found, locate: inLog } = readLog(file, text);
+  const diagnostics: Diagnostic[] = [...found];
+  if (log === undefined || diagnostics.some(({ severity }) => severity === "error"))
+    return { spec, diagnostics };
+  const batch = toBatch(spec);
+  const baths = mapped(spec.baths, (bath, i) => {
+    if (bath.start.kind !== "log") return bath;
+    const start = startFromLog(batch, batch.baths[i]!, log.rows, shared);
+    for (const fault of start.faults) {
+      const placed = fault.path[0] === "row" || fault.path[0] === "dyes";
+      const path = placed ? fault.path : ["baths", i, "start"];
+      diagnostics.push(toDiagnostic({ ...fault, path }, fault.path[0] === "row" ? inLog : locate));
+    }
+    if (!start.ok) return bath;
+    const { volumeL, strength, ageDays, areaDm2, row, time } = start.value;
+    const kept: SpecStart = {
+      kind: "kept",
+      volume: { value: volumeL },
+      coldVolume: undefined,
+      strength: { value: strength },
+      age: { value: ageDays },
+      area: { value: areaDm2 },
+      log: { file, row, time },
+    };
+    return { ...bath, start: kept };
+  });
+  return { spec: { ...spec, baths }, diagnostics };
+}

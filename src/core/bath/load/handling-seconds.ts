@@ -1,0 +1,13 @@
+import type { BathSetting } from "./bath-setting.js";
+
+/** Racking, lid on [s]. */
+export const rackSeconds = ({ handling }: BathSetting, parts: number): number =>
+  handling.loadSeconds + parts * handling.loadPartSeconds;
+
+/** Draining, rinsing and unloading, lid off [s]. */
+export const openSeconds = ({ handling }: BathSetting, parts: number): number =>
+  handling.drainSeconds + handling.rinseSeconds + handling.unloadSeconds + parts * handling.unloadPartSeconds;
+
+/** From racking to the last part off, without any wait [s]. */
+export const cycleSeconds = (setting: BathSetting, parts: number, dipSeconds: number): number =>
+  rackSeconds(setting, parts) + dipSeconds + openSeconds(setting, parts);

@@ -1,0 +1,165 @@
+import { strengthOf } from "../../core/bath/load/bath-setting.js";
+import { cycleSeconds } from "../../core/bath/load/handling-seconds.js";
+import { passTime, type RealBath, type ReplayedBath } from "../../core/bath/replay/real-bath.js";
+import { type RealDip, type RealLoad, replayLoad } from "../../core/bath/replay/real-load.js";
+import { type RealAmounts, realMakeUp, realTopUp } from "../../core/bath/replay/real-top-up.js";
+import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { Part } from "../../core/model/batch.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { inRow } from "../read/in-row.js";
+import type { AddedAmounts, LoadRow } from "../row/log-row.js";
+import type { Filling, FillingRow } from "./filling.js";
+
+/** What the log names and the batch file knows. */
+export interface LogNames {
+  readonly part: (name: string) => Part | undefined;
+  /** The time that gives a shade in a fresh bath. */
+  readonly freshSeconds: (row: LoadRow) => Outcome<number>;
+  readonly roomCelsius: number;
+}
+
+/** A bath after one of its rows. */
+export interface ReplayedRow {
+  readonly row: Filling["madeUp"] | FillingRow;
+  readonly volumeL: number;
+  readonly strength: number;
+  readonly celsius: number;
+  /** Since the filling was made up. */
+  readonly ageDays: number;
+  /** Dyed in it so far. */
+  readonly areaDm2: number;
+  /** Of a load. */
+  readonly dip?: ReplayedDip;
+}
+
+export interface ReplayedDip extends RealDip {
+  readonly part: Part;
+  readonly dipSeconds: number;
+  readonly celsiusBefore: number;
+  readonly strengthDuring: number;
+}
+
+/** A filling followed through all that was done with it. */
+export interface ReplayedFilling {
+  readonly after: readonly ReplayedRow[];
+  readonly bath: ReplayedBath;
+}
+
+const secondsADay = 86_400;
+const dayOf = (seconds: number): number => Math.floor(seconds / secondsADay);
+
+/** Dye that was poured, in the unit of the bath's dye; a row with the other unit is at fault. */
+function poured(real: RealBath, row: AddedAmounts & { readonly row?: number }): Outcome<RealAmounts> {
+  const { kind } = real.setting.dye.dilution;
+  const { unit } = dyeKinds[kind];
+  const [own, other] =
+    unit === "mL"
+      ? (["concentrateMl", "concentrateG"] as const)
+      : (["concentrateG", "concentrateMl"] as const);
+  if (row[other] !== undefined)
+    return failed(
+      inRow(
+        row.row!,
+        other,
+        error("log-dye-kind", [], `the dye of this bath is ${dyeKinds[kind].treated}`, `write ${own}`),
+      ),
+    );
+  return done({
+    ...(row[own] === undefined ? {} : { dye: row[own] }),
+    ...(row.waterMl === undefined ? {} : { waterMl: row.waterMl }),
+  });
+}
+
+/** The load that a row tells of, or what the batch file does not know of it. */
+function loadOf(row: LoadRow, names: LogNames): Outcome<RealLoad & { readonly part: Part }> {
+  const part = names.part(row.part);
+  if (part === undefined)
+    return failed(
+      inRow(
+        row.row!,
+        "part",
+        error(
+          "log-unknown-part",
+          [],
+          `the part "${row.part}" is not in the batch file`,
+          "add it under parts, with mass and area, or correct the row",
+        ),
+      ),
+    );
+  const common = {
+    part,
+    parts: row.parts,
+    ...(row.celsius === undefined ? {} : { celsius: row.celsius }),
+  };
+  if (row.seconds !== undefined) return done({ ...common, dipped: { seconds: row.seconds } });
+  const fresh = names.freshSeconds(row);
+  if (!fresh.ok) return failed(...fresh.faults.map((fault) => inRow(row.row!, "shade", fault)));
+  return done({ ...common, dipped: { freshSeconds: fresh.value } });
+}
+
+/**
+ * Follows a filling through its rows, each at its time: a load by the seconds, the temperature and the level that were
+ * read, a top-up by what was poured. The time of a row is when its work was done.
+ */
+export function replayFilling(
+  real: RealBath,
+  { madeUp, rows }: Filling,
+  names: LogNames,
+): Outcome<ReplayedFilling> {
+  const faults: Fault[] = [];
+  const first = poured(real, madeUp);
+  if (!first.ok) return first;
+  const { setting } = real;
+  const level = ({ volumeL, celsius }: Pick<RealAmounts, "volumeL" | "celsius">) => ({
+    ...(volumeL === undefined ? {} : { volumeL }),
+    ...(celsius === undefined ? {} : { celsius }),
+  });
+  const bath = realMakeUp(real, { ...first.value, ...level(madeUp) }, names.roomCelsius);
+  const after: ReplayedRow[] = [];
+  let areaDm2 = 0;
+  const enter = (row: ReplayedRow["row"], dip?: ReplayedDip): void => {
+    after.push({
+      row,
+      volumeL: bath.volumeL,
+      strength: strengthOf(bath, setting.fresh),
+      celsius: bath.celsius,
+      ageDays: (row.time.seconds - madeUp.time.seconds) / secondsADay,
+      areaDm2,
+      ...(dip === undefined ? {} : { dip }),
+    });
+  };
+  enter(madeUp);
+  let at = madeUp.time.seconds;
+  for (const row of rows) {
+    const overNight = dayOf(row.time.seconds) > dayOf(at);
+    const wait = (busySeconds: number): void =>
+      passTime(real, bath, Math.max(0, row.time.seconds - at - busySeconds), overNight);
+    if (row.event === "load") {
+      const load = loadOf(row, names);
+      if (!load.ok) {
+        faults.push(...load.faults);
+        continue;
+      }
+      wait(cycleSeconds(setting, row.parts, row.seconds ?? 0));
+      const dip = replayLoad(real, bath, load.value);
+      const { part } = load.value;
+      areaDm2 += row.parts * part.areaDm2;
+      if (row.volumeL !== undefined) bath.volumeL = row.volumeL;
+      const { dipSeconds, celsiusBefore, strengthDuring } = bath;
+      enter(row, { ...dip, part, dipSeconds, celsiusBefore, strengthDuring });
+    } else {
+      wait(0);
+      if (row.event === "top-up") {
+        const added = poured(real, row);
+        if (added.ok) realTopUp(real, bath, { ...added.value, ...level(row) });
+        else faults.push(...added.faults);
+      } else {
+        bath.volumeL = row.volumeL ?? bath.volumeL;
+        bath.celsius = row.celsius ?? bath.celsius;
+      }
+      enter(row);
+    }
+    at = row.time.seconds;
+  }
+  return faults.length > 0 ? { ok: false, faults } : done({ after, bath });
+}
