@@ -10,6 +10,8 @@ export interface BatchText {
   readonly overrides?: readonly string[];
   /** The bath log for baths with `start: log`, in place of the one that the file names; relative to the working directory. */
   readonly log?: string;
+  /** False where what the baths start as is not looked at: no log is read for it. */
+  readonly startsMatter?: boolean;
   readonly needs?: readonly Need[];
   /** Decides from the unchecked data whether to read the batch; default: always. */
   readonly wanted?: (data: Readonly<Record<string, unknown>>) => boolean;

@@ -49,6 +49,7 @@ export interface Settling {
   readonly readFile: ReadFile;
   /** Wins over the log that the file names. */
   readonly log: string | undefined;
+  readonly startsMatter: boolean | undefined;
   /** A batch made before. */
   readonly like: MadeBatch | undefined;
 }
@@ -57,7 +58,7 @@ export interface Settling {
 export async function settleBatch(
   { name, merged, whole, diagnostics }: ReadFiles,
   changes: readonly Override[],
-  { needs, readers, readFile, wanted, work, log, like }: Settling,
+  { needs, readers, readFile, wanted, work, log, startsMatter, like }: Settling,
 ): Promise<{ readonly read: BatchRead; readonly made?: MadeBatch }> {
   const all = [...diagnostics];
   let joined = merged;
@@ -99,7 +100,7 @@ export async function settleBatch(
     if (hasErrors(all)) return bad();
     spec = found.spec;
   }
-  if (spec.baths.some(({ start }) => start.kind === "log")) {
+  if (startsMatter !== false && spec.baths.some(({ start }) => start.kind === "log")) {
     // Loaded only where a bath starts from its log.
     const { loggedStarts } = await import("./resources/logged-starts.js");
     const file = log ?? (spec.log === undefined ? undefined : besideFile(["log"], spec.log));

@@ -71,7 +71,15 @@ export class Workshop {
    * Opens a batch file, to settle it once or, under changes, many times.
    * @internal
    */
-  async open({ name, text, overrides = [], needs = [], wanted, log }: BatchText): Promise<OpenBatch> {
+  async open({
+    name,
+    text,
+    overrides = [],
+    needs = [],
+    wanted,
+    log,
+    startsMatter,
+  }: BatchText): Promise<OpenBatch> {
     const { readers, work } = this;
     const {
       merged,
@@ -107,6 +115,7 @@ export class Workshop {
           work,
           readFile: readers.readFile,
           log,
+          startsMatter,
           like,
         });
         if (like === undefined && made !== undefined) {

@@ -12,6 +12,7 @@ import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { record } from "./record/declaration.js";
+import { review } from "./review/declaration.js";
 import { rework } from "./rework/declaration.js";
 import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
@@ -31,6 +32,7 @@ export const commands: readonly CommandDeclaration[] = [
   check,
   newBatch,
   record,
+  review,
   mix,
   measure,
   compare,

@@ -61,6 +61,8 @@ export const references = {
     "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting (open textbook), chapter 11, depreciation; from memory, recomputed",
   fritschCarlson1980:
     "F. N. Fritsch, R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238; from memory",
+  gelman2013:
+    "A. Gelman and others, Bayesian Data Analysis, 3rd edition, Chapman and Hall (2013), prior information as additional data; from memory",
   golubPereyra1973:
     "G. H. Golub, V. Pereyra, The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate, SIAM J. Numer. Anal. 10 (1973) 413; from memory",
   golubVanLoan2013:

@@ -6,6 +6,7 @@ import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { readLog } from "../../log/read/read-log.js";
 import { startFromLog } from "../../log/replay/start-from-log.js";
 import { because, type ReadFile } from "../source/include.js";
+import { largest } from "../source/read-source.js";
 import type { Path } from "../source/source.js";
 import type { Spec, SpecStart } from "../to-batch/complete.js";
 import { toBatch } from "../to-batch/to-batch.js";
@@ -47,6 +48,8 @@ export async function loggedStarts(
       "the name is relative to the batch file that holds it; dipwright record begins a log",
     );
   }
+  if (text.length > largest)
+    return at([], "too-large", `the log ${file} is larger than 4 MiB`, "begin a new log");
   const { log, diagnostics: found, locate: inLog } = readLog(file, text);
   const diagnostics: Diagnostic[] = [...found];
   if (log === undefined || diagnostics.some(({ severity }) => severity === "error"))

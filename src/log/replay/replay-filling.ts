@@ -30,6 +30,14 @@ export interface ReplayedRow {
   readonly areaDm2: number;
   /** Of a load. */
   readonly dip?: ReplayedDip;
+  /** Where a level was read, or follows from what was poured up to the mark. */
+  readonly level?: RealLevel;
+}
+
+/** A level as it was read beside the one that was foreseen [L, hot]. */
+export interface RealLevel {
+  readonly foreseenL: number;
+  readonly readL: number;
 }
 
 export interface ReplayedDip extends RealDip {
@@ -37,11 +45,16 @@ export interface ReplayedDip extends RealDip {
   readonly dipSeconds: number;
   readonly celsiusBefore: number;
   readonly strengthDuring: number;
+  /** mL of concentrate or g of powder. */
+  readonly takenUp: number;
+  readonly draggedOut: number;
 }
 
 /** A filling followed through all that was done with it. */
 export interface ReplayedFilling {
   readonly after: readonly ReplayedRow[];
+  /** mL of concentrate or g of powder that it was made up with. */
+  readonly madeUpDye: number;
   readonly bath: ReplayedBath;
 }
 
@@ -68,6 +81,15 @@ function poured(real: RealBath, row: AddedAmounts & { readonly row?: number }): 
     ...(row[own] === undefined ? {} : { dye: row[own] }),
     ...(row.waterMl === undefined ? {} : { waterMl: row.waterMl }),
   });
+}
+
+const levelOf = (foreseenL: number, readL: number | undefined): RealLevel | undefined =>
+  readL === undefined ? undefined : { foreseenL, readL };
+
+/** Hot litres of what was poured; undefined where the water was not written down. */
+function pouredL({ setting }: RealBath, { dye = 0, waterMl }: RealAmounts): number | undefined {
+  const { takesRoom } = dyeKinds[setting.dye.dilution.kind];
+  return waterMl === undefined ? undefined : (waterMl + (takesRoom ? dye : 0)) / 1000 / setting.coldPerHot;
 }
 
 /** The load that a row tells of, or what the batch file does not know of it. */
@@ -110,14 +132,15 @@ export function replayFilling(
   const first = poured(real, madeUp);
   if (!first.ok) return first;
   const { setting } = real;
-  const level = ({ volumeL, celsius }: Pick<RealAmounts, "volumeL" | "celsius">) => ({
+  const said = ({ volumeL, celsius }: Pick<RealAmounts, "volumeL" | "celsius">) => ({
     ...(volumeL === undefined ? {} : { volumeL }),
     ...(celsius === undefined ? {} : { celsius }),
   });
-  const bath = realMakeUp(real, { ...first.value, ...level(madeUp) }, names.roomCelsius);
+  const bath = realMakeUp(real, { ...first.value, ...said(madeUp) }, names.roomCelsius);
+  const madeUpDye = bath.dye;
   const after: ReplayedRow[] = [];
   let areaDm2 = 0;
-  const enter = (row: ReplayedRow["row"], dip?: ReplayedDip): void => {
+  const enter = (row: ReplayedRow["row"], level?: RealLevel, dip?: ReplayedDip): void => {
     after.push({
       row,
       volumeL: bath.volumeL,
@@ -126,6 +149,7 @@ export function replayFilling(
       ageDays: (row.time.seconds - madeUp.time.seconds) / secondsADay,
       areaDm2,
       ...(dip === undefined ? {} : { dip }),
+      ...(level === undefined ? {} : { level }),
     });
   };
   enter(madeUp);
@@ -144,22 +168,29 @@ export function replayFilling(
       const dip = replayLoad(real, bath, load.value);
       const { part } = load.value;
       areaDm2 += row.parts * part.areaDm2;
-      if (row.volumeL !== undefined) bath.volumeL = row.volumeL;
-      const { dipSeconds, celsiusBefore, strengthDuring } = bath;
-      enter(row, { ...dip, part, dipSeconds, celsiusBefore, strengthDuring });
+      const level = levelOf(bath.volumeL, row.volumeL);
+      bath.volumeL = row.volumeL ?? bath.volumeL;
+      const { dipSeconds, celsiusBefore, strengthDuring, takenUp, draggedOut } = bath;
+      enter(row, level, { ...dip, part, dipSeconds, celsiusBefore, strengthDuring, takenUp, draggedOut });
     } else {
       wait(0);
+      const before = bath.volumeL;
       if (row.event === "top-up") {
         const added = poured(real, row);
-        if (added.ok) realTopUp(real, bath, { ...added.value, ...level(row) });
-        else faults.push(...added.faults);
+        if (!added.ok) {
+          faults.push(...added.faults);
+          continue;
+        }
+        realTopUp(real, bath, { ...added.value, ...said(row) });
+        const addedL = pouredL(real, added.value);
+        enter(row, addedL === undefined ? undefined : levelOf(before + addedL, bath.volumeL));
       } else {
         bath.volumeL = row.volumeL ?? bath.volumeL;
         bath.celsius = row.celsius ?? bath.celsius;
+        enter(row, levelOf(before, row.volumeL));
       }
-      enter(row);
     }
     at = row.time.seconds;
   }
-  return faults.length > 0 ? { ok: false, faults } : done({ after, bath });
+  return faults.length > 0 ? { ok: false, faults } : done({ after, madeUpDye, bath });
 }

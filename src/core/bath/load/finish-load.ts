@@ -29,7 +29,8 @@ export function finishLoad(
   const celsiusAfter = bath.celsius;
   liftParts(bath);
   const dippedDye = bath.dye - dipped.takenUp;
-  const carriedL = ((part.dragOutMlPerDm2 ?? handling.dragOutMlPerDm2) * parts * part.areaDm2) / 1000;
+  const areaDm2 = parts * part.areaDm2;
+  const carriedL = ((part.dragOutMlPerDm2 ?? handling.dragOutMlPerDm2) * areaDm2) / 1000;
   const draggedOutL = Math.min(bath.volumeL, carriedL);
   const draggedOut = dippedDye * (draggedOutL / dipped.volumeBeforeL);
   bath.volumeL -= draggedOutL;

@@ -1,0 +1,60 @@
+import type { Bath } from "../../core/model/batch.js";
+import { lastReadings } from "../../core/quality/estimates/last-readings.js";
+import type { ReviewLot } from "../../core/quality/review/review-model.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
+import type { LoadRow, LogRow } from "../row/log-row.js";
+import type { LearnedDye } from "./learn-dye.js";
+
+/** A bath this far from its temperature is worth a word [K]. Common practice, no source. */
+const kelvinMatters = 1;
+
+const axes = [
+  ["lighter", "darker"],
+  ["redder", "greener"],
+  ["yellower", "bluer"],
+] as const;
+
+/** "dip 4 s longer until you top up" from the last readings, at the time of the last dip. */
+export function timeAction(dye: string, { last, foreseen }: LearnedDye): string[] {
+  const row = foreseen.at(-1)?.reading.row;
+  if (last === undefined || row?.seconds === undefined) return [];
+  const seconds = Math.round((last.factor - 1) * row.seconds);
+  if (seconds === 0) return [];
+  return [
+    `${dye}: dip ${Math.abs(seconds)} s ${seconds > 0 ? "longer" : "shorter"} than ${row.seconds} s until you top up (the last ${lastReadings} readings: times x ${shortNumber(last.raw, 3)})`,
+  ];
+}
+
+/** "bring the bath to 80 °C" where the last loads were dipped cooler or warmer. */
+export function temperatureAction(rows: readonly LogRow[], { tank, dye }: Bath): string[] {
+  const read = rows
+    .filter((row): row is LoadRow => row.event === "load" && row.bath === tank.name)
+    .flatMap(({ celsius }) => (celsius === undefined ? [] : [celsius]))
+    .slice(-lastReadings);
+  if (read.length < lastReadings) return [];
+  const mean = read.reduce((sum, one) => sum + one, 0) / read.length;
+  if (Math.abs(mean - dye.celsius) < kelvinMatters) return [];
+  return [
+    `${tank.name}: bring the bath to ${shortNumber(dye.celsius)} °C; the last ${lastReadings} loads were dipped at ${mean.toFixed(1)} °C`,
+  ];
+}
+
+/** "lot B of powder is 1.9 yellower: 3 s longer", where a lot is named. */
+export function lotAction(lot: ReviewLot, { foreseen }: LearnedDye): string[] {
+  if (!lot.named) return [];
+  const axis = [0, 1, 2].reduce(
+    (most, i) => (Math.abs(lot.shift[i]!) > Math.abs(lot.shift[most]!) ? i : most),
+    0,
+  );
+  const by = lot.shift[axis]!;
+  const word = axes[axis]![by > 0 ? 0 : 1];
+  const its = foreseen.filter(({ reading: { row } }) => row.powderLot === lot.lot || row.dyeLot === lot.lot);
+  const row = its.at(-1)?.reading.row;
+  const apart = its.reduce((sum, one) => sum + one.apart, 0) / Math.max(1, its.length);
+  const seconds = row?.seconds === undefined ? 0 : Math.round(Math.expm1(apart) * row.seconds);
+  const dips =
+    seconds === 0
+      ? ""
+      : `: dip ${Math.abs(seconds)} s ${seconds > 0 ? "longer" : "shorter"} than ${row!.seconds} s`;
+  return [`${lot.kind} lot ${lot.lot} is ${Math.abs(by).toFixed(1)} ${word} in ${lot.dye}${dips}`];
+}

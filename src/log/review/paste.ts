@@ -1,0 +1,60 @@
+import { halfWidth95 } from "../../core/maths/sampling/half-width-95.js";
+import type { Dye, Handling } from "../../core/model/batch.js";
+import type { Estimated } from "../../core/quality/estimates/estimate.js";
+import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
+import type { LearnedDye } from "./learn-dye.js";
+
+/** What a dye's figures become; the exponent is kept where the file's schema takes it. */
+const leastExponent = 0.5;
+const mostExponent = 4;
+
+const plusMinus = ({ value, standardError }: Estimated): string =>
+  `± ${Math.max(1, Math.round((100 * halfWidth95 * standardError) / value))} %`;
+
+const nameInYaml = (name: string): string => (/^[\w-]+$/.test(name) ? name : JSON.stringify(name));
+
+/** YAML with all that the log tells, told values with ±; empty where it teaches nothing. */
+export function pasteOf(
+  learned: readonly { readonly dye: Dye; readonly learned: LearnedDye }[],
+  handling: Pick<Handling, "dragOutMlPerDm2">,
+): string {
+  const lines = learned.flatMap(({ dye, learned: { estimates, toUse, teaches } }) => {
+    if (!teaches) return [];
+    const { figures } = estimates;
+    const { timeFactor, uptakePerDm2, strengthExponent, activationEnergyJPerMol } = figures;
+    const factor = (dye.timeFactor ?? 1) * toUse.timeFactor;
+    const { unit } = dyeKinds[dye.dilution.kind];
+    const own = [
+      ...(toUse.timeFactor !== 1
+        ? [`    timeFactor: ${shortNumber(factor, 3)} # ${plusMinus(timeFactor)}, from the log`]
+        : []),
+      ...(uptakePerDm2.told
+        ? [`    uptake: ${shortNumber(uptakePerDm2.value, 3)} ${unit}/dm2 ${plusMinus(uptakePerDm2)}`]
+        : []),
+      ...(strengthExponent.told
+        ? [
+            `    strengthExponent: ${shortNumber(Math.min(mostExponent, Math.max(leastExponent, strengthExponent.value)), 3)} # ${plusMinus(strengthExponent)}`,
+          ]
+        : []),
+      ...(activationEnergyJPerMol.told
+        ? [
+            `    activationEnergy: ${shortNumber(activationEnergyJPerMol.value / 1000, 3)} kJ/mol ${plusMinus(activationEnergyJPerMol)}`,
+          ]
+        : []),
+    ];
+    return own.length === 0 ? [] : [`  ${nameInYaml(dye.name)}:`, ...own];
+  });
+  const told = learned
+    .map(({ learned: { estimates } }) => estimates.figures.dragOutMlPerDm2)
+    .filter((one) => one.told);
+  const best = told.sort((one, other) => one.standardError - other.standardError)[0];
+  return [
+    ...(lines.length > 0 ? ["dyes:", ...lines] : []),
+    ...(best !== undefined && best.value !== handling.dragOutMlPerDm2
+      ? ["handling:", `  dragOut: ${shortNumber(best.value, 3)} mL/dm2 ${plusMinus(best)}`]
+      : []),
+  ]
+    .map((line) => `${line}\n`)
+    .join("");
+}

@@ -1,0 +1,152 @@
+import { ciede2000 } from "../../core/colour/difference/ciede2000.js";
+import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { Batch, Dye, Lab } from "../../core/model/batch.js";
+import type { SharedWork } from "../../core/plan/run/shared-work.js";
+import { lotShifts } from "../../core/quality/lots/lot-shifts.js";
+import type {
+  Review,
+  ReviewBath,
+  ReviewEstimates,
+  ReviewLot,
+} from "../../core/quality/review/review-model.js";
+import { aimOf } from "../../core/uptake/shade/fitted-dyes.js";
+import type { BareRow, LoadRow, LogRow } from "../row/log-row.js";
+import { lotAction, temperatureAction, timeAction } from "./actions.js";
+import { bathPoints, type JudgedLoad } from "./bath-points.js";
+import { dyeLog } from "./dye-log.js";
+import { dyeUse } from "./dye-use.js";
+import { type LearnedDye, learnDye } from "./learn-dye.js";
+import { dyeLotOf, lotReadings } from "./lots.js";
+import { pasteOf } from "./paste.js";
+
+interface Learned {
+  readonly dye: Dye;
+  readonly learned: LearnedDye;
+}
+
+function estimatesOf({ dye, learned: { estimates, last, foreseen } }: Learned): ReviewEstimates {
+  const { timeFactor, uptakePerDm2, dragOutMlPerDm2, strengthExponent, activationEnergyJPerMol } =
+    estimates.figures;
+  return {
+    timeFactor,
+    ...(dye.dilution.kind === "liquid" ? { uptakeMlPerDm2: uptakePerDm2 } : { uptakeGPerDm2: uptakePerDm2 }),
+    dragOutMlPerDm2,
+    strengthExponent,
+    activationEnergyKJPerMol: {
+      ...activationEnergyJPerMol,
+      value: activationEnergyJPerMol.value / 1000,
+      standardError: activationEnergyJPerMol.standardError / 1000,
+    },
+    readings: foreseen.length,
+    lastReadings: last ?? null,
+  };
+}
+
+/** The bare part of a lot against that of the first lot that was read. */
+function bareDifference(rows: readonly LogRow[], lot: string): number | null {
+  const bare = rows.filter((row): row is BareRow => row.event === "bare");
+  const [first, its] = [bare[0], bare.find(({ powderLot }) => powderLot === lot)];
+  return first === undefined || its === undefined || first.powderLot === lot
+    ? null
+    : ciede2000(first.lab as Lab, its.lab as Lab);
+}
+
+function lotsOf({ dye, learned }: Learned, rows: readonly LogRow[]): ReviewLot[] {
+  const of = (kind: ReviewLot["kind"], lotOf: (row: LoadRow) => string | undefined): ReviewLot[] =>
+    lotShifts(lotReadings(learned.foreseen, lotOf)).map((shift) => ({
+      ...shift,
+      kind,
+      dye: dye.name,
+      bareDeltaE00: kind === "powder" ? bareDifference(rows, shift.lot) : null,
+    }));
+  return [...of("powder", ({ powderLot }) => powderLot), ...of("dye", dyeLotOf(rows))];
+}
+
+/** Loads of a bath with the shade that each should have. */
+function judged(batch: Batch, { dye, learned }: Learned, tank: string, shared: SharedWork): JudgedLoad[] {
+  const fitted = shared.dyes.fit(dye, batch.handling);
+  if (!fitted.ok) return [];
+  const strengths = new Map(
+    learned.fillings.flatMap(({ after }) => after.map(({ row, dip }) => [row, dip?.strengthDuring])),
+  );
+  return learned.foreseen.flatMap(({ reading: { row, lab }, freshSeconds }) => {
+    const shade = batch.shades.find(({ name, dye: its }) => name === row.shade && its === dye);
+    if (row.bath !== tank || shade === undefined) return [];
+    const aim = aimOf(
+      fitted.value,
+      shade,
+      batch.bases.find(({ name }) => name === row.base),
+    );
+    if (!aim.ok || aim.value.lab === null) return [];
+    const timeRatio = freshSeconds / aim.value.freshSeconds;
+    return [{ row, lab, target: aim.value.lab, strength: strengths.get(row) ?? 1, timeRatio }];
+  });
+}
+
+function bathOf(
+  batch: Batch,
+  one: Learned,
+  tank: string,
+  rows: readonly LogRow[],
+  shared: SharedWork,
+): ReviewBath {
+  const loads = rows.filter(
+    (row): row is LoadRow =>
+      row.event === "load" && row.bath === tank && (row.dye ?? one.dye.name) === one.dye.name,
+  );
+  const inspected = loads.filter(({ good }) => good !== undefined);
+  const sum = (of: (row: LoadRow) => number, its = loads): number =>
+    its.reduce((total, row) => total + of(row), 0);
+  return {
+    bath: tank,
+    loads: loads.length,
+    parts: sum(({ parts }) => parts),
+    goodShare:
+      inspected.length === 0
+        ? null
+        : sum(({ good }) => good!, inspected) / sum(({ parts }) => parts, inspected),
+    ...bathPoints(judged(batch, one, tank, shared), one.dye.celsius),
+  };
+}
+
+/** What a log teaches of the baths of a batch file. */
+export function reviewLog(batch: Batch, rows: readonly LogRow[], shared: SharedWork): Outcome<Review> {
+  const logged = batch.baths.filter(({ tank }) => rows.some(({ bath }) => bath === tank.name));
+  if (logged.length === 0) {
+    const others = [...new Set(rows.map(({ bath }) => bath))];
+    return failed(
+      error(
+        "log-no-bath",
+        [],
+        "the log has no bath of this batch file",
+        others.length === 0
+          ? "record what was done first: dipwright record"
+          : `its baths are ${others.map((name) => `"${name}"`).join(", ")}`,
+      ),
+    );
+  }
+  const learned: Learned[] = [];
+  const faults: Fault[] = [];
+  for (const dye of new Set(logged.map((bath) => bath.dye))) {
+    const log = dyeLog(batch, dye, rows, shared);
+    if (log.ok) learned.push({ dye, learned: learnDye(log.value) });
+    else faults.push(...log.faults);
+  }
+  if (faults.length > 0) return { ok: false, faults };
+  const of = (dye: Dye): Learned => learned.find((one) => one.dye === dye)!;
+  const lots = learned.flatMap((one) => lotsOf(one, rows));
+  const used = learned.map(({ dye, learned: { fillings } }) => dyeUse(dye, fillings, batch.handling));
+  return done({
+    baths: logged.map(({ dye, tank }) => bathOf(batch, of(dye), tank.name, rows, shared)),
+    estimates: Object.fromEntries(learned.map((one) => [one.dye.name, estimatesOf(one)])),
+    lots,
+    dyes: used.map(({ dye }) => dye),
+    use: used.flatMap(({ use }) => use),
+    actions: [
+      ...learned.flatMap(({ dye, learned: one }) => timeAction(dye.name, one)),
+      ...logged.flatMap((bath) => temperatureAction(rows, bath)),
+      ...lots.flatMap((lot) => lotAction(lot, of(batch.dyes.find(({ name }) => name === lot.dye)!).learned)),
+    ],
+    paste: pasteOf(learned, batch.handling),
+  });
+}

@@ -1,0 +1,207 @@
+import type { Estimated } from "../../core/quality/estimates/estimate.js";
+import type { Review, ReviewBath, ReviewEstimates } from "../../core/quality/review/review-model.js";
+import type { Plot } from "../plot/plot.js";
+import { type Block, paragraph, type Report } from "../report.js";
+import type { Column, Table } from "../table.js";
+import { decimals, significant } from "../words/digits.js";
+
+const places = (count: number) => (value: number) => decimals(value, count);
+const digits = (count: number) => (value: number) => significant(value, count);
+
+const pointColumns: readonly Column[] = [
+  { key: "bath", title: "bath" },
+  { key: "time", title: "time" },
+  { key: "shade", title: "shade" },
+  { key: "delta_E00", title: "off by", digits: places(2) },
+  { key: "delta_L", title: "ΔL", digits: places(2) },
+  { key: "delta_C", title: "ΔC", digits: places(2) },
+  { key: "delta_H", title: "ΔH", digits: places(2) },
+  { key: "ewma", title: "average ΔL", digits: places(2) },
+  { key: "out", title: "out" },
+];
+
+const pointsTable = (baths: readonly ReviewBath[]): Table => ({
+  columns: pointColumns,
+  rows: baths.flatMap(({ bath, points }) =>
+    points.map((one) => [
+      bath,
+      one.time,
+      one.shade,
+      one.deltaE00,
+      one.deltaL,
+      one.deltaC,
+      one.deltaH,
+      one.ewma,
+      one.out ? "yes" : "",
+    ]),
+  ),
+});
+
+/** Lightness of a bath's loads against their shades, in the order of work, with the average and its limits. */
+function chartOf({ bath, points }: ReviewBath): Plot | undefined {
+  const limits = points[0]?.individualsLimits;
+  if (limits === undefined || limits === null) return undefined;
+  const along = (of: (i: number) => number) => points.map((_, i) => [i + 1, of(i)] as const);
+  return {
+    title: `${bath}: lightness against the shade, load by load`,
+    description: `ΔL of ${points.length} loads, between limits of ${limits[0].toFixed(1)} and ${limits[1].toFixed(1)}.`,
+    x: { label: "load that was read", unit: "", from: 1 },
+    y: { label: "ΔL", unit: "" },
+    series: [
+      { name: "read", kind: "dots", points: along((i) => points[i]!.deltaL) },
+      { name: "average", kind: "line", points: along((i) => points[i]!.ewma!) },
+      { name: "upper limit", kind: "line", points: along(() => limits[1]) },
+      { name: "lower limit", kind: "line", points: along(() => limits[0]) },
+    ],
+  };
+}
+
+const share = (value: number | null): string =>
+  value === null ? "not inspected" : `${Math.round(100 * value)} %`;
+
+const bathTable = (baths: readonly ReviewBath[]): Table => ({
+  columns: [
+    { key: "bath", title: "bath" },
+    { key: "loads", title: "loads", digits: places(0) },
+    { key: "parts", title: "parts", digits: places(0) },
+    { key: "good", title: "good" },
+    { key: "read", title: "read", digits: places(0) },
+    { key: "off_E00", title: "off by, median", digits: places(1) },
+  ],
+  rows: baths.map(({ bath, loads, parts, goodShare, points }) => {
+    const off = points.map(({ deltaE00 }) => deltaE00).sort((a, b) => a - b);
+    return [bath, loads, parts, share(goodShare), points.length, off[Math.floor(off.length / 2)] ?? null];
+  }),
+});
+
+/** What would tell a figure that the log cannot tell. */
+const tells: Readonly<Record<string, string>> = {
+  timeFactor: "read the colour of one part of every load",
+  uptakeMlPerDm2: "readings while the bath weakens, or evidence under uptake",
+  uptakeGPerDm2: "readings while the bath weakens, or evidence under uptake",
+  dragOutMlPerDm2: "log waterMl of every top-up, or weigh ten parts wet and dry",
+  strengthExponent: "a swatch from a half-strength bath",
+  activationEnergyKJPerMol: "log celsius of every load, or a swatch dipped cooler",
+};
+
+const figureNames: Readonly<Record<string, string>> = {
+  timeFactor: "factor on times",
+  uptakeMlPerDm2: "uptake, mL/dm2",
+  uptakeGPerDm2: "uptake, g/dm2",
+  dragOutMlPerDm2: "drag-out, mL/dm2",
+  strengthExponent: "exponent of strength",
+  activationEnergyKJPerMol: "activation energy, kJ/mol",
+};
+
+const estimatesTable = (estimates: ReviewEstimates): Table => ({
+  columns: [
+    { key: "figure", title: "figure" },
+    { key: "value", title: "value", digits: digits(3) },
+    { key: "standard_error", title: "standard error", digits: digits(2) },
+    { key: "loads_to_halve", title: "loads to halve it", digits: places(0) },
+  ],
+  rows: Object.entries(figureNames).flatMap(([key, title]) => {
+    const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
+    return one === undefined
+      ? []
+      : [[title, one.value, one.told ? one.standardError : null, one.told ? one.loadsToHalve : null]];
+  }),
+});
+
+/** What cannot be told yet, and what would tell it. */
+const untold = (estimates: ReviewEstimates): string[] =>
+  Object.entries(figureNames).flatMap(([key, title]) => {
+    const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
+    if (one === undefined || one.told) return [];
+    const more = one.loadsToHalve === null ? "" : `; ${one.loadsToHalve} more loads halve its doubt`;
+    return [`${title}: cannot be told yet, and stays as it was\u2020. What tells it: ${tells[key]}${more}.`];
+  });
+
+const lotsTable = (review: Review): Table => ({
+  columns: [
+    { key: "lot", title: "lot" },
+    { key: "kind", title: "of" },
+    { key: "dye", title: "dye" },
+    { key: "loads", title: "loads", digits: places(0) },
+    { key: "delta_E00", title: "moved by", digits: places(1) },
+    { key: "doubt95", title: "chance alone", digits: places(1) },
+    { key: "named", title: "" },
+  ],
+  rows: review.lots.map(({ lot, kind, dye, loads, deltaE00, doubt95, named }) => [
+    lot,
+    kind,
+    dye,
+    loads,
+    deltaE00,
+    doubt95,
+    named ? "differs" : "",
+  ]),
+});
+
+const useTable = (review: Review): Table => ({
+  columns: [
+    { key: "dye", title: "dye" },
+    { key: "month", title: "month" },
+    { key: "part", title: "part" },
+    { key: "parts", title: "parts", digits: places(0) },
+    { key: "per_part", title: "dye a part", digits: digits(3) },
+    { key: "per_dm2", title: "dye a dm2", digits: digits(3) },
+  ],
+  rows: review.use.map(({ dye, month, part, parts, perPart, perDm2 }) => [
+    dye,
+    month,
+    part,
+    parts,
+    perPart,
+    perDm2,
+  ]),
+});
+
+const heading = (text: string): Block => ({ kind: "heading", level: 2, text });
+const table = (of: Table): Block[] => (of.rows.length === 0 ? [] : [{ kind: "table", table: of }]);
+
+/** What the log teaches, in every format: CSV has a row for each load that was read. */
+export function reviewReport(review: Review): Report {
+  const charts = review.baths.map(chartOf).filter((one) => one !== undefined);
+  return {
+    name: "review",
+    data: { ...review },
+    rows: pointsTable(review.baths),
+    ...(charts.length === 0 ? {} : { picture: charts }),
+    blocks: [
+      { kind: "heading", level: 1, text: "What the log teaches" },
+      ...(review.actions.length === 0
+        ? [paragraph("Nothing to change now.")]
+        : [{ kind: "list" as const, items: review.actions }]),
+      ...(review.paste === ""
+        ? [paragraph("The log teaches nothing yet that a plan should use.")]
+        : [
+            paragraph("Paste into the batch file:"),
+            { kind: "code" as const, lines: review.paste.trimEnd().split("\n") },
+          ]),
+      heading("Baths"),
+      ...table(bathTable(review.baths)),
+      ...charts.map((plot): Block => ({ kind: "plot", plot })),
+      ...review.baths.flatMap(({ bath, runs }) =>
+        runs.map((run) =>
+          paragraph(
+            `${bath}: ${run.loads === 1 ? `the load of ${run.from} is` : `${run.loads} loads from ${run.from} to ${run.to} are`} ${run.side} than chance explains: ${run.said}.`,
+          ),
+        ),
+      ),
+      ...Object.entries(review.estimates).flatMap(([dye, estimates]) => [
+        heading(`${dye}, from ${estimates.readings} readings`),
+        ...table(estimatesTable(estimates)),
+        ...(untold(estimates).length === 0 ? [] : [{ kind: "list" as const, items: untold(estimates) }]),
+      ]),
+      ...(review.lots.length === 0 ? [] : [heading("Lots, against the first"), ...table(lotsTable(review))]),
+      heading("Where the dye went"),
+      ...review.dyes.map((one) =>
+        paragraph(
+          `${one.dye}: ${Math.round(one.added)} ${one.unit} added${one.addedPerPart === null ? "" : `, ${significant(one.addedPerPart, 3)} ${one.unit} a part`}; ${significant(one.takenUp, 3)} ${one.unit} on parts, ${significant(one.draggedOut, 3)} ${one.unit} to rinse water (${Math.round(one.rinseL)} L), ${significant(one.dumped, 3)} ${one.unit} dumped.`,
+        ),
+      ),
+      ...table(useTable(review)),
+    ],
+  };
+}
