@@ -77,6 +77,15 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
     { reads: "CSV", args: ["baths.csv", ...dip] },
     { reads: "YAML", args: ["today.csv", "--from", "restock.yaml"] },
   ],
+  review: [
+    { reads: "YAML, a log", args: ["restock.yaml", "--log", "days.csv"] },
+    {
+      reads: "YAML, a log, one lot",
+      args: ["restock.yaml", "--log", "days.csv", "--lot", "P-17"],
+      not: ["html", "svg"],
+    },
+    { reads: "standard input", args: ["-", "--log", "days.csv"], stdin: streams.batch },
+  ],
   mix: [{ reads: "nothing", args: ["--volume", "6L", "--dilution", "1:9", "--temperature", "80C"] }],
   measure: [
     { reads: "STL", args: ["tile.stl"] },

@@ -67,6 +67,17 @@ export function writeInputs(folder: string): void {
   write("pairs.csv", pairs);
   write("readings.csv", readings);
   write("swatches.csv", "time_s;L;a;b\r\n0;92,1;-0,6;-2,3\r\n15;80,2;21,7;9,8\r\n60;65,9;44,6;23,0\r\n");
+  write(
+    "days.csv",
+    [
+      "time,bath,event,dye,part,shade,base,parts,seconds,celsius,L,a,b,powderLot",
+      "2027-04-16T08:00,six,made-up,brick,,,,,,,,,,",
+      "2027-04-16T10:00,six,load,,clip,brick-light,white,42,30,79.5,56.4,33.8,10.2,P-16",
+      "2027-04-16T10:08,six,load,,clip,brick-light,white,42,30,79.4,56.9,33.5,10.1,P-17",
+      "2027-04-16T10:16,six,load,,clip,brick-light,white,42,30,79.6,56.2,33.9,10.4,P-17",
+      "",
+    ].join("\r\n"),
+  );
   write("baths.csv", "time;bath;event;part;parts;seconds\r\n2027-04-16T09:00;six;load;clip;42;30,5\r\n");
   mkdirSync(join(folder, "week"));
   write("week/monday.json", JSON.stringify(day));

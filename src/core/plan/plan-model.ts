@@ -147,6 +147,8 @@ export interface PlanBath {
   readonly cover: Cover;
   readonly dye: string;
   readonly celsius: number;
+  /** On all times of the dye, from the bath log; 1 without one. */
+  readonly timeFactor: number;
   readonly dilution: string;
   readonly start: BathStart;
   readonly topUpRule: TopUpRule;

@@ -3,10 +3,12 @@ import type { Cover } from "../../core/model/batch.js";
 import type { Plan, PlanBath, PlanCarryOver, PlanLoad } from "../../core/plan/plan-model.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
 import { duration } from "../../core/quantity/text/duration.js";
+import { timeFactorText } from "../../core/uptake/law/time-factor-text.js";
 import { type Block, paragraph } from "../report.js";
 import { degrees, litres, percent, pour, volumeSaid } from "../words/amounts.js";
 import { trimmed } from "../words/digits.js";
 import { dyeText } from "../words/dye.js";
+import { sentence } from "../words/sentence.js";
 import { clock, stretch, watch } from "../words/times.js";
 import { partAdvice } from "./part-advice.js";
 
@@ -184,6 +186,10 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
 const nextStart = ({ carryOver }: PlanBath): Block[] =>
   carryOver === null ? [] : [{ kind: "code", lines: [`start: ${carryOver.start}`] }];
 
+/** Where the times of the dye are not those of its swatches. */
+const learnedBlocks = ({ dye, timeFactor }: PlanBath): Block[] =>
+  timeFactor === 1 ? [] : [paragraph(sentence(timeFactorText(dye, timeFactor)))];
+
 /** Which part to read, and what to type then, where that would make the times surer. */
 function trialBlocks({ trialAdvice, bath, celsius }: PlanBath): Block[] {
   if (trialAdvice === null) return [];
@@ -224,6 +230,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
       ],
     },
     loadTable(plan, bath),
+    ...learnedBlocks(bath),
     ...trialBlocks(bath),
     { kind: "list", items: endSteps(plan, bath) },
     ...nextStart(bath),

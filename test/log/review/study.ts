@@ -84,3 +84,84 @@ export function lotNamed(batch: Batch, seed: number, shift: Lab): boolean {
   const { rows } = work(batch, truth, random, { loads: 20, lots });
   return lotShifts(lotReadings(learn(batch, rows).foreseen, ({ powderLot }) => powderLot))[0]!.named;
 }
+
+/** The batch with what is to be pasted. */
+export function withLearned(batch: Batch, { toUse, estimates, teaches }: LearnedDye): Batch {
+  if (!teaches) return batch;
+  const { figures } = estimates;
+  const old = batch.baths[0]!.dye;
+  const dye = {
+    ...old,
+    ...(toUse.timeFactor === 1 ? {} : { timeFactor: toUse.timeFactor }),
+    ...(figures.uptakePerDm2.told ? { uptakePerDm2: toUse.uptakePerDm2 } : {}),
+    ...(figures.activationEnergyJPerMol.told
+      ? { activationEnergyJPerMol: toUse.activationEnergyJPerMol }
+      : {}),
+  };
+  const shades = batch.shades.map((shade) => ({ ...shade, dye }));
+  return {
+    ...batch,
+    dyes: [dye],
+    shades,
+    baths: batch.baths.map((bath) => ({ ...bath, dye })),
+    orders: batch.orders.map((order) => ({
+      ...order,
+      shade: shades.find(({ name }) => name === order.shade.name)!,
+    })),
+  };
+}
+
+const percent = (value: number | null): string => (value === null ? "-" : `${Math.round(100 * value)} %`);
+
+/** How often the factor on times is within a share of the truth. */
+export const timesWithin = (studied: readonly Studied[], within: number): number =>
+  share(
+    studied.map(
+      ({ truth, learned }) =>
+        Math.abs(learned.estimates.figures.timeFactor.value / truth.timeFactor - 1) <= within,
+    ),
+  );
+
+/** The table of the study: so many workshops after each number of loads. */
+export function printedStudy(
+  batch: Batch,
+  workshops: number,
+  numbers: readonly number[] = [10, 30, 100],
+): string {
+  const seeds = Array.from({ length: workshops }, (_, i) => i + 1);
+  const lines = [`${workshops} workshops`];
+  const table = (studied: readonly Studied[]): void => {
+    lines.push("figure                    within 25 %   told   held by 1.96 SE where told");
+    for (const { name, within25, told, holds } of scores(studied))
+      lines.push(
+        `${name.padEnd(25)} ${percent(within25).padStart(11)} ${percent(told).padStart(6)}   ${percent(holds)}`,
+      );
+  };
+  for (const loads of numbers) {
+    const studied = seeds.map((seed) => study(batch, seed, loads));
+    const of = (which: "missLearned" | "missAssumed") => median(studied.map((one) => one[which])).toFixed(2);
+    lines.push("", `after ${loads} loads; uptake 0.03 to 0.4 mL/dm2`);
+    table(studied);
+    lines.push(
+      `factor on times within 5 %: ${percent(timesWithin(studied, 0.05))}`,
+      `next ten loads miss by ${of("missLearned")} (median of means), with assumed figures by ${of("missAssumed")}`,
+      `learned figures worse by over 0.1 CIEDE2000: ${percent(share(studied.map((one) => one.missLearned > one.missAssumed + 0.1)))}`,
+    );
+    const large = seeds.map((seed) =>
+      study(batch, seed, loads, { uptakePerDm2: 0.25 * Math.exp(0.7 * seeded(seed + 31)()) }),
+    );
+    lines.push("", `after ${loads} loads; uptake 0.25 to 0.5 mL/dm2`);
+    table(large);
+  }
+  const shifts: readonly Lab[] = [
+    [0, 0, 0],
+    [0, 0.1, 0.1],
+    [0, 0, 2.6],
+  ];
+  for (const shift of shifts)
+    lines.push(
+      "",
+      `a second lot moved by ${shift.join(", ")} is named: ${percent(share(seeds.map((seed) => lotNamed(batch, seed, shift))))}`,
+    );
+  return lines.join("\n");
+}

@@ -74,10 +74,8 @@ export function replayLoad(real: RealBath, bath: ReplayedBath, load: RealLoad): 
   const { heat, fresh } = setting;
   const { part, parts, dipped } = load;
   const areaDm2 = parts * part.areaDm2;
-  const volumeBeforeL = bath.volumeL;
   bath.seconds = 0;
   bath.evaporatedL = 0;
-  const strengthBefore = strengthOf(bath, fresh);
   // Whoever dips has heated the bath before.
   if (!bath.heated) bath.celsius = Math.max(bath.celsius, heat.celsius);
   bath.heated = true;
@@ -87,6 +85,8 @@ export function replayLoad(real: RealBath, bath: ReplayedBath, load: RealLoad): 
     hold(heat, heat.covered, bath, rackSeconds(setting, parts));
     bath.celsius = load.celsius;
   }
+  const volumeBeforeL = bath.volumeL;
+  const strengthBefore = strengthOf(bath, fresh);
   const celsiusBefore = bath.celsius;
   immerseParts(heat, bath, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
   const found =

@@ -9,7 +9,6 @@ import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
-import { timeFactorText } from "../../uptake/law/time-factor-text.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { assumedRateText, type DyeModel } from "../../uptake/shade/dye-model.js";
 import type { BathRun } from "../run/bath-run.js";
@@ -123,8 +122,6 @@ export function assumptionsOf(
     const model = models.get(dye);
     if (model === undefined) continue;
     const { response, uptake } = model;
-    if (dye.timeFactor !== undefined)
-      add("learned-times", ["dyes", dye.name, "timeFactor"], timeFactorText(dye.name, dye.timeFactor));
     if (
       response.strengthExponent === undefined &&
       dye.strengthExponent === undefined &&

@@ -1,6 +1,7 @@
 import { rinsesEnough } from "../../bath/rinse/enough-rinses.js";
 import { mapped } from "../../mapped.js";
 import type { Batch } from "../../model/batch.js";
+import { defaults } from "../../model/defaults.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
 import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
@@ -42,6 +43,7 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     cover: bath.tank.cover,
     dye: dye.name,
     celsius: dye.celsius,
+    timeFactor: dye.timeFactor ?? defaults.dye.timeFactor,
     dilution: dilutionInWords(dye.dilution),
     start,
     topUpRule: bath.topUp,

@@ -1,0 +1,111 @@
+import { expect, test } from "vitest";
+import { asCsv } from "../log/review/as-csv.js";
+import { drawnTruth, seeded, work, workshopBatch } from "../log/review/workshop.js";
+import { folderIo } from "../tools/folder-io.js";
+import { runFake } from "./fake-io.js";
+
+const examples = new URL("../../examples", import.meta.url).pathname;
+
+async function logOf(): Promise<string> {
+  const batch = await workshopBatch();
+  const random = seeded(4);
+  const truth = { ...drawnTruth(random, batch), uptakePerDm2: 0.3 };
+  const lots = [
+    { from: 0, name: "P-16", shift: [0, 0, 0] as const },
+    { from: 22, name: "P-17", shift: [0, 0, 2.2] as const },
+  ];
+  return asCsv(work(batch, truth, random, { loads: 40, lots }).rows);
+}
+const log = await logOf();
+const files = new Map([["baths.csv", log]]);
+const review = (...args: readonly string[]) =>
+  runFake(["review", "restock.yaml", "--log", "baths.csv", ...args], folderIo(examples, files));
+
+test("review has the keys that scripts rely on", async () => {
+  const { status, out, err } = await review("--format", "json");
+  expect([status, err]).toEqual([0, ""]);
+  const { schema, baths, estimates, lots, paste } = JSON.parse(out);
+  expect(schema).toBe("dipwright/review@1");
+  expect(baths[0]).toMatchObject({ bath: "six", loads: 40, goodShare: null });
+  expect(baths[0].points).toHaveLength(40);
+  expect(Object.keys(baths[0].points[0])).toEqual(
+    expect.arrayContaining([
+      "time",
+      "shade",
+      "deltaE00",
+      "deltaL",
+      "individualsLimits",
+      "ewma",
+      "ewmaLimits",
+      "out",
+    ]),
+  );
+  for (const figure of [
+    "timeFactor",
+    "uptakeMlPerDm2",
+    "dragOutMlPerDm2",
+    "strengthExponent",
+    "activationEnergyKJPerMol",
+  ])
+    expect(estimates.brick[figure]).toEqual({
+      value: expect.any(Number),
+      standardError: expect.any(Number),
+      told: expect.any(Boolean),
+      loadsToHalve: expect.any(Number),
+    });
+  expect(lots).toEqual([
+    expect.objectContaining({ lot: "P-17", kind: "powder", dye: "brick", loads: 18, named: true }),
+  ]);
+  expect(paste).toMatch(/^dyes:\n {2}brick:\n {4}timeFactor: 0\.8/);
+});
+
+test("review says what to do, what to paste, and draws", async () => {
+  const { out } = await review();
+  expect(out).toMatch(/powder lot P-17 is \d\.\d yellower in brick/);
+  expect(out).toContain("timeFactor: 0.8");
+  expect(out).toContain("six: lightness against the shade, load by load");
+  expect(out.replace(/\s+/g, " ")).toContain("cannot be told yet");
+  expect((await review("--format", "svg")).out).toContain("<svg");
+  const csv = (await review("--format", "csv")).out.trim().split(/\r?\n/);
+  expect(csv).toHaveLength(41);
+  expect(csv[0]).toBe("bath,time,shade,delta_E00,delta_L,delta_C,delta_H,ewma,out");
+});
+
+test("what is pasted is read by a plan", async () => {
+  const { paste } = JSON.parse((await review("--format", "json")).out);
+  const set = [...paste.matchAll(/^ {4}(\w+): ([^#\n]*\S)/gm)].flatMap(([, key, value]) => [
+    "--set",
+    `dyes.brick.${key}=${value}`,
+  ]);
+  expect(set.length).toBeGreaterThan(2);
+  const { status, out } = await runFake(["plan", "restock.yaml", ...set], folderIo(examples));
+  expect(status).toBe(0);
+  expect(out).toMatch(/Times of brick x 0\.8\d*, from the log/);
+});
+
+test("--lot and --part list where parts came from", async () => {
+  const { out } = await review("--lot", "P-17", "--format", "json");
+  const { loads } = JSON.parse(out);
+  expect(loads).toHaveLength(18);
+  expect(loads[0]).toMatchObject({
+    bath: "six",
+    part: "clip",
+    powderLot: "P-17",
+    madeUp: "2026-01-01T08:00:00",
+  });
+  expect((await review("--part", "clip")).out).toContain("40 loads");
+  expect((await review("--part", "none")).out).toContain("No load of the log is of it.");
+});
+
+test("review without a log, or with one of other baths, says what to write", async () => {
+  const none = await runFake(["review", "restock.yaml"], folderIo(examples, files));
+  expect([none.status, none.err]).toEqual([
+    2,
+    expect.stringContaining("error[log-missing]: no log is given"),
+  ]);
+  const gone = await runFake(["review", "restock.yaml", "--log", "gone.csv"], folderIo(examples));
+  expect([gone.status, gone.err]).toEqual([2, expect.stringContaining("there is no such file")]);
+  const other = new Map([["baths.csv", "time,bath,event,dye\n2026-01-01T08:00,nine,made-up,brick\n"]]);
+  const strange = await runFake(["review", "restock.yaml", "--log", "baths.csv"], folderIo(examples, other));
+  expect([strange.status, strange.err]).toEqual([2, expect.stringContaining('its baths are "nine"')]);
+});

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { planBatch } from "../../../src/core/plan/plan.js";
+import { reviewLog } from "../../../src/log/review/review.js";
+import type { TopUpRow } from "../../../src/log/row/log-row.js";
+import { learn, lotNamed, median, scores, share, study, timesWithin, withLearned } from "./study.js";
+import { drawnTruth, seeded, shared, work, workshopBatch } from "./workshop.js";
+
+// test/bench/learning-study.mjs prints the same at large.
+const seeds = Array.from({ length: 16 }, (_, i) => i + 1);
+const batch = await workshopBatch();
+
+const withoutWater = ({ waterMl: _, ...row }: TopUpRow): TopUpRow => row;
+
+test("after 30 loads the factor on times is known, and the next ten loads miss by little", () => {
+  const studied = seeds.map((seed) => study(batch, seed, 30));
+  expect(timesWithin(studied, 0.05)).toBeGreaterThanOrEqual(0.85);
+  expect(median(studied.map(({ missLearned }) => missLearned))).toBeLessThan(0.5);
+  expect(median(studied.map(({ missAssumed }) => missAssumed))).toBeGreaterThan(0.8);
+  for (const { holds } of scores(studied)) if (holds !== null) expect(holds).toBeGreaterThanOrEqual(0.85);
+  expect(share(studied.map((one) => one.missLearned > one.missAssumed + 0.15))).toBeLessThan(0.1);
+});
+
+test("lots that move the colour are named, lots that do not are not", () => {
+  expect(share(seeds.map((seed) => lotNamed(batch, seed, [0, 0, 2.6])))).toBeGreaterThanOrEqual(0.9);
+  expect(share(seeds.map((seed) => lotNamed(batch, seed, [0, 0.1, 0.1])))).toBeLessThanOrEqual(0.1);
+});
+
+test("where the log teaches nothing there is nothing to paste, and the next plan is the same byte for byte", () => {
+  const planned = (of: typeof batch): string => JSON.stringify(planBatch(of, shared));
+  const before = planned(batch);
+  let taught = 0;
+  for (const seed of seeds) {
+    const random = seeded(seed);
+    // Every second workshop reads no colour and logs no water.
+    const blind = seed % 2 === 0;
+    const { rows } = work(batch, drawnTruth(random, batch), random, { loads: 12, blind });
+    const logged = blind ? rows.map((row) => (row.event === "top-up" ? withoutWater(row) : row)) : rows;
+    const reviewed = reviewLog(batch, logged, shared);
+    if (!reviewed.ok) throw new Error(JSON.stringify(reviewed.faults));
+    const learned = learn(batch, logged);
+    expect(reviewed.value.paste === "").toBe(!learned.teaches);
+    expect(planned(withLearned(batch, learned)) === before).toBe(!learned.teaches);
+    if (blind) expect(learned.teaches).toBe(false);
+    if (learned.teaches) taught++;
+  }
+  expect(taught).toBeGreaterThan(0);
+});
