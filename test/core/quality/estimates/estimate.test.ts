@@ -1,0 +1,70 @@
+import { expect, test } from "vitest";
+import { type Evidence, estimate } from "../../../../src/core/quality/estimates/estimate.js";
+import type { Figures, Priors } from "../../../../src/core/quality/estimates/figures.js";
+
+const priors: Priors = {
+  timeFactor: { value: 1, deviation: 0.4 },
+  uptakePerDm2: { value: 0.03, deviation: 0.7, startDeviation: 1.4 },
+  dragOutMlPerDm2: { value: 0.8, deviation: 0.5 },
+  strengthExponent: { value: 1.5, deviation: 0.2, held: 2 },
+  activationEnergyJPerMol: { value: 75_000, deviation: 0.24 },
+  evaporation: { value: 1, deviation: 0.08 },
+};
+
+/** Readings of some figures, each so exact. */
+const reading = (of: (figures: Figures) => readonly number[], readings = 30): Evidence => ({
+  readings,
+  residuals: of,
+});
+const logOf = (name: keyof Figures, value: number, deviation: number) => (figures: Figures) => [
+  Math.log(figures[name]! / value) / deviation,
+];
+
+test("without readings nothing is told, and everything stays as assumed", () => {
+  const { figures, toUse } = estimate(
+    reading(() => [], 0),
+    priors,
+  );
+  expect(Object.values(figures).map(({ told, loadsToHalve }) => [told, loadsToHalve])).toEqual(
+    Array.from({ length: 5 }, () => [false, null]),
+  );
+  // The exponent is the law's own.
+  expect(figures.strengthExponent.value).toBe(2);
+  expect(toUse).toEqual({
+    timeFactor: 1,
+    uptakePerDm2: 0.03,
+    dragOutMlPerDm2: 0.8,
+    activationEnergyJPerMol: 75_000,
+    evaporation: 1,
+  });
+});
+
+test("a figure is told below a third of its value and half of what was assumed, and not above", () => {
+  const told = (deviation: number, name: "uptakePerDm2" | "dragOutMlPerDm2") =>
+    estimate(reading(logOf(name, priors[name].value, deviation)), priors).figures[name].told;
+  expect([0.3, 0.4].map((deviation) => told(deviation, "uptakePerDm2"))).toEqual([true, false]);
+  // Half of 0.5, with the assumption's own weight: 1/0.25² = 1/0.5² + 1/0.289².
+  expect([0.28, 0.3].map((deviation) => told(deviation, "dragOutMlPerDm2"))).toEqual([true, false]);
+});
+
+test("an estimate lies between what was read and what was assumed, as their errors weigh", () => {
+  const { figures } = estimate(reading(logOf("dragOutMlPerDm2", 1.6, 0.1)), priors);
+  const weight = 1 / 0.1 ** 2 / (1 / 0.1 ** 2 + 1 / 0.5 ** 2);
+  expect(Math.log(figures.dragOutMlPerDm2.value / 0.8)).toBeCloseTo(weight * Math.log(2), 6);
+  expect(figures.dragOutMlPerDm2.standardError / figures.dragOutMlPerDm2.value).toBeCloseTo(
+    1 / Math.hypot(1 / 0.1, 1 / 0.5),
+    6,
+  );
+});
+
+test("half the error takes about three times as many loads again", () => {
+  const { loadsToHalve } = estimate(reading(logOf("timeFactor", 1.1, 0.02)), priors).figures.timeFactor;
+  expect(loadsToHalve).toBe(91);
+});
+
+test("readings that scatter more than they should make the errors larger", () => {
+  const scatter = (by: number) => (figures: Figures) =>
+    [by, -by, by, -by].map((one) => (Math.log(figures.timeFactor) + one * 0.02) / 0.02);
+  const error = (by: number) => estimate(reading(scatter(by)), priors).figures.timeFactor.standardError;
+  expect(error(3) / error(0.5)).toBeCloseTo(3, 1);
+});

@@ -1,0 +1,69 @@
+import { expect, test } from "vitest";
+import { bathPoints, type JudgedLoad } from "../../../src/log/review/bath-points.js";
+import { localTime } from "../../../src/log/row/local-time.js";
+
+const noise = [0.2, -0.1, 0.1, -0.2, 0.15, -0.15, 0.1, -0.1];
+
+function load(
+  i: number,
+  lighter: number,
+  more: Partial<JudgedLoad["row"]> = {},
+  rest: Partial<JudgedLoad> = {},
+) {
+  const one: JudgedLoad = {
+    row: {
+      row: i + 2,
+      time: localTime(2026, 1, 1, 8, i, 0)!,
+      bath: "six",
+      event: "load",
+      part: "clip",
+      parts: 40,
+      shade: "light",
+      celsius: 80,
+      ...more,
+    },
+    lab: [60 + lighter + noise[i % noise.length]!, 20, 10],
+    target: [60, 20, 10],
+    strength: 1,
+    timeRatio: 1,
+    ...rest,
+  };
+  return one;
+}
+const steady = (count: number, more: Partial<JudgedLoad["row"]> = {}) =>
+  Array.from({ length: count }, (_, i) => load(i, 0, more));
+const off = (more: Partial<JudgedLoad["row"]> = {}, rest: Partial<JudgedLoad> = {}) =>
+  Array.from({ length: 4 }, (_, i) => load(20 + i, 2, more, rest));
+
+test("steady loads are in control, and points are signed", () => {
+  const { points, runs } = bathPoints(steady(20), 80);
+  expect(runs).toEqual([]);
+  expect(points[0]).toMatchObject({ shade: "light", deltaL: expect.closeTo(0.2, 9), out: false });
+  expect(points[0]!.deltaE00).toBeGreaterThan(0);
+});
+
+test("with fewer than two readings there are no limits", () => {
+  expect(bathPoints(steady(1), 80).points[0]).toMatchObject({
+    individualsLimits: null,
+    ewma: null,
+    out: false,
+  });
+});
+
+test.each([
+  ["temperature", off({ celsius: 77 }), "3 °C too cool"],
+  ["new lot", off({ powderLot: "B" }), "powder lot B begins there"],
+  ["time", off({}, { timeRatio: 0.9 }), "10 % shorter"],
+  ["strength", off({}, { strength: 0.8 }), "80 % strength"],
+  ["not known", off(), "nothing that was logged explains it"],
+] as const)("a run of lighter loads has its likely cause: %s", (cause, loads, said) => {
+  const { runs } = bathPoints(
+    [
+      ...steady(20, { powderLot: "A" }),
+      ...loads.map((one) => (cause === "new lot" ? one : { ...one, row: { ...one.row, powderLot: "A" } })),
+    ],
+    80,
+  );
+  expect(runs).toHaveLength(1);
+  expect(runs[0]).toMatchObject({ side: "lighter", cause, said: expect.stringContaining(said) });
+});
