@@ -1,7 +1,16 @@
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** Test files that take several seconds. Started last, one would run alone while the other cores wait. */
-const long = [/\/packed\//, /simulation/, /\/kill/, /\/bundle\./, /\/formats\./, /\/yaml-read\./, /\/fuzz\./];
+const long = [
+  /\/packed\//,
+  /simulation/,
+  /\/kill/,
+  /\/bundle\./,
+  /\/formats\./,
+  /\/yaml-read\./,
+  /\/fuzz\./,
+  /\/learning\./,
+];
 
 const rank = ({ moduleId }: TestSpecification): number => {
   const found = long.findIndex((pattern) => pattern.test(moduleId));

@@ -15,13 +15,13 @@ const axes = [
 ] as const;
 
 /** "dip 4 s longer until you top up" from the last readings, at the time of the last dip. */
-export function timeAction(dye: string, { last, foreseen }: LearnedDye): string[] {
+export function timeAction(dye: string, { last, lately, foreseen }: LearnedDye): string[] {
   const row = foreseen.at(-1)?.reading.row;
   if (last === undefined || row?.seconds === undefined) return [];
-  const seconds = Math.round((last.factor - 1) * row.seconds);
+  const seconds = Math.round((lately - 1) * row.seconds);
   if (seconds === 0) return [];
   return [
-    `${dye}: dip ${Math.abs(seconds)} s ${seconds > 0 ? "longer" : "shorter"} than ${row.seconds} s until you top up (the last ${lastReadings} readings: times x ${shortNumber(last.raw, 3)})`,
+    `${dye}: dip ${Math.abs(seconds)} s ${seconds > 0 ? "longer" : "shorter"} than ${row.seconds} s until you top up (the last ${lastReadings} readings: times x ${shortNumber(last.raw, 3)}; the timeFactor below has it)`,
   ];
 }
 

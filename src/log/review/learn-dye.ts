@@ -17,6 +17,8 @@ export interface LearnedDye {
   readonly estimates: Estimates;
   /** What the last readings ask for beside the estimates; undefined with too few. */
   readonly last: LastFactor | undefined;
+  /** Of it, what is more than noise: 1 where nothing is. */
+  readonly lately: number;
   /** For plans from now on: told figures, and times as the last readings have them. */
   readonly toUse: Figures;
   /** Whether anything in it differs from what the batch file has. */
@@ -53,6 +55,7 @@ export function learnDye({ evidence, priors, readings, follow }: DyeLog): Learne
   return {
     estimates,
     last,
+    lately,
     toUse,
     teaches:
       toUse.timeFactor !== 1 ||

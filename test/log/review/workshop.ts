@@ -77,6 +77,8 @@ export interface Work {
   readonly rows: readonly LogRow[];
   /** CIEDE2000 of each load from its shade, without the noise of reading. */
   readonly misses: readonly number[];
+  /** ln of the fresh time that each load really got over the one that it should have had. */
+  readonly timesOff: readonly number[];
 }
 
 interface Options {
@@ -110,6 +112,7 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
   const follower = realMakeUp(planned, {}, batch.room.celsius);
   const rows: LogRow[] = [];
   const misses: number[] = [];
+  const timesOff: number[] = [];
   let seconds = 0;
   let row = 1;
   const time = () => {
@@ -150,6 +153,7 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
     const trueLab = labAfter(chosen.curve, dip.freshSeconds).map(
       (value, i) => value + shift[i]!,
     ) as unknown as Lab;
+    timesOff.push(Math.log(dip.freshSeconds / freshSeconds));
     misses.push(ciede2000(trueLab, aim.value.lab!));
     seconds += rackSeconds(real.setting, parts) + dippedSeconds + openSeconds(real.setting, parts);
     const loaded: LoadRow = {
@@ -192,5 +196,5 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
     ] as const)
       passTime(one, bathOf, overNight ? wait + 57_600 : wait, overNight);
   }
-  return { rows, misses };
+  return { rows, misses, timesOff };
 }

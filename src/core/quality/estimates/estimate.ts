@@ -99,11 +99,13 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   const of = (name: Learnable): Estimated => {
     const { value, deviation, held } = priors[name];
     const isIt = told.includes(name);
+    // How far the figures that are held pull it away from where all of them free would have it.
+    const pulled = name === "timeFactor" && isIt ? Math.log(toUse.timeFactor / all.at.timeFactor) : 0;
     const best = isIt ? (name === "timeFactor" ? toUse : all.at)[name]! : (held ?? value);
     return {
       value: best,
       // What is not told is as uncertain as the assumption, at most.
-      standardError: best * (isIt ? relative(name) : Math.min(deviation, relative(name))),
+      standardError: best * (isIt ? Math.hypot(relative(name), pulled) : Math.min(deviation, relative(name))),
       told: isIt,
       loadsToHalve: loadsToHalve(leftOf(name), evidence.readings),
     };
