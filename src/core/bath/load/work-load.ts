@@ -36,6 +36,25 @@ export function makeReady(setting: BathSetting, bath: HeatState, parts: number):
 }
 
 /**
+ * `makeReady`, with the volume that the strength of the dip is counted with; undefined where the heater does not get the
+ * bath there. What evaporates in a wait makes the bath stronger before the dip. That of racking is counted with the rest
+ * of the cycle, after it: so a bath that need not wait is as strong as it was left.
+ */
+export function rackAndWait(
+  setting: BathSetting,
+  bath: HeatState,
+  parts: number,
+): { readonly waitSeconds: number; readonly volumeBeforeL: number } | undefined {
+  const { heat, handling } = setting;
+  const startL = bath.volumeL;
+  hold(heat, heat.covered, bath, rackSeconds(setting, parts));
+  const rackedL = bath.volumeL;
+  const waitSeconds = riseTo(heat, bath, heat.celsius - handling.belowKelvin);
+  if (waitSeconds === undefined) return undefined;
+  return { waitSeconds, volumeBeforeL: startL - (rackedL - bath.volumeL) };
+}
+
+/**
  * Whether a load need not wait for the heater, as far as that shows without following the bath: it is warm enough now, and
  * the heater holds it, lid on.
  */
@@ -64,14 +83,9 @@ export function workOn(
   // Counted afresh: what is told apart from a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
-  const startL = bath.volumeL;
-  hold(heat, heat.covered, bath, rackSeconds(setting, parts));
-  const rackedL = bath.volumeL;
-  const waitSeconds = riseTo(heat, bath, heat.celsius - handling.belowKelvin);
-  if (waitSeconds === undefined) return "heater-too-weak";
-  // What evaporates in a wait makes the bath stronger before the dip. That of racking is counted with the rest of the
-  // cycle, after it: so a bath that need not wait is as strong as it was left.
-  const volumeBeforeL = startL - (rackedL - bath.volumeL);
+  const ready = rackAndWait(setting, bath, parts);
+  if (ready === undefined) return "heater-too-weak";
+  const { waitSeconds, volumeBeforeL } = ready;
   const strengthBefore = strengthOf({ volumeL: volumeBeforeL, dye: bath.dye }, fresh);
   const strengthDuring = strengthBefore * ((bath.dye + dippedDye) / (2 * bath.dye));
   const setSeconds = timer(load.freshSeconds, strengthDuring);

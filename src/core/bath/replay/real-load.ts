@@ -7,7 +7,7 @@ import { strengthOf } from "../load/bath-setting.js";
 import { finishLoad } from "../load/finish-load.js";
 import { rackSeconds } from "../load/handling-seconds.js";
 import { type LoadWork, loadJPerK } from "../load/load-work.js";
-import { makeReady } from "../load/work-load.js";
+import { rackAndWait } from "../load/work-load.js";
 import type { RealBath, ReplayedBath } from "./real-bath.js";
 
 /** A load that was dipped: as long as a clock showed, or as long as its shade takes. */
@@ -80,13 +80,14 @@ export function replayLoad(real: RealBath, bath: ReplayedBath, load: RealLoad): 
   if (!bath.heated) bath.celsius = Math.max(bath.celsius, heat.celsius);
   bath.heated = true;
   let waitSeconds = 0;
-  if (load.celsius === undefined) waitSeconds = makeReady(setting, bath, parts) ?? 0;
-  else {
+  let volumeBeforeL = bath.volumeL;
+  const ready = load.celsius === undefined ? rackAndWait(setting, bath, parts) : undefined;
+  if (ready !== undefined) ({ waitSeconds, volumeBeforeL } = ready);
+  else if (load.celsius !== undefined) {
     hold(heat, heat.covered, bath, rackSeconds(setting, parts));
     bath.celsius = load.celsius;
   }
-  const volumeBeforeL = bath.volumeL;
-  const strengthBefore = strengthOf(bath, fresh);
+  const strengthBefore = strengthOf({ volumeL: volumeBeforeL, dye: bath.dye }, fresh);
   const celsiusBefore = bath.celsius;
   immerseParts(heat, bath, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
   const found =
