@@ -102,7 +102,7 @@ test("readBatch reads every key that the schema has, and follows names to what t
     .join("\n");
   for (const key of Object.keys(batchSchema().shape)) expect(text).toMatch(new RegExp(`^${key}:`, "m"));
   expect(batch).toMatchObject({ date: "2028-02-29", currency: "EUR", startAtMinute: 450, yield: 0.96 });
-  expect(batch!.orders[0]!.shade.dye).toBe(batch!.dyes[0]);
+  expect(batch!.orders[0]!.shade!.dye).toBe(batch!.dyes[0]);
   expect(batch!.orders[0]!.base).toBe(batch!.bases[0]);
   expect(batch!.baths[1]!.tank).toBe(batch!.tanks[1]);
   expect(batch!.orders[1]).not.toHaveProperty("base");

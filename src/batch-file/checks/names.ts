@@ -1,3 +1,4 @@
+import { undyed } from "../../core/model/undyed.js";
 import { listed, nearest } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
 import { isMap } from "../source/is-map.js";
@@ -42,6 +43,14 @@ function checkForms(batch: PartlyRead, report: Report): ReadonlyMap<string, Read
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
   const bare = checkForms(batch, report);
+  if (isMap(batch.shades) && Object.hasOwn(batch.shades, undyed))
+    report(
+      "name-taken",
+      ["shades", undyed],
+      `${undyed} means undyed parts, so it cannot name a shade`,
+      "use another name",
+      "key",
+    );
   const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
@@ -85,7 +94,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
   }
   for (const [i, order] of items(batch.orders)) {
     need("parts", order.part, ["orders", i, "part"]);
-    need("shades", order.shade, ["orders", i, "shade"]);
+    if (order.shade !== undyed) need("shades", order.shade, ["orders", i, "shade"]);
     need("bases", order.base, ["orders", i, "base"]);
   }
 }

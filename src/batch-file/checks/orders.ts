@@ -1,3 +1,4 @@
+import { undyed } from "../../core/model/undyed.js";
 import { listed } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
 import { isAmount } from "../to-batch/amounts.js";
@@ -24,7 +25,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
     const base = order.base ?? dye?.base;
     const known = Object.keys(blank);
     if (base === undefined) {
-      if (dye !== undefined)
+      if (dye !== undefined || order.shade === undyed)
         report(
           "base-missing",
           ["orders", i, "base"],

@@ -157,8 +157,8 @@ export const bath = () =>
 /** Good parts of one kind to make. */
 export const order = () =>
   z.strictObject({
-    part: text({ description: "part to dye", examples: ["hook"] }),
-    shade: text({ description: "shade to dye it in", examples: ["coral-light"] }),
+    part: text({ description: "part to make", examples: ["hook"] }),
+    shade: text({ description: "shade to dye it in; none: undyed parts", examples: ["coral-light"] }),
     base: text({
       description: "base of the undyed part",
       examples: ["white"],

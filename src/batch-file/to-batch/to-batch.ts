@@ -1,7 +1,8 @@
 import { coldPerHot } from "../../core/bath/water.js";
 import { mapped } from "../../core/mapped.js";
 import type * as model from "../../core/model/batch.js";
-import { defaults } from "../../core/model/defaults.js";
+import { defaults, standardReading } from "../../core/model/defaults.js";
+import { undyed } from "../../core/model/undyed.js";
 import type { Spec } from "./complete.js";
 import { handling } from "./handling.js";
 import { type Models, modelsOf } from "./models.js";
@@ -69,12 +70,15 @@ export function toBatch(spec: Spec, models: Models = modelsOf(spec)): model.Batc
         }),
     ),
     orders: mapped(spec.orders, (order, index): model.Order => {
-      const wanted = shades[order.shade]!;
+      const wanted = order.shade === undyed ? undefined : shades[order.shade]!;
       return present({
         index,
         part: parts[order.part]!,
         shade: wanted,
-        base: order.base === undefined ? wanted.dye.base : bases.under(order.base, wanted.dye.reading),
+        base:
+          order.base === undefined
+            ? wanted?.dye.base
+            : bases.under(order.base, wanted?.dye.reading ?? standardReading),
         quantity: order.quantity,
       });
     }),

@@ -12,7 +12,7 @@ import { type Execute, refused } from "../command.js";
 function trial(batch: Batch, shared: SharedWork): readonly Fault[] {
   const plan = batch.baths.length > 0 && batch.orders.length > 0 ? planBatch(batch, shared) : undefined;
   const planned = [...(plan?.faults ?? []), ...(plan?.ok ? plan.value.exceeded : [])];
-  const used = new Set(batch.orders.map((order) => order.shade.dye));
+  const used = new Set(batch.orders.map((order) => order.shade?.dye));
   const unused = batch.dyes.filter((dye) => !used.has(dye) && dye.swatches.length > 0);
   return [...planned, ...unused.flatMap((dye) => shared.dyes.fit(dye, batch.handling).faults)];
 }

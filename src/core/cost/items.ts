@@ -2,6 +2,7 @@ import { dryingKwh, kwhOf } from "../bath/heat/power.js";
 import { mapped } from "../mapped.js";
 import { exactSumOf } from "../maths/exact-sum.js";
 import type { AssumedLoadTime, Batch, Equipment, Handling } from "../model/batch.js";
+import { isDyed } from "../model/undyed.js";
 import type { RestingShares } from "./assumed-shares.js";
 import type { CostLine } from "./line/cost-lines.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
@@ -198,13 +199,19 @@ export const bathItems = (use: BathUse): CostItem[] => [
   ...contentItems(use),
 ];
 
-/** What all parts share equally, and each order's blanks. `started` is by order index. */
+/** What all parts share equally, what the dyed ones share, and each order's blanks. `started` is by order index. */
 export function partItems(batch: Batch, started: readonly number[], dryerRuns: number): CostItem[] {
   const { rates, handling, consumables, dryers, orders } = batch;
   const dryer = dryers[0];
   const parts = started.reduce((sum, count) => sum + count, 0);
   const shares = mapped(orders, (order) => ({ order: order.index, weight: started[order.index]! }));
-  const item = (line: CostLine, what: string, amount: number): CostItem => ({ line, what, amount, shares });
+  const dyed = shares.filter(({ order }) => isDyed(orders[order]!));
+  const item = (line: CostLine, what: string, amount: number): CostItem => ({
+    line,
+    what,
+    amount,
+    shares: dyed,
+  });
   const blanks = mapped(orders, (order): CostItem => {
     const { blank } = order.part;
     const each = typeof blank === "number" ? blank : ((order.base && blank?.get(order.base.name)) ?? 0);
@@ -215,7 +222,10 @@ export function partItems(batch: Batch, started: readonly number[], dryerRuns: n
       shares: [{ order: order.index, weight: 1 }],
     };
   });
-  const perPart = item("consumables", "per part", consumables.perPart * parts);
+  const perPart: CostItem = {
+    ...item("consumables", "per part", consumables.perPart * parts),
+    shares,
+  };
   if (!dryer) return [...blanks, perPart];
   const hours = (dryerRuns * dryer.minutes) / 60;
   return [

@@ -186,9 +186,14 @@ export interface Order {
   /** Position in the batch file's list. */
   readonly index: number;
   readonly part: Part;
-  readonly shade: Shade;
+  /** Absent: the parts are sold undyed. */
+  readonly shade?: Shade;
   readonly base?: Base;
   readonly quantity: number;
+}
+
+export interface DyedOrder extends Order {
+  readonly shade: Shade;
 }
 
 /** A figure of the handling that nobody gave, by its key in the batch file. */

@@ -4,6 +4,7 @@ import type { CostSheet } from "../../core/cost/line/cost-sheet.js";
 import type { Fault } from "../../core/fault.js";
 import { exactSumOf } from "../../core/maths/exact-sum.js";
 import type { RestsOn } from "../../core/model/rests-on.js";
+import { undyed } from "../../core/model/undyed.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
@@ -85,7 +86,7 @@ function costBlocks(plan: Plan): Block[] {
         ],
         rows: plan.orders.map((order) => [
           order.order,
-          `${order.part} ${order.shade}${order.base === null ? "" : ` on ${order.base}`}`,
+          `${order.part} ${order.shade === undyed ? "undyed" : order.shade}${order.base === null ? "" : ` on ${order.base}`}`,
           order.quantity,
           order.started,
           order.costPerPart,
@@ -151,7 +152,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),
-    paragraph(lifeLine(plan)),
+    ...(plan.baths.length > 0 ? [paragraph(lifeLine(plan))] : []),
     ...titled("Over the limit", plan.exceeded.map(faultText)),
     ...titled("Warnings", plan.warnings.map(faultText)),
     ...titled(

@@ -15,7 +15,7 @@ const planOf = (batch: Batch): Plan | undefined => {
 
 /** A batch whose first used dye has this uptake, assumed, and all that hold the dye with it. */
 function withUptake(batch: Batch, uptakePerDm2: number): Batch {
-  const name = batch.orders[0]!.shade.dye.name;
+  const name = batch.orders[0]!.shade!.dye.name;
   const change = (dye: Dye): Dye => (dye.name === name ? { ...dye, uptakePerDm2, uptakeAssumed: true } : dye);
   return { ...batch, ...exchanged(batch, change) };
 }
@@ -31,7 +31,7 @@ function exchanged(batch: Batch, change: (dye: Dye) => Dye) {
     shades: [...shades.values()],
     orders: batch.orders.map((order) => ({
       ...order,
-      shade: shades.get(order.shade) ?? { ...order.shade, dye: of(order.shade.dye) },
+      shade: shades.get(order.shade!) ?? { ...order.shade!, dye: of(order.shade!.dye) },
     })),
   };
 }

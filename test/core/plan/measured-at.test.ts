@@ -18,7 +18,7 @@ function withDyes(input: Batch, change: (dye: Dye) => Dye): Batch {
     baths: input.baths.map((one) => ({ ...one, dye: changed.get(one.dye)! })),
     orders: input.orders.map((one) => ({
       ...one,
-      shade: { ...one.shade, dye: changed.get(one.shade.dye)! },
+      shade: { ...one.shade!, dye: changed.get(one.shade!.dye)! },
     })),
   };
 }

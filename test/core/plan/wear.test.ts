@@ -19,7 +19,7 @@ const withDye = (changed: Dye, everyDays = 1): Batch => ({
   ...batch,
   dyes: [changed],
   baths: [{ ...bath, dye: changed, everyDays }],
-  orders: batch.orders.map((one) => ({ ...one, shade: { ...one.shade, dye: changed } })),
+  orders: batch.orders.map((one) => ({ ...one, shade: { ...one.shade!, dye: changed } })),
 });
 const withHandling = (changed: Partial<Batch["handling"]>): Batch => ({
   ...batch,

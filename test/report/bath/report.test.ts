@@ -18,7 +18,7 @@ function withUptake(uptakePerDm2: number): Batch {
     ...batch,
     dyes: [assumed],
     baths: [{ ...bath, dye: assumed }],
-    orders: batch.orders.map((one) => ({ ...one, shade: { ...one.shade, dye: assumed } })),
+    orders: batch.orders.map((one) => ({ ...one, shade: { ...one.shade!, dye: assumed } })),
   };
 }
 const withDragOut = (dragOutMlPerDm2: number): Batch => ({

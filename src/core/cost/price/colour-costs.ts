@@ -63,7 +63,7 @@ export function colourCosts(
 ): ColourCosts[] {
   return mapped([...new Set(mapped(uses, (use) => use.dye))], (dye) => {
     const own = uses.filter((use) => use.dye === dye);
-    const sold = batch.orders.flatMap((order) => (order.shade.dye === dye ? [orders[order.index]!] : []));
+    const sold = batch.orders.flatMap((order) => (order.shade?.dye === dye ? [orders[order.index]!] : []));
     const parts = exactSumOf(sold, (order) => order.quantity);
     const fixed = mapped(own, fixedOf);
     const sum = (of: (costs: ColourFixedCosts) => number): number => exactSumOf(fixed, of);

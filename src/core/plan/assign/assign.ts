@@ -5,13 +5,14 @@ import { partsAgain, yieldWithRework } from "../../cost/rework.js";
 import { error, type Fault } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import { largest } from "../../maths/extent.js";
-import type { Batch, Bath, Order } from "../../model/batch.js";
+import type { Batch, Bath, DyedOrder } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
+import { isDyed } from "../../model/undyed.js";
 
 /** Parts of one order that one bath dyes one after the other; how many at a time follows from its liquor then. */
 export interface Portion extends LoadWork {
-  readonly order: Order;
-  readonly part: Order["part"];
+  readonly order: DyedOrder;
+  readonly part: DyedOrder["part"];
   /** Of parts that missed their shade, and are dipped a second time. */
   readonly again: boolean;
 }
@@ -35,20 +36,23 @@ export const mostLoads = 20_000;
  */
 export function assignLoads(
   batch: Batch,
-  aimOf: (order: Order) => { readonly depth: number; readonly freshSeconds: number },
+  aimOf: (order: DyedOrder) => { readonly depth: number; readonly freshSeconds: number },
 ): Assignment {
-  const depthOf = (order: Order): number => aimOf(order).depth;
+  const depthOf = (order: DyedOrder): number => aimOf(order).depth;
   const portions = new Map<Bath, Writable<Portion>[]>(mapped(batch.baths, (bath) => [bath, []]));
   const dyed = new Map<Bath, number>(
     mapped(batch.baths, (bath) => [bath, bath.start.kind === "kept" ? bath.start.areaDm2 : 0]),
   );
   const shares = { firstPass: batch.yield, rework: batch.rework ?? defaults.rework, secondPass: 1 };
-  const started = mapped(batch.orders, (order) => partsToStart(order.quantity, yieldWithRework(shares)));
+  const started = mapped(batch.orders, (order) =>
+    // What is not dyed is not lost.
+    partsToStart(order.quantity, isDyed(order) ? yieldWithRework(shares) : 1),
+  );
   const faults: Fault[] = [];
-  const sorted = [...batch.orders].sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
+  const sorted = batch.orders.filter(isDyed).sort((a, b) => depthOf(a) - depthOf(b) || a.index - b.index);
   let count = 0;
   const spread = (
-    order: Order,
+    order: DyedOrder,
     all: number,
     again: boolean,
     fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[],
@@ -118,7 +122,7 @@ const underLeast = (bath: Bath): Fault =>
 
 /** Parts of an order to dip, and the baths that can take them. */
 interface Work {
-  readonly order: Order;
+  readonly order: DyedOrder;
   readonly first: number;
   readonly again: number;
   readonly fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[];

@@ -1,6 +1,7 @@
 import { append } from "../../append.js";
 import { done, error, type Fault, isError, type Outcome, warning } from "../../fault.js";
 import type { Batch, Dye } from "../../model/batch.js";
+import { isDyed } from "../../model/undyed.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { aimOf, type FittedDye, type FittedDyes } from "../../uptake/shade/fitted-dyes.js";
@@ -14,7 +15,7 @@ export function findAims(
   const fitted = new Map<Dye, FittedDye | undefined>();
   const found: ShadeAim[] = [];
   const faults: Fault[] = [];
-  for (const order of batch.orders) {
+  for (const order of batch.orders.filter(isDyed)) {
     const { dye } = order.shade;
     if (!batch.baths.some((bath) => bath.dye === dye)) {
       faults.push(

@@ -5,6 +5,7 @@ import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { AssumedHandling, Batch, Dye, Found, Handling } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
+import { isDyed } from "../../model/undyed.js";
 import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
@@ -143,7 +144,7 @@ export function assumptionsOf(
         `dye "${dye.name}": ${shortNumber(uptake.activationEnergyJPerMol / 1000)} kJ/mol, published range 45 to 117, is assumed: its times in a bath that is not at ${shortNumber(uptake.referenceCelsius)} °C rest on it; a swatch dipped cooler tells it`,
       );
   }
-  for (const order of batch.orders)
+  for (const order of batch.orders.filter(isDyed))
     if (aims[order.index]?.estimated)
       add(
         "estimated-base",

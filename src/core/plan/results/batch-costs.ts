@@ -41,7 +41,7 @@ export function batchCosts(
   const items = uses && [...shared, ...uses.flatMap(bathItems)];
   const sheets = items && allocate(items, batch.orders.length);
   const priced = mapped(batch.orders, (order) =>
-    costedOrder(batch, order, aims[order.index]!, started[order.index]!, sheets?.[order.index]),
+    costedOrder(batch, order, aims[order.index], started[order.index]!, sheets?.[order.index]),
   );
   const priceFaults = priced.flatMap(({ faults }) => faults);
   if (priceFaults.length > 0) return failed(...priceFaults.slice(0, 1));

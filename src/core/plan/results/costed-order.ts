@@ -6,6 +6,7 @@ import { moneyText } from "../../cost/rounding.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Batch, Order } from "../../model/batch.js";
 import { bathRestsOn } from "../../model/rests-on.js";
+import { undyed } from "../../model/undyed.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 
@@ -13,28 +14,29 @@ import type { ShadeAim } from "../../uptake/shade/aim.js";
 export function costedOrder(
   batch: Batch,
   order: Order,
-  aim: ShadeAim,
+  aim: ShadeAim | undefined,
   started: number,
   lines: CostedOrder["lines"] | undefined,
 ): { value: CostedOrder; faults: readonly Fault[] } {
   const total = lines ? sheetTotal(lines) : null;
   const costPerPart = total === null ? null : total / order.quantity;
+  const reachable = aim?.reachable ?? true;
   const value: CostedOrder = {
     order: order.index + 1,
     part: order.part.name,
-    shade: order.shade.name,
+    shade: order.shade?.name ?? undyed,
     base: order.base?.name ?? null,
-    reachable: aim.reachable,
+    reachable,
     quantity: order.quantity,
     started,
     costPerPart,
     total,
     lines: lines ?? null,
     otherBases: otherBases(order, { costPerPart, started, quantity: order.quantity }, batch.pricing),
-    restsOnAssumed: bathRestsOn(order.shade.dye, batch.handling),
+    restsOnAssumed: order.shade ? bathRestsOn(order.shade.dye, batch.handling) : [],
   };
   // What does not come out as ordered has no price.
-  if (!batch.pricing || costPerPart === null || !aim.reachable) return { value, faults: [] };
+  if (!batch.pricing || costPerPart === null || !reachable) return { value, faults: [] };
   const price = sellingPrice({ cost: costPerPart, ...batch.pricing });
   if (!price.ok) return { value, faults: price.faults };
   const { netPrice, price: taxed } = price.value;

@@ -4,6 +4,7 @@ import type { BatchCosts } from "../../cost/batch-costs.js";
 import { done, type Fault, isError, type Outcome, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
+import { isDyed } from "../../model/undyed.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipWindow } from "../../uptake/shade/dip-window.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
@@ -36,7 +37,7 @@ export interface WorkedBatch {
   readonly runs: readonly BathRun[];
   /** One a run; absent for a bath that is dumped where lives of kept ones are asked for. */
   readonly lives: readonly (BathLives | undefined)[];
-  /** By order index. */
+  /** By order index; none at an order of undyed parts. */
   readonly aims: readonly ShadeAim[];
   readonly day: Timeline;
   readonly costs: BatchCosts;
@@ -73,7 +74,9 @@ export function workBatch(
   if (before.some(isError)) return { ok: false, faults: [...before, ...implausible(batch)] };
   const day = timeline(mapped(workers, onTheDay), batch);
   const runs = mapped(workers, (worker) => worker.run());
-  const shades = mapped(batch.orders, (order) => aimFaults(order, assigned.aims[order.index]!));
+  const shades = mapped(batch.orders.filter(isDyed), (order) =>
+    aimFaults(order, assigned.aims[order.index]!),
+  );
   const faults = [
     ...before,
     ...runs.flatMap((run) => [

@@ -1,12 +1,12 @@
 import { type Fault, warning } from "../../fault.js";
-import type { Order } from "../../model/batch.js";
+import type { DyedOrder } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
 import { labText } from "../../quantity/text/lab-text.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 
 /** What must be said of a shade whatever the bath: out of reach (exit status 1), beyond the swatches. */
 export function aimFaults(
-  order: Order,
+  order: DyedOrder,
   aim: ShadeAim,
 ): { readonly missed: Fault[]; readonly warnings: Fault[] } {
   const { shade } = order;

@@ -68,7 +68,7 @@ describe("compareCosts", () => {
       ...batch,
       ...changes,
       baths: batch.baths.map((bath) => ({ ...bath, dye })),
-      orders: batch.orders.map((each) => ({ ...each, shade: { ...each.shade, dye } })),
+      orders: batch.orders.map((each) => ({ ...each, shade: { ...each.shade!, dye } })),
     };
     expect(codes(relit(batch), changed)[0]).toBe(code);
     if (code !== "handling-time") expect(codes(batch, changed)).toEqual([code]);
@@ -191,7 +191,7 @@ describe("compareCosts over orders", () => {
       ...batch,
       dyes: [free],
       baths: batch.baths.map((bath) => ({ ...bath, dye: free })),
-      orders: batch.orders.map((each) => ({ ...each, shade: { ...each.shade, dye: free } })),
+      orders: batch.orders.map((each) => ({ ...each, shade: { ...each.shade!, dye: free } })),
     };
     const [order] = compared(snapshot(none), snapshot(batch)).orders;
     expect(order!.causes).toMatchObject([{ code: "dye-price", before: 0, now: price }]);

@@ -175,7 +175,7 @@ describe("spread over planBatch", () => {
       handling: { ...batch.handling, dragOutMlPerDm2: dragOut! },
       dyes: [dye],
       baths: batch.baths.map((bath) => ({ ...bath, dye })),
-      orders: batch.orders.map((order) => ({ ...order, shade: { ...order.shade, dye } })),
+      orders: batch.orders.map((order) => ({ ...order, shade: { ...order.shade!, dye } })),
     });
     return plan.ok ? spreadOutputs(plan.value) : undefined;
   };

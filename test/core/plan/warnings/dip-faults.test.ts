@@ -46,7 +46,7 @@ test("a load is large from a tenth of the dye in the bath on", () => {
     const one = order(0, hook, light, 1);
     const worked = (uptakePerDm2: number) => {
       const dyed = { ...dye, uptakePerDm2 };
-      const orders = [{ ...one, shade: { ...one.shade, dye: dyed } }];
+      const orders = [{ ...one, shade: { ...one.shade!, dye: dyed } }];
       return planBatch({ ...batch, yield: 1, baths: [{ ...bath, dye: dyed }], orders });
     };
     const plan = worked(1e-6);

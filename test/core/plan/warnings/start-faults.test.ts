@@ -33,7 +33,16 @@ test("a bath in which not one part goes in under the freeboard is an error", () 
     startFaults(
       { handling },
       { ...bath, start: { kind: "kept", strength: 1, areaDm2: 0, ageDays: 0, volumeL } },
-      [{ order: order(0, hook, light, 1), part: hook, parts: 1, depth: 0.5, freshSeconds: 30, again: false }],
+      [
+        {
+          order: { ...order(0, hook, light, 1), shade: light },
+          part: hook,
+          parts: 1,
+          depth: 0.5,
+          freshSeconds: 30,
+          again: false,
+        },
+      ],
     ).map((fault) => [fault.code, fault.severity]);
   expect(severity(room - 0.0069)).toEqual([["bath-too-full", "warning"]]);
   expect(severity(room - 0.0068)).toEqual([["bath-too-full", "error"]]);

@@ -24,7 +24,7 @@ const dyedWith = (dye: Dye): Batch => ({
   ...batch,
   dyes: [dye],
   baths: batch.baths.map((bath) => ({ ...bath, dye })),
-  orders: batch.orders.map((order) => ({ ...order, shade: { ...order.shade, dye } })),
+  orders: batch.orders.map((order) => ({ ...order, shade: { ...order.shade!, dye } })),
 });
 
 test("a plan that shares its work with others is the plan worked alone, also for a dye that changes in what is not shared", () => {
@@ -81,7 +81,7 @@ test("a colour is sought up to each batch's own longest dip, also where another 
     return {
       ...one,
       handling: { ...one.handling, longestSeconds },
-      orders: one.orders.map((order) => ({ ...order, shade: { ...order.shade, target } })),
+      orders: one.orders.map((order) => ({ ...order, shade: { ...order.shade!, target } })),
     };
   };
   const batches = [300, 900, 300].map(within);
