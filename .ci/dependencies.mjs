@@ -28,6 +28,7 @@ const coreOrder = [
   "part",
   "cost",
   "plan",
+  "offer",
   "recipe",
   "quality",
 ];

@@ -24,6 +24,8 @@ export { renderText, type TextOptions } from "./diagnostics/render-text.js";
 export type { LoadLimit } from "./core/bath/load/load-size.js";
 export * from "./core/model/batch.js";
 export type { RestsOn } from "./core/model/rests-on.js";
+export { offerOf } from "./core/offer/offer.js";
+export type { Offer, OfferWish, PriceRow } from "./core/offer/offer-model.js";
 export type { Caution } from "./core/plan/advice/cautions.js";
 export type { Advice } from "./core/plan/advice/part-advice.js";
 export type { TimelineEntry, TimelineTask } from "./core/plan/day/timeline.js";
@@ -244,8 +246,15 @@ export {
   profitPerPart,
 } from "./core/cost/price/equal-profit.js";
 export { marginOf, markupForMargin, markupOf } from "./core/cost/price/margin.js";
+export {
+  type MixBreakEven,
+  type MixProduct,
+  mixBreakEven,
+} from "./core/cost/price/mix-break-even.js";
 export type { OtherBase } from "./core/cost/price/other-bases.js";
+export { type ScarceHours, type ScarceProduct, scarceHours } from "./core/cost/price/scarce-hours.js";
 export { type SellingPrice, sellingPrice } from "./core/cost/price/selling-price.js";
+export { type ColourYear, yearlyBreakEven, yearlyProfit } from "./core/cost/price/yearly-break-even.js";
 export {
   type BlankBuild,
   type BlankCost,

@@ -10,6 +10,7 @@ import { keys } from "./keys/declaration.js";
 import { measure } from "./measure/declaration.js";
 import { mix } from "./mix/declaration.js";
 import { newBatch } from "./new/declaration.js";
+import { offer } from "./offer/declaration.js";
 import { plan } from "./plan/declaration.js";
 import { record } from "./record/declaration.js";
 import { review } from "./review/declaration.js";
@@ -24,6 +25,7 @@ export const commands: readonly CommandDeclaration[] = [
   plan,
   bath,
   cost,
+  offer,
   shade,
   swatches,
   blend,

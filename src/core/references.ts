@@ -113,6 +113,8 @@ export const references = {
     "J. M. Lucas, M. S. Saccucci, Exponentially weighted moving average control schemes: properties and enhancements, Technometrics 32 (1990) 1; Table 3 as printed in the manual of the R package spc 0.7.2",
   macAdam1935:
     "D. L. MacAdam, Maximum visual efficiency of colored materials, J. Opt. Soc. Am. 25 (1935) 361",
+  managerialAccounting:
+    "M. Franklin, P. Graybeal, D. Cooper, Principles of Accounting, Volume 2: Managerial Accounting (open textbook, 2019), sections 3.4 break-even of several products, 10.6 constrained resources; year from memory",
   marsaglia2004:
     "G. Marsaglia, Evaluating the normal distribution, J. Stat. Softw. 11 (2004) no. 4; from memory",
   mckay1979:

@@ -30,6 +30,10 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
     { reads: "YAML and an earlier report", args: ["restock.yaml", "--against", "earlier.json"] },
     { reads: "YAML, drawn", args: ["restock.yaml", "--spread", "--draws", "20"] },
   ],
+  offer: [
+    ...batchForms("--quantities", "5"),
+    { reads: "YAML and sales", args: ["restock.yaml", "--quantities", "1,20", "--sales", "12/month"] },
+  ],
   shade: [
     { reads: "YAML", args: ["restock.yaml", "--dye", "teal"] },
     { reads: "YAML, a card", args: ["restock.yaml", "--target", "teal-mid", "--grid"], not: ["html", "svg"] },
