@@ -17,9 +17,12 @@ const why: Readonly<Record<LeftOutReason, (worst: number) => string>> = {
 const stretchOf = ({ fromSeconds, toSeconds }: LeftOutTimes): string =>
   fromSeconds === toSeconds ? duration(fromSeconds) : `${duration(fromSeconds)} to ${duration(toSeconds)}`;
 
+/** A name as YAML reads it back. */
+const inYaml = (name: string): string => (/^\p{L}[\p{L}\p{N}_-]*$/u.test(name) ? name : JSON.stringify(name));
+
 /** A colour as a line under `shades:`. */
 const shadeLine = ({ name, dye, seconds, lab, hex }: OfferedColour, tolerance: number): string =>
-  `  ${name}: { dye: ${dye}, time: ${seconds} s, tolerance: ${trimmed(tolerance, 2)} } # ${hex}, lab ${lab.map(places).join(", ")}`;
+  `  ${inYaml(name)}: { dye: ${inYaml(dye)}, time: ${seconds} s, tolerance: ${trimmed(tolerance, 2)} } # ${hex}, lab ${lab.map(places).join(", ")}`;
 
 /** Colours as lines to paste: those of the dyes' own bases first. A dip that does for two bases is there once. */
 function shadeLines(colours: readonly OfferedColour[], tolerance: number): string[] {

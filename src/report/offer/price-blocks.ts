@@ -11,6 +11,8 @@ const basesAbreast = 2;
 
 const shadeOf = ({ shade }: PriceRow): string => (shade === undyed ? "undyed" : shade);
 
+const isPriced = (rows: readonly PriceRow[]): boolean => rows.some(({ price }) => price !== null);
+
 /** Pairs of bases, each for a table of its own. */
 function basePairs(rows: readonly PriceRow[]): (string | null)[][] {
   const bases = [...new Set(rows.map(({ base }) => base))];
@@ -26,10 +28,15 @@ function pricesOf(
   { wish, currency }: Pick<Offer, "wish" | "currency">,
 ): Table {
   const digits = moneyDigits(currency);
+  const priced = isPriced(rows);
   const columns = bases.flatMap((base): Column[] => {
     const mark = rows.some((row) => row.base === base && row.estimated) ? "*" : "";
     const title = (what: string) => [`${base ?? ""}${base === null ? "" : mark}`, what].join(" ").trim();
-    return ["cost", "price", "fresh"].map((what) => ({ key: title(what), title: title(what), digits }));
+    return (priced ? ["cost", "price", "fresh"] : ["cost", "fresh"]).map((what) => ({
+      key: title(what),
+      title: title(what),
+      digits,
+    }));
   });
   const own = rows.filter(({ base }) => bases.includes(base));
   const shades = [...new Set(own.map(({ shade }) => shade))];
@@ -43,7 +50,10 @@ function pricesOf(
           const row = own.find(
             (one) => one.shade === shade && one.base === base && one.quantity === quantity,
           );
-          return [row?.costPerPart ?? null, row?.price ?? null, row?.freshBath?.price ?? null];
+          const { costPerPart = null, price = null, freshBath } = row ?? {};
+          return priced
+            ? [costPerPart, price, freshBath?.price ?? null]
+            : [costPerPart, freshBath?.costPerPart ?? null];
         }),
       ]),
     ),
@@ -91,7 +101,8 @@ function explained({ rows, wish }: Offer): string[] {
       ? "repeated as often as the batch file says (every:)"
       : `repeated as often as ${trimmed(wish.salesPerYear, 1)} parts a year ask for`;
   return [
-    "Cost and price of each good part, in a batch of its own of so many parts, with a kept bath. Fresh: the price where the bath is made up for this batch alone.",
+    `${isPriced(rows) ? "Cost and price" : "Cost"} of each good part, in a batch of its own of so many parts, with a kept bath. Fresh: the ${isPriced(rows) ? "price" : "cost"} where the bath is made up for this batch alone.`,
+    ...(isPriced(rows) ? [] : ["Without pricing: in the batch file there are costs only."]),
     `Who pays for the make-up: with a kept bath the batch, ${every}, pays the share of the bath's life that it uses; with a fresh bath it pays all of it, and its disposal.`,
     ...(rows.some(({ dye, everyDays }) => dye !== null && everyDays === null)
       ? [
@@ -111,11 +122,14 @@ function explained({ rows, wish }: Offer): string[] {
 export function priceBlocks(offer: Offer): Block[] {
   const { rows, wish, currency } = offer;
   const parts = [...new Set(rows.map(({ part }) => part))];
+  const costed = rows.some(({ costPerPart }) => costPerPart !== null);
   const takes = takesOf(rows, wish.quantities);
   return [
     { kind: "heading", level: 2, text: currency === null ? "Price list" : `Price list in ${currency}` },
-    { kind: "list", items: explained(offer) },
-    ...parts.flatMap((part): Block[] => {
+    ...(costed
+      ? [{ kind: "list" as const, items: explained(offer) }]
+      : [paragraph("No price of anything is given, so nothing is costed.")]),
+    ...(costed ? parts : []).flatMap((part): Block[] => {
       const own = rows.filter((row) => row.part === part);
       return [
         paragraph(`${part}:`),

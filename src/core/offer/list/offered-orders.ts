@@ -1,9 +1,9 @@
 import type { Base, Batch, Bath, Dye, Order, Part, Shade } from "../../model/batch.js";
 import type { OfferedOrder } from "./one-order.js";
 
-/** Bases that a part is made of: those that its blank has a price for, else that of the dye's swatches. */
+/** Bases that a part is made of: those that its blank has a price for, else that of the dye's swatches, or the first. */
 function basesOf({ blank }: Part, { bases }: Batch, dye: Dye | undefined): (Base | undefined)[] {
-  if (blank === undefined || typeof blank === "number") return [dye?.base];
+  if (blank === undefined || typeof blank === "number") return [dye === undefined ? bases[0] : dye.base];
   return bases.flatMap((base) => {
     if (!blank.has(base.name)) return [];
     // The dye has its base under its own reading.

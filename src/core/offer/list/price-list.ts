@@ -52,12 +52,15 @@ export function priceList(
   return { items, faults: [...faults.values()] };
 }
 
+/** What a real batch needs beside its bath and loads. */
+const ofOneDay: ReadonlySet<string> = new Set(["stock-short", "rinse-short"]);
+
 /**
- * Warnings on the loads, the bath or the stock of a row are for the plan of a real batch, unless they keep it from being
- * priced.
+ * Warnings on the loads, the bath, the rinse or the stock of a row are for the plan of a real batch, unless they keep it
+ * from being priced.
  */
 const isOfTheBatch = (fault: Fault): boolean =>
-  isError(fault) || !(["baths", "orders"].includes(String(fault.path[0])) || fault.code === "stock-short");
+  isError(fault) || !(["baths", "orders"].includes(String(fault.path[0])) || ofOneDay.has(fault.code));
 
 const leftOut = (fault: Fault): Fault =>
   warning(fault.code, fault.path, `${fault.message}; what needs it is left out of the prices`, fault.help);
