@@ -4,6 +4,9 @@ import type { DyeKind } from "../quantity/dye/dye-kinds.js";
 import type { LeftOutTimes } from "./colours/left-out.js";
 import type { OfferedColour } from "./colours/offered-colours.js";
 
+/** Working days of a week. Common practice, no source. */
+export const workDaysPerWeek = 5;
+
 /** What is asked of an offer. */
 export interface OfferWish {
   /** Good parts in a batch, ascending. */
@@ -48,6 +51,10 @@ export interface PriceRow {
   /** Taken up and dragged out: mL of concentrate or g of powder. */
   readonly dyePerPart: number;
   readonly dyeKind: DyeKind | null;
+  /** At this price, good parts that pay for a fresh bath of their own; null where no quantity does, and for undyed parts. */
+  readonly paysFromParts: number | null;
+  /** Good parts in a working day of such batches, by the slowest of hands, tank and dryer; null for undyed parts. */
+  readonly partsPerDay: number | null;
   /** How often the batch is repeated on the kept bath; null where it is not known. */
   readonly everyDays: number | null;
   readonly reachable: boolean;

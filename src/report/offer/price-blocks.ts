@@ -1,5 +1,5 @@
 import { undyed } from "../../core/model/undyed.js";
-import type { Offer, PriceRow } from "../../core/offer/offer-model.js";
+import { type Offer, type PriceRow, workDaysPerWeek } from "../../core/offer/offer-model.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { type Block, paragraph } from "../report.js";
 import type { Cell, Column, Table } from "../table.js";
@@ -60,8 +60,8 @@ function pricesOf(
   };
 }
 
-/** Hands and dye of a part, on the base of its dye's swatches. */
-const takesOf = (rows: readonly PriceRow[], quantities: readonly number[]): Table => {
+/** Hands and dye of a part, on the base of its dye's swatches, and how many at the list quantity pay for a bath and fit a day. */
+const takesOf = (rows: readonly PriceRow[], { quantities, listQuantity }: Offer["wish"]): Table => {
   const own = rows.filter(({ dye, estimated }) => dye !== null && !estimated);
   return {
     columns: [
@@ -73,23 +73,27 @@ const takesOf = (rows: readonly PriceRow[], quantities: readonly number[]): Tabl
         digits: (minutes: number) => decimals(minutes, 1),
       })),
       { key: "dye", title: "dye", align: "right" },
+      { key: "pays", title: "pays from" },
+      { key: "day", title: "a day" },
     ],
     rows: own
-      .filter(({ quantity }) => quantity === quantities.at(-1))
-      .map((last) => [
-        last.part,
-        shadeOf(last),
+      .filter(({ quantity }) => quantity === listQuantity)
+      .map((at) => [
+        at.part,
+        shadeOf(at),
         ...quantities.map(
           (quantity) =>
             own.find(
               (row) =>
                 row.quantity === quantity &&
-                row.part === last.part &&
-                row.shade === last.shade &&
-                row.base === last.base,
+                row.part === at.part &&
+                row.shade === at.shade &&
+                row.base === at.base,
             )?.handsOnMinutes ?? null,
         ),
-        `${significant(last.dyePerPart, 2)} ${dyeKinds[last.dyeKind!].unit}`,
+        `${significant(at.dyePerPart, 2)} ${dyeKinds[at.dyeKind!].unit}`,
+        at.paysFromParts,
+        Math.floor(at.partsPerDay!),
       ]),
   };
 };
@@ -123,7 +127,8 @@ export function priceBlocks(offer: Offer): Block[] {
   const { rows, wish, currency } = offer;
   const parts = [...new Set(rows.map(({ part }) => part))];
   const costed = rows.some(({ costPerPart }) => costPerPart !== null);
-  const takes = takesOf(rows, wish.quantities);
+  const priced = isPriced(rows);
+  const takes = takesOf(rows, wish);
   return [
     { kind: "heading", level: 2, text: currency === null ? "Price list" : `Price list in ${currency}` },
     ...(costed
@@ -145,6 +150,9 @@ export function priceBlocks(offer: Offer): Block[] {
             text: "What a part takes: minutes of hands by parts in a batch, and dye",
           },
           { kind: "table" as const, table: takes },
+          paragraph(
+            `Dye: taken up and dragged out${priced ? `. Pays from: parts that pay for a fresh bath at the price for ${wish.listQuantity}` : ""}. A day: parts that hands, tank and dryer can do in ${trimmed(wish.hoursPerWeek / workDaysPerWeek, 1)} h, in batches of ${wish.listQuantity}.`,
+          ),
         ]),
   ];
 }

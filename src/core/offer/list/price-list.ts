@@ -1,10 +1,10 @@
 import type { CostedOrder } from "../../cost/batch-costs.js";
-import { contributionPerPart } from "../../cost/price/break-even.js";
+import { breakEven, contributionPerPart } from "../../cost/price/break-even.js";
 import { type Fault, isError, warning } from "../../fault.js";
 import type { Batch, Bath, Shade } from "../../model/batch.js";
 import { undyed } from "../../model/undyed.js";
 import type { SharedWork } from "../../plan/run/shared-work.js";
-import type { OfferWish, PriceRow } from "../offer-model.js";
+import { type OfferWish, type PriceRow, workDaysPerWeek } from "../offer-model.js";
 import { freshBath, keptBath, type OfferedItem, offeredItems, orderOf } from "./offered-orders.js";
 import { type OneOrder, workOneOrder } from "./one-order.js";
 
@@ -27,7 +27,7 @@ export interface PriceList {
 export function priceList(
   batch: Batch,
   shades: readonly Shade[],
-  { quantities, salesPerYear }: OfferWish,
+  { quantities, salesPerYear, hoursPerWeek }: OfferWish,
   shared: SharedWork,
 ): PriceList {
   const items: PricedItem[] = [];
@@ -47,7 +47,17 @@ export function priceList(
       const kept = work(item, quantity, keeping);
       const fresh = bath === undefined ? kept : work(item, quantity, { ...bath, after: "dump" });
       if (kept !== undefined && fresh !== undefined)
-        items.push({ item, kept, fresh, row: rowOf(batch, item, quantity, { kept, fresh, keeping }) });
+        items.push({
+          item,
+          kept,
+          fresh,
+          row: rowOf(batch, item, quantity, {
+            kept,
+            fresh,
+            keeping,
+            dayMinutes: (60 * hoursPerWeek) / workDaysPerWeek,
+          }),
+        });
     }
   return { items, faults: [...faults.values()] };
 }
@@ -73,15 +83,20 @@ function rowOf(
   { pricing }: Batch,
   { part, shade, base }: OfferedItem,
   quantity: number,
-  { kept, fresh, keeping }: { kept: OneOrder; fresh: OneOrder; keeping: Bath | undefined },
+  {
+    kept,
+    fresh,
+    keeping,
+    dayMinutes,
+  }: { kept: OneOrder; fresh: OneOrder; keeping: Bath | undefined; dayMinutes: number },
 ): PriceRow {
   const order = kept.costs.orders[0]!;
   const whole = fresh.costs.orders[0]!;
   const netPrice = netOf(order);
-  const profit =
-    netPrice === null || pricing === undefined
-      ? null
-      : contributionPerPart({ netPrice, ...pricing }, order.costPerPart!);
+  const sale = netPrice === null || pricing === undefined ? null : { netPrice, ...pricing };
+  const profit = sale && contributionPerPart(sale, order.costPerPart!);
+  const colour = sale && shade && fresh.costs.colours[0];
+  const slowest = Math.max(kept.handsMinutes, kept.tankMinutes, kept.dryerMinutes);
   const perHour = (minutes: number): number | null =>
     profit === null || minutes === 0 ? null : (profit * quantity * 60) / minutes;
   return {
@@ -103,6 +118,8 @@ function rowOf(
     dryerMinutes: kept.dryerMinutes / quantity,
     dyePerPart: kept.dye / quantity,
     dyeKind: shade?.dye.dilution.kind ?? null,
+    paysFromParts: (colour && breakEven(colour.fixed, sale, colour.variablePerPart)?.parts) ?? null,
+    partsPerDay: slowest === 0 ? null : (quantity * dayMinutes) / slowest,
     everyDays: keeping?.everyDays ?? null,
     reachable: order.reachable,
     estimated: shade !== undefined && base !== undefined && base.name !== shade.dye.base?.name,

@@ -1,4 +1,4 @@
-import { breakEven, contributionPerPart } from "../../cost/price/break-even.js";
+import { contributionPerPart } from "../../cost/price/break-even.js";
 import { mixBreakEven } from "../../cost/price/mix-break-even.js";
 import { type ColourYear, yearlyBreakEven, yearlyProfit } from "../../cost/price/yearly-break-even.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
@@ -56,17 +56,12 @@ function paysOf(
   const sold = exactSumOf(weights, (weight) => weight);
   const { fixed } = own[0]!.fresh.costs.colours[0]!;
   const { makeUp, setUp, heating, disposal } = fixed;
-  const sales = own.map(({ row, fresh }) => {
-    const sale = { netPrice: row.netPrice!, ...pricing };
-    const { variablePerPart } = fresh.costs.colours[0]!;
-    return {
-      contribution: contributionPerPart(sale, variablePerPart),
-      alone: breakEven(fixed, sale, variablePerPart),
-    };
-  });
+  const contributions = own.map(({ row, fresh }) =>
+    contributionPerPart({ netPrice: row.netPrice!, ...pricing }, fresh.costs.colours[0]!.variablePerPart),
+  );
   const full = 1 + pricing.overhead;
   const bathCost = makeUp + setUp + heating + disposal;
-  const products = weights.map((weight, i) => ({ weight, contribution: sales[i]!.contribution }));
+  const products = weights.map((weight, i) => ({ weight, contribution: contributions[i]! }));
   const bath = freshBath(batch, dye)!;
   const { everyDays: _, ...ageless } = bath;
   const worn = workOneOrder(
@@ -91,12 +86,12 @@ function paysOf(
     bathCost,
     contributionPerPart: year.contribution,
     batchParts: even === undefined ? null : wholeParts(even.composites * sold),
-    mix: own.map(({ row: { part, shade, base } }, i) => ({
+    mix: own.map(({ row: { part, shade, base, paysFromParts } }, i) => ({
       part,
       shade,
       base,
       weight: weights[i]! / sold,
-      batchParts: sales[i]!.alone?.parts ?? null,
+      batchParts: paysFromParts,
     })),
     makeUpsPerYear: year.makeUpsByAge,
     shelfLifeKnown: dye.shelfLifeDays !== undefined,

@@ -2,8 +2,10 @@ import { expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import type { Base, Handling } from "../../../../src/core/model/batch.js";
 import { type DyeColours, offeredColours } from "../../../../src/core/offer/colours/offered-colours.js";
+import { equivalentSeconds } from "../../../../src/core/uptake/law/dip-time.js";
 import { dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
 import { hasCurve, shadeTime } from "../../../../src/core/uptake/shade/shade-time.js";
+import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";
 import { handling } from "../../plan/sample.js";
 import { coral, grey } from "../sample.js";
 
@@ -52,6 +54,21 @@ test("a colour's dip and window are those that shade gives for it", () => {
     expect(timed.value.seconds).toBeCloseTo(seconds, 2);
     expect(timed.value.windowSeconds![0]).toBeCloseTo(windowSeconds[0], 2);
     expect(timed.value.windowSeconds![1]!).toBeCloseTo(windowSeconds[1]!, 2);
+  }
+});
+
+test("what a colour must hold through is 2 °C and a tenth of the strength, either way", () => {
+  for (const one of found().colours) {
+    const moved = (celsius: number, strength: number): number =>
+      ciede2000(
+        one.lab,
+        labAfter(
+          curved.chosen.curve,
+          equivalentSeconds(curved.uptake, { seconds: one.seconds, celsius, strength }),
+        ),
+      );
+    expect(one.deltaE00ForCelsius).toBeCloseTo(Math.max(moved(78, 1), moved(82, 1)), 12);
+    expect(one.deltaE00ForStrength).toBeCloseTo(Math.max(moved(80, 0.9), moved(80, 1.1)), 12);
   }
 });
 

@@ -76,6 +76,23 @@ test("profit is what the price leaves after tax, fees, overhead and cost", () =>
   }
 });
 
+test("a row pays for a bath from where its price covers it, and a day holds what its slowest resource lets through", () => {
+  for (const { row, fresh } of plain.items) {
+    if (row.shade === "none") {
+      expect([row.paysFromParts, row.partsPerDay]).toEqual([null, null]);
+      continue;
+    }
+    const { fixed, variablePerPart } = fresh.costs.colours[0]!;
+    const bath = fixed.makeUp + fixed.setUp + fixed.heating + fixed.disposal;
+    const left = (parts: number): number =>
+      parts * (0.96 * row.netPrice! - 1.1 * variablePerPart) - 1.1 * bath;
+    expect(left(row.paysFromParts!)).toBeGreaterThanOrEqual(0);
+    expect(left(row.paysFromParts! - 1)).toBeLessThan(0);
+    const slowest = Math.max(row.handsOnMinutes, row.tankMinutes, row.dryerMinutes);
+    expect(row.partsPerDay! * slowest).toBeCloseTo(480, 6);
+  }
+});
+
 test("a shade that a base does not let its dye reach has a cost and no price, and a dye without a bath takes the first tank", () => {
   const pale: Shade = {
     name: "pale",
