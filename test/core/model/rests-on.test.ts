@@ -47,7 +47,7 @@ const withDragOut = (batch: Batch, dragOutMlPerDm2: number): Batch => ({
  */
 function movesByClock(a: Plan, b: Plan, input: Batch, path: string): boolean {
   const at = /^\.baths\.(\d+)\./.exec(path);
-  if (at === null || a.baths[Number(at[1])]!.dye === input.orders[0]!.shade.dye.name) return false;
+  if (at === null || a.baths[Number(at[1])]!.dye === input.orders[0]!.shade!.dye.name) return false;
   const [before, after] = [figures(a).get(path)?.value, figures(b).get(path)?.value];
   return before !== undefined && after !== undefined && Math.abs(after - before) <= 0.02 * Math.abs(before);
 }
