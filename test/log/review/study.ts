@@ -109,7 +109,7 @@ export function withLearned(batch: Batch, { toUse, estimates, teaches }: Learned
     baths: batch.baths.map((bath) => ({ ...bath, dye })),
     orders: batch.orders.map((order) => ({
       ...order,
-      shade: shades.find(({ name }) => name === order.shade.name)!,
+      shade: shades.find(({ name }) => name === order.shade!.name)!,
     })),
   };
 }
