@@ -45,7 +45,7 @@ export const dye = (of: Dye, name: string, ownBase: model.Base | undefined): mod
     activationEnergyJPerMol: of.activationEnergy.value,
     activationEnergyAssumed: of.activationEnergy.assumed === true,
     strengthExponent: of.strengthExponent?.value,
-    timeFactor: of.timeFactor,
+    timeFactor: of.timeFactor === defaults.dye.timeFactor ? undefined : of.timeFactor,
     uptakePerDm2: of.uptake.value,
     uptakeAssumed: of.uptake.assumed === true,
     uptakeFound: found(of.uptake),
