@@ -10,6 +10,14 @@ const written = new Map([
   ["readings.csv", "time_s,uptake\n10,1\n20,1.8\n40,3\n80,4.4\n160,5.5\n"],
   ["pairs.csv", "L1,a1,b1,L2,a2,b2\n50,2,3,51,2,4\n60,0,0,61,0,0\n"],
   [
+    "days.csv",
+    `time,bath,event,dye,part,shade,base,parts,seconds,celsius,L,a,b
+2027-04-16T08:00,six,made-up,brick,,,,,,,,,
+2027-04-16T10:00,six,load,,clip,brick-light,white,42,30,79.5,56.4,33.8,10.2
+2027-04-16T10:08,six,load,,clip,brick-light,white,42,30,79.4,56.9,33.5,10.1
+`,
+  ],
+  [
     "curves.csv",
     `wavelength_nm,one,two\n${Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},0.5,0.3`).join("\n")}\n`,
   ],
@@ -41,6 +49,7 @@ const calls: readonly (readonly string[])[] = [
   ["rework", "mixing.yaml", "--from", "72,38,-6"],
   ["sweep", "restock.yaml", "--vary", "tanks.six.cover=lid,none"],
   ["check", "warnings.yaml"],
+  ["review", "restock.yaml", "--log", "days.csv"],
   ["mix", "--volume", "6L", "--dilution", "1:9"],
   ["measure", "models/tray.stl"],
   ["compare", "--pairs", "pairs.csv"],
