@@ -43,6 +43,7 @@ const calls: readonly (readonly string[])[] = [
   ["plan", "restock.yaml"],
   ["bath", "restock.yaml"],
   ["cost", "restock.yaml"],
+  ["offer", "restock.yaml"],
   ["shade", "restock.yaml", "--dye", "brick"],
   ["swatches", "restock.yaml", "--dye", "brick"],
   ["blend", "mixing.yaml", "--target", "moss"],
