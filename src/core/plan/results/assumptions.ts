@@ -55,6 +55,10 @@ function timeInWords(handling: Handling, key: Exclude<AssumedHandling, "liquorRa
     : `${key}: ${shortNumber(handling[`${key}Seconds`])} s`;
 }
 
+/** Whether a part is dyed that carries out what parts usually do. */
+const usesUsualDragOut = ({ orders }: Batch): boolean =>
+  orders.some(({ part, shade }) => shade !== undefined && part.dragOutMlPerDm2 === undefined);
+
 /** The figures that the results rest on and that nobody measured here. */
 export function assumptionsOf(
   batch: Batch,
@@ -167,7 +171,7 @@ export function assumptionsOf(
       ["handling", "dragOut"],
       `${batch.handling.dragOutMlPerDm2.toPrecision(2)} mL of liquor carried out per dm2 is ${foundInWords(dragOutFound)}`,
     );
-  else if (batch.handling.dragOutAssumed)
+  else if (batch.handling.dragOutAssumed && usesUsualDragOut(batch))
     add(
       "assumed-drag-out",
       ["handling", "dragOut"],
