@@ -80,6 +80,8 @@ export function checkNames(batch: PartlyRead, report: Report): void {
   for (const [name, dye] of entries(batch.dyes)) need("bases", dye.base, ["dyes", name, "base"]);
   for (const [name, shade] of entries(batch.shades)) need("dyes", shade.dye, ["shades", name, "dye"]);
   for (const [name, part] of entries(batch.parts)) {
+    if (isMap(part.stock))
+      for (const base of Object.keys(part.stock)) need("bases", base, ["parts", name, "stock", base], "key");
     if (typeof part.blank !== "object" || part.blank === null) continue;
     if (isAmount(part.blank) || isBuild(part.blank)) continue;
     for (const base of Object.keys(part.blank)) need("bases", base, ["parts", name, "blank", base], "key");

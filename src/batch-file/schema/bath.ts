@@ -6,7 +6,7 @@ import { check } from "./check.js";
 import { hex, lab } from "./colours.js";
 import type { Snippet } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
-import { count, text } from "./plain-values.js";
+import { count, date, text } from "./plain-values.js";
 import { percent, quantity, written } from "./quantities.js";
 
 /** How the volume of a kept bath is given: in the tank, or in its jug. */
@@ -165,4 +165,9 @@ export const order = () =>
       otherwise: "that of the dye's swatches",
     }).optional(),
     quantity: count({ description: "number of good parts to make", examples: [120] }),
+    due: date({
+      description: "last day on which the order may be ready, for week",
+      examples: ["2027-04-16"],
+      otherwise: "any day: after the orders that have one",
+    }).optional(),
   });

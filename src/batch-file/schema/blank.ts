@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { defaults } from "../../core/model/defaults.js";
 import { isMap } from "../source/is-map.js";
+import { chosen } from "./chosen.js";
 import type { Snippet } from "./leaf.js";
 import { count } from "./plain-values.js";
 import { money, quantity, share } from "./quantities.js";
@@ -50,13 +51,6 @@ const buildKeys = new Set(["powder", "refresh", "packing", "build", "partsPerBui
 /** Whether a map says what a part is printed from; else it gives a cost for each base. */
 export const isBuild = (value: unknown): boolean =>
   isMap(value) && Object.keys(value).some((key) => buildKeys.has(key));
-
-/** A union that reads only the form that the value looks like, so that only that form's faults are reported. */
-function chosen<T extends z.ZodUnion>(union: T, formOf: (value: unknown) => number): T {
-  const { options } = union._zod.def;
-  union._zod.run = (payload, context) => options[formOf(payload.value)]!._zod.run(payload, context);
-  return union;
-}
 
 const built = () =>
   chosen(

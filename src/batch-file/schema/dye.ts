@@ -16,7 +16,7 @@ import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { leaf, type Meaning, notA } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
-import { assumedText, liquidOrPowder, percent, quantity, written } from "./quantities.js";
+import { assumedText, leadTime, liquidOrPowder, percent, quantity, written } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
@@ -184,6 +184,7 @@ export const dye = () =>
         "write a volume of a liquid, such as 1.5 L, or a mass of a powder, such as 500 g",
         { description: "amount on the shelf; the plan says what is short", examples: ["1.5 L", "500 g"] },
       ).optional(),
+      leadTime: leadTime().optional(),
       activationEnergy: quantity(
         "energyPerMole",
         {

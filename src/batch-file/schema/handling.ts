@@ -57,7 +57,7 @@ export const handling = () =>
           examples: [2],
           default: usual.rinses,
         },
-        mostRinses,
+        { most: mostRinses },
       ).optional(),
       rinseWater: quantity("volume", {
         description: "clear water in each of these baths",

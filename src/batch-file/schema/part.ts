@@ -5,11 +5,12 @@ import type { MeshUnit } from "../../core/part/units.js";
 import { listed } from "../issues/nearest.js";
 import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { blank } from "./blank.js";
+import { blankStock } from "./blank-stock.js";
 import { check } from "./check.js";
 import { leaf, notA } from "./leaf.js";
 import type { Forms } from "./one-of-forms.js";
 import { count, text } from "./plain-values.js";
-import { quantity, written } from "./quantities.js";
+import { leadTime, quantity, written } from "./quantities.js";
 
 // A leaf, since a fault in a plain enum would make zod report the first branch of the union instead.
 const modelUnitLeaf = () =>
@@ -91,6 +92,8 @@ export const part = () =>
         { positive: true },
       ).optional(),
       blank: blank().optional(),
+      stock: blankStock().optional(),
+      leadTime: leadTime().optional(),
       perLoad: count({
         description: "most parts in one load, in any tank",
         examples: [24],

@@ -90,13 +90,13 @@ function countHelp(input: unknown): string | undefined {
   return /^\d+$/.test(number) ? `write the number alone: ${Number(number)}` : undefined;
 }
 
-/** A count of things: a whole number from 1, up to `most` if there is a limit. */
-export const count = (meaning: Meaning, most?: number) => {
-  const range = most === undefined ? "from 1" : `from 1 to ${most}`;
+/** A count of things: a whole number from `least`, up to `most` if there is a limit. */
+export const count = (meaning: Meaning, { least = 1, most }: { least?: number; most?: number } = {}) => {
+  const range = most === undefined ? `from ${least}` : `from ${least} to ${most}`;
   const help = `write a whole number${most === undefined ? "" : ` ${range},`} such as ${meaning.examples?.[0] ?? 12}`;
-  const rules = { type: "integer", minimum: 1, ...(most === undefined ? {} : { maximum: most }) };
+  const rules = { type: "integer", minimum: least, ...(most === undefined ? {} : { maximum: most }) };
   return leaf<number>({ ...rules, errorMessage: help }, meaning, (input) =>
-    typeof input === "number" && Number.isSafeInteger(input) && input >= 1 && input <= (most ?? input)
+    typeof input === "number" && Number.isSafeInteger(input) && input >= least && input <= (most ?? input)
       ? done(input)
       : failed(
           error(

@@ -93,6 +93,14 @@ export const money = (meaning: Meaning) =>
     (input) => readQuantity("amount", {}, input),
   );
 
+/** How long it takes until what is ordered is there. */
+export const leadTime = () =>
+  quantity(
+    "time",
+    { description: "time from order to delivery: week says by when to order", examples: ["7 d"] },
+    { unit: "d", suggest: ["d", "h"] },
+  );
+
 /** A quantity of one kind for a liquid dye and of another for a powder. */
 export interface LiquidOrPowder extends Amount {
   readonly of: "liquid" | "powder";

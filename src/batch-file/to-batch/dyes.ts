@@ -42,6 +42,7 @@ export const dye = (of: Dye, name: string, ownBase: model.Base | undefined): mod
     ratePerSecond: of.rate?.value,
     saturation: of.saturation,
     stock: of.stock?.value,
+    leadTimeDays: of.leadTime?.value,
     activationEnergyJPerMol: of.activationEnergy.value,
     activationEnergyAssumed: of.activationEnergy.assumed === true,
     strengthExponent: of.strengthExponent?.value,

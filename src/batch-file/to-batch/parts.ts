@@ -44,6 +44,8 @@ export const part = (of: Part, name: string): model.Part => {
     massAssumed: of.mass.assumed,
     boxMm: of.boxMm,
     blank: blank(of.blank, of.mass.value),
+    stock: typeof of.stock === "object" ? new Map(Object.entries(of.stock)) : of.stock,
+    leadTimeDays: of.leadTime?.value,
     perLoad: of.perLoad,
     dragOutMlPerDm2: of.dragOut?.value,
     heatCapacityKjPerKgK: of.heatCapacity.value,

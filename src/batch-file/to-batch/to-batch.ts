@@ -80,6 +80,7 @@ export function toBatch(spec: Spec, models: Models = modelsOf(spec)): model.Batc
             ? wanted?.dye.base
             : bases.under(order.base, wanted?.dye.reading ?? standardReading),
         quantity: order.quantity,
+        due: order.due,
       });
     }),
     handling: handling(spec.handling),

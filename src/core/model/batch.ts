@@ -107,6 +107,8 @@ export interface Dye {
   readonly saturation?: number;
   /** On the shelf: mL of concentrate or g of powder. */
   readonly stock?: number;
+  /** From order to delivery. */
+  readonly leadTimeDays?: number;
   readonly activationEnergyJPerMol: number;
   /** Nobody gave it. */
   readonly activationEnergyAssumed: boolean;
@@ -135,6 +137,10 @@ export interface Part {
   readonly boxMm?: readonly [x: number, y: number, z: number];
   /** Cost of the undyed part: one number, or one per base name. */
   readonly blank?: number | ReadonlyMap<string, number>;
+  /** Undyed parts on the shelf: whatever their base, or by base name. */
+  readonly stock?: number | ReadonlyMap<string, number>;
+  /** From order to delivery of undyed parts. */
+  readonly leadTimeDays?: number;
   readonly perLoad?: number;
   /** Its own, where it carries out more or less than others; absent: that of the handling. */
   readonly dragOutMlPerDm2?: number;
@@ -190,6 +196,8 @@ export interface Order {
   readonly shade?: Shade;
   readonly base?: Base;
   readonly quantity: number;
+  /** Last day on which it may be ready, ISO 8601. */
+  readonly due?: string;
 }
 
 export interface DyedOrder extends Order {
