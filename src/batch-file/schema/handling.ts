@@ -31,6 +31,9 @@ const assumedMinutes = (description: string, value: number) => {
     { unit: "min", suggest: ["min", "s"] },
   ).optional();
 };
+/** Seconds that do not count where the file leaves them out. */
+const uncountedSeconds = (description: string, example: string) =>
+  quantity("time", { description, examples: [example], otherwise: "not counted" }).optional();
 const usual = defaults.handling;
 
 /** More rinses than this can only be a slip. */
@@ -69,6 +72,7 @@ export const handling = () =>
         examples: [3],
         default: usual.rinseEvery,
       }).optional(),
+      rinseChange: uncountedSeconds("change the rinse water, all its baths, lid on", "40 s"),
       unload: assumedSeconds("take it off, per load", usual.unloadSeconds),
       unloadPart: assumedSeconds("take one more part off, per part", usual.unloadPartSeconds),
       below: quantity(
@@ -85,6 +89,7 @@ export const handling = () =>
         { description: "temperature of what is topped up", examples: ["50 °C"], otherwise: "the room's" },
         { least: 0, most: 100, limits: "between 0 °C and 100 °C" },
       ).optional(),
+      topUpTime: uncountedSeconds("measure and pour one top-up, lid on till it goes in", "60 s"),
       coolTo: quantity(
         "temperature",
         {

@@ -230,6 +230,10 @@ export interface Handling {
   readonly belowKelvin: number;
   /** Of what is topped up; absent: the room's. */
   readonly topUpCelsius?: number;
+  /** To measure and pour one top-up; absent: no time of its own, as for the rinse water. */
+  readonly topUpSeconds?: number;
+  /** To change the rinse water, all baths of it. */
+  readonly rinseChangeSeconds?: number;
   /** A bath is emptied, poured or cleaned up at this temperature. */
   readonly coolToCelsius: number;
   readonly dryerLoadingMinutes: number;

@@ -28,10 +28,18 @@ const heated: fc.Arbitrary<Batch> = fc
     heaterW: fc.option(fc.integer({ min: 900, max: 8000 }), { nil: undefined }),
     topUpCelsius: fc.integer({ min: 10, max: 80 }),
     kept: fc.option(fc.record({ share: fc.double({ min: 0.6, max: 1, noNaN: true }) }), { nil: undefined }),
+    tending: fc.option(
+      fc.record({
+        topUpSeconds: fc.integer({ min: 0, max: 120 }),
+        rinseChangeSeconds: fc.integer({ min: 0, max: 120 }),
+        rinseEvery: fc.integer({ min: 1, max: 4 }),
+      }),
+      { nil: {} },
+    ),
   })
-  .map(({ input, heaterW, topUpCelsius, kept }) => ({
+  .map(({ input, heaterW, topUpCelsius, kept, tending }) => ({
     ...input,
-    handling: { ...input.handling, topUpCelsius },
+    handling: { ...input.handling, topUpCelsius, ...tending },
     baths: input.baths.map((one) => {
       const { heaterW: _, ...bare } = one.tank;
       return {
@@ -117,7 +125,7 @@ test("steps half as long change no time by a hundredth of a second, and nothing 
   expect(compared).toBeGreaterThan(3000);
 });
 
-test("steps half as long change no printed digit of the sample batch", () => {
+test("steps half as long change no printed digit, of the sample batch nor of random ones", () => {
   const printed = (of: Plan): unknown => {
     const { columns, rows } = planRows(of);
     return [
@@ -125,10 +133,19 @@ test("steps half as long change no printed digit of the sample batch", () => {
       rows.map((row) => row.map((cell, i) => (typeof cell === "number" ? columns[i]!.digits!(cell) : cell))),
     ];
   };
-  for (const heaterW of [500, 900, 2000]) {
-    const input = { ...batch, baths: [{ ...bath, tank: { ...tank, heaterW } }] };
-    expect(printed(planned(input, halved()))).toEqual(printed(planned(input)));
+  const inputs = [
+    ...[500, 900, 2000].map((heaterW) => ({ ...batch, baths: [{ ...bath, tank: { ...tank, heaterW } }] })),
+    ...fc.sample(heated, { numRuns: 40, seed: 77 }),
+  ];
+  let compared = 0;
+  for (const input of inputs) {
+    const [plan, finer] = [planBatch(input), planBatch(input, halved())];
+    expect(finer.ok).toBe(plan.ok);
+    if (!plan.ok || !finer.ok) continue;
+    compared++;
+    expect(printed(finer.value)).toEqual(printed(plan.value));
   }
+  expect(compared).toBeGreaterThan(35);
 });
 
 test("with parts that take no heat, warm top-ups and an endless heater the bath works as if it were always hot", () => {

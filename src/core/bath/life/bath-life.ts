@@ -43,6 +43,7 @@ function restOf(setting: BathSetting): (bath: WorkedBath) => void {
     if (cooled !== undefined && bath.celsius > handling.coolToCelsius)
       bath.volumeL *= lookUp(cooled, bath.celsius);
     fill(setting, bath, 1);
+    bath.loadsRinsed = 0;
     bath.celsius = heat.celsius;
   };
 }
@@ -101,6 +102,7 @@ export function bathLife(
       totals.draggedOut += bath.draggedOut;
       totals.dipSeconds += bath.dipSeconds;
       totals.waitSeconds += handsOnWait(bath.waitSeconds);
+      totals.tendingSeconds += bath.tendingSeconds;
       poured();
     }
     return undefined;

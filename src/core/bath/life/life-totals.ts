@@ -10,12 +10,14 @@ export interface LifeTotals {
   readonly dipSeconds: number;
   /** Waited beside the bath, the first ten minutes of each wait. */
   readonly waitSeconds: number;
+  /** Changing rinse water and topping up, as far as their times are known. */
+  readonly tendingSeconds: number;
 }
 
 /**
  * Totals with those of another stretch added a number of times; -1 takes them off.
  * @example
- * addedTotals({ loads: 3, parts: 30, areaDm2: 6, takenUp: 1, draggedOut: 2, added: 0, waterMl: 5, dipSeconds: 90, waitSeconds: 0 }, { loads: 2, parts: 20, areaDm2: 4, takenUp: 1, draggedOut: 1, added: 0, waterMl: 0, dipSeconds: 60, waitSeconds: 0 }, 10).loads // => 23
+ * addedTotals({ loads: 3, parts: 30, areaDm2: 6, takenUp: 1, draggedOut: 2, added: 0, waterMl: 5, dipSeconds: 90, waitSeconds: 0, tendingSeconds: 0 }, { loads: 2, parts: 20, areaDm2: 4, takenUp: 1, draggedOut: 1, added: 0, waterMl: 0, dipSeconds: 60, waitSeconds: 0, tendingSeconds: 0 }, 10).loads // => 23
  */
 export const addedTotals = (totals: LifeTotals, other: LifeTotals, times: number): LifeTotals => ({
   loads: totals.loads + times * other.loads,
@@ -27,6 +29,7 @@ export const addedTotals = (totals: LifeTotals, other: LifeTotals, times: number
   waterMl: totals.waterMl + times * other.waterMl,
   dipSeconds: totals.dipSeconds + times * other.dipSeconds,
   waitSeconds: totals.waitSeconds + times * other.waitSeconds,
+  tendingSeconds: totals.tendingSeconds + times * other.tendingSeconds,
 });
 
 /** Totals before the first load. */
@@ -40,4 +43,5 @@ export const noTotals: LifeTotals = {
   waterMl: 0,
   dipSeconds: 0,
   waitSeconds: 0,
+  tendingSeconds: 0,
 };

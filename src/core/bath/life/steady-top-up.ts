@@ -3,6 +3,7 @@ import type { Dilution } from "../../model/batch.js";
 import { atStrength, volumeShare } from "../../quantity/dye/dilution.js";
 import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { pourTopUp } from "../heat/working/heat-state.js";
+import { hold } from "../heat/working/hold.js";
 import { type BathSetting, strengthOf } from "../load/bath-setting.js";
 import type { LoadWork } from "../load/load-work.js";
 import { workOn } from "../load/work-load.js";
@@ -45,6 +46,7 @@ function repeatOnce(
   const bath = bathToWork(fresh, setting.heat.celsius);
   for (const load of mix) {
     if (workOn(bath, untopped, load) !== undefined) return undefined;
+    hold(setting.heat, setting.heat.covered, bath, setting.handling.topUpSeconds ?? 0);
     const pouredL = Math.max(0, fresh.volumeL - bath.volumeL);
     bath.dye += pouredL * dyePerL;
     pourTopUp(setting.heat, bath, { volumeL: pouredL, celsius: setting.topUpCelsius });

@@ -12,6 +12,8 @@ export function dipClock(
   setting: BathSetting,
   bath: HeatState,
   load: LoadWork,
+  /** From the bath as it is to the load racked. */
+  rackedSeconds: number,
 ): (setSeconds: number) => number {
   // Few clocks are ever read.
   let ready: HeatState | undefined;
@@ -19,7 +21,7 @@ export function dipClock(
     if (!(setSeconds < Number.POSITIVE_INFINITY)) return setSeconds;
     if (ready === undefined) {
       ready = copyOfHeat(bath);
-      makeReady(setting, ready, load.parts);
+      makeReady(setting, ready, rackedSeconds);
       immerseParts(setting.heat, ready, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });
     }
     return dip(setting.heat, copyOfHeat(ready), setSeconds, setting.pace);

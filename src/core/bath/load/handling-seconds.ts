@@ -1,5 +1,9 @@
 import type { BathSetting } from "./bath-setting.js";
 
+/** Changing the rinse water where it has served its loads [s]; the first filling is part of the set-up. */
+export const rinseChangeSeconds = ({ handling }: BathSetting, loadsRinsed: number): number =>
+  loadsRinsed > 0 && loadsRinsed % handling.rinseEvery === 0 ? (handling.rinseChangeSeconds ?? 0) : 0;
+
 /** Racking, lid on [s]. */
 export const rackSeconds = ({ handling }: BathSetting, parts: number): number =>
   handling.loadSeconds + parts * handling.loadPartSeconds;

@@ -7,8 +7,8 @@ import { type BathSetting, strengthOf } from "./bath-setting.js";
 import type { BathState } from "./bath-state.js";
 import { fill } from "./fill.js";
 import { finishLoad } from "./finish-load.js";
-import { rackSeconds } from "./handling-seconds.js";
-import { loadSize } from "./load-size.js";
+import { rackSeconds, rinseChangeSeconds } from "./handling-seconds.js";
+import { loadSize, topUpBelow } from "./load-size.js";
 import { type LoadWork, loadJPerK } from "./load-work.js";
 import type { WorkedBath } from "./worked-bath.js";
 
@@ -26,12 +26,15 @@ export const mostParts = (
 ): number => loadSize(part, tank, handling, volumeL).parts;
 
 /**
- * Racks a load and waits, lid on, until the bath is warm enough for it; gives the seconds of the wait, or undefined where
- * the heater does not get it there.
+ * Racks a load for so many seconds and waits, lid on, until the bath is warm enough for it; gives the seconds of the wait,
+ * or undefined where the heater does not get it there.
  */
-export function makeReady(setting: BathSetting, bath: HeatState, parts: number): number | undefined {
-  const { heat, handling } = setting;
-  hold(heat, heat.covered, bath, rackSeconds(setting, parts));
+export function makeReady(
+  { heat, handling }: BathSetting,
+  bath: HeatState,
+  seconds: number,
+): number | undefined {
+  hold(heat, heat.covered, bath, seconds);
   return riseTo(heat, bath, heat.celsius - handling.belowKelvin);
 }
 
@@ -41,13 +44,12 @@ export function makeReady(setting: BathSetting, bath: HeatState, parts: number):
  * of the cycle, after it: so a bath that need not wait is as strong as it was left.
  */
 export function rackAndWait(
-  setting: BathSetting,
+  { heat, handling }: BathSetting,
   bath: HeatState,
-  parts: number,
+  seconds: number,
 ): { readonly waitSeconds: number; readonly volumeBeforeL: number } | undefined {
-  const { heat, handling } = setting;
   const startL = bath.volumeL;
-  hold(heat, heat.covered, bath, rackSeconds(setting, parts));
+  hold(heat, heat.covered, bath, seconds);
   const rackedL = bath.volumeL;
   const waitSeconds = riseTo(heat, bath, heat.celsius - handling.belowKelvin);
   if (waitSeconds === undefined) return undefined;
@@ -63,7 +65,8 @@ export const isSurelyReady = ({ heat, handling }: BathSetting, { celsius }: Heat
   heat.covered.heatingW >= bathLossW(heat, heat.covered.openM2, Math.max(celsius, heat.celsius));
 
 /**
- * One load: racked, waited for, dipped, drained, rinsed and unloaded, then the top-up. The time follows from the mean of
+ * One load: the rinse water changed where it must be, then racked, waited for, dipped, drained, rinsed and unloaded, then
+ * the top-up. The time follows from the mean of
  * the strengths before and after the dip and from the temperature, which the parts lower. Where it cannot be worked,
  * the hindrance is given, and the dye in the bath is as it was.
  */
@@ -83,7 +86,8 @@ export function workOn(
   // Counted afresh: what is told apart from a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
-  const ready = rackAndWait(setting, bath, parts);
+  const changeSeconds = rinseChangeSeconds(setting, bath.loadsRinsed);
+  const ready = rackAndWait(setting, bath, changeSeconds + rackSeconds(setting, parts));
   if (ready === undefined) return "heater-too-weak";
   const { waitSeconds, volumeBeforeL } = ready;
   const strengthBefore = strengthOf({ volumeL: volumeBeforeL, dye: bath.dye }, fresh);
@@ -107,6 +111,8 @@ export function workOn(
     strengthDuring,
     volumeBeforeL,
   });
-  fill(setting, bath);
+  bath.loadsRinsed++;
+  bath.tendingSeconds = changeSeconds + fill(setting, bath, topUpBelow, setting.handling.topUpSeconds);
+  bath.cycleSeconds += bath.tendingSeconds;
   return undefined;
 }

@@ -19,8 +19,12 @@ export interface WorkedBath extends HeatState {
   /** What the dip would take at the bath's own temperature. */
   setSeconds: number;
   waitSeconds: number;
-  /** From racking to the last part off, without the wait. */
+  /** From racking to the last part off, without the wait; with `tendingSeconds`. */
   cycleSeconds: number;
+  /** Of it, changing the rinse water before the load and topping up after it. */
+  tendingSeconds: number;
+  /** Loads since the bath was set up, which the rinse water has served. */
+  loadsRinsed: number;
   celsiusBefore: number;
   celsiusAfter: number;
   takenUp: number;
@@ -58,6 +62,8 @@ export const bathToWork = ({ volumeL, dye }: BathState, celsius: number): Worked
   setSeconds: 0,
   waitSeconds: 0,
   cycleSeconds: 0,
+  tendingSeconds: 0,
+  loadsRinsed: 0,
   celsiusBefore: celsius,
   celsiusAfter: celsius,
   takenUp: 0,

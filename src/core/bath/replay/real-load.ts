@@ -81,7 +81,8 @@ export function replayLoad(real: RealBath, bath: ReplayedBath, load: RealLoad): 
   bath.heated = true;
   let waitSeconds = 0;
   let volumeBeforeL = bath.volumeL;
-  const ready = load.celsius === undefined ? rackAndWait(setting, bath, parts) : undefined;
+  const ready =
+    load.celsius === undefined ? rackAndWait(setting, bath, rackSeconds(setting, parts)) : undefined;
   if (ready !== undefined) ({ waitSeconds, volumeBeforeL } = ready);
   else if (load.celsius !== undefined) {
     hold(heat, heat.covered, bath, rackSeconds(setting, parts));

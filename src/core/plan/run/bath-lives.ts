@@ -91,7 +91,7 @@ function surelyCheapest(
 /**
  * Labour counted is what rules differ in: dips and waits, which last longer in a weaker bath and after a cold top-up, and
  * the handling of a load, since there are more loads in a bath that falls. What each part takes, setting up and cleaning
- * come with every batch whatever the rule; the work of mixing and topping up is not known.
+ * come with every batch whatever the rule; topping up counts where its time is given.
  */
 function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, freshWaterMl: number): PlanLife {
   const { rates } = batch;
@@ -109,7 +109,8 @@ function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, fresh
   const dipLabour =
     rates.labourPerHour === undefined
       ? null
-      : (rates.labourPerHour * (life.dipSeconds + life.waitSeconds + handlingSeconds)) / 3600;
+      : (rates.labourPerHour * (life.dipSeconds + life.waitSeconds + life.tendingSeconds + handlingSeconds)) /
+        3600;
   const cost = bathCost === null ? null : bathCost + (dipLabour ?? 0);
   const share = (amount: number | null): number | null => (amount === null ? null : per(amount, life.parts));
   const common = {

@@ -5,6 +5,7 @@ import { fallTo } from "../../bath/heat/working/rise-and-fall.js";
 import { strengthOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { dipClock } from "../../bath/load/dip-clock.js";
+import { rackSeconds, rinseChangeSeconds } from "../../bath/load/handling-seconds.js";
 import { loadSize, nextLoad } from "../../bath/load/load-size.js";
 import { isSurelyReady, makeReady, workOn } from "../../bath/load/work-load.js";
 import type { WorkedBath } from "../../bath/load/worked-bath.js";
@@ -119,6 +120,10 @@ export function bathWorker(
     return { ...portion, parts, areaDm2: parts * portion.part.areaDm2, boundBy };
   };
 
+  /** Until the next load is racked. */
+  const rackedSeconds = (parts: number): number =>
+    rinseChangeSeconds(setting, state.loadsRinsed) + rackSeconds(setting, parts);
+
   return {
     bath,
     heatingMinutes: started.heating.minutes ?? undefined,
@@ -127,7 +132,7 @@ export function bathWorker(
       const plan = next();
       if (plan === undefined) return undefined;
       if (isSurelyReady(setting, state)) return 0;
-      return makeReady(setting, copyOfHeat(state), plan.parts) ?? 0;
+      return makeReady(setting, copyOfHeat(state), rackedSeconds(plan.parts)) ?? 0;
     },
     pass: (seconds) => hold(setting.heat, setting.heat.covered, state, seconds),
     work: () => {
@@ -136,6 +141,7 @@ export function bathWorker(
       const before = stateOf(state);
       const heatBefore = copyOfHeat(state);
       const isEnd = plan.parts === left[at];
+      const racked = rackedSeconds(plan.parts);
       const hindered = workOn(state, isEnd && at === portions.length - 1 ? last : setting, plan);
       if (hindered !== undefined) {
         stopped = true;
@@ -144,7 +150,7 @@ export function bathWorker(
       }
       if (isEnd) at++;
       else left[at] = left[at]! - plan.parts;
-      const worked = { plan, result: resultOf(state, setting, dipClock(setting, heatBefore, plan)) };
+      const worked = { plan, result: resultOf(state, setting, dipClock(setting, heatBefore, plan, racked)) };
       loads.push(worked);
       faults.worked(worked, before, loads.length);
       end = stateOf(state);
