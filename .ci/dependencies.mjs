@@ -25,11 +25,11 @@ const coreOrder = [
   "colour",
   "uptake",
   "bath",
+  "recipe",
   "part",
   "cost",
   "plan",
   "offer",
-  "recipe",
   "quality",
 ];
 const impure =

@@ -127,13 +127,8 @@ export {
 } from "./core/uptake/shade/describe-shade.js";
 export type { MovedBase } from "./core/uptake/shade/moved-base.js";
 export type { Hold, Influence, Sensitivity } from "./core/uptake/shade/sensitivity.js";
-export type {
-  ShadeBath,
-  ShadeMakeUp,
-  ShadeSensitivity,
-  ShadeTime,
-  ShadeWish,
-} from "./core/uptake/shade/shade-time.js";
+export type { ShadeBath, ShadeMakeUp } from "./core/uptake/shade/shade-bath.js";
+export type { ShadeSensitivity, ShadeTime, ShadeWish } from "./core/uptake/shade/shade-time.js";
 export type { WayOut } from "./core/uptake/shade/slower-dip.js";
 export type { DoubtFrom } from "./core/uptake/shade/time-doubt.js";
 export type { LeaveOneOut } from "./core/uptake/swatches/choose-law.js";

@@ -6,6 +6,7 @@ import { cautions } from "../../core/plan/advice/cautions.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { type Blend, blend } from "../../core/recipe/blend/blend.js";
 import { jarMl } from "../../core/recipe/blend/described.js";
+import { carriedMl } from "../../core/recipe/carry-over/carried-strength.js";
 import type { Liquor } from "../../core/recipe/carry-over/carry-over.js";
 import { type ThroughOneTank, throughOneTank } from "../../core/recipe/carry-over/through-one-tank.js";
 import { type MixDye, mixDyes } from "../../core/recipe/mixture/mix-dye.js";
@@ -21,8 +22,6 @@ import { readTarget } from "./read-target.js";
 import { readTrial } from "./read-trial.js";
 
 const usualSeconds = 60;
-/** Liquor that stays in a tank, a basket and tongs together: common practice, no source. */
-const carriedMl = 10;
 
 /** What the recipe is made for: a tank, a volume, or a jar alone. */
 interface Vessel {

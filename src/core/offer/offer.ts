@@ -4,7 +4,7 @@ import type { Base, Batch, Dye, Shade } from "../model/batch.js";
 import { cautions } from "../plan/advice/cautions.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { dyeKinds } from "../quantity/dye/dye-kinds.js";
-import { hasCurve } from "../uptake/shade/shade-time.js";
+import { hasCurve } from "../uptake/shade/dye-model.js";
 import { type DyeColours, offeredColours } from "./colours/offered-colours.js";
 import { priceList } from "./list/price-list.js";
 import type { Offer, OfferWish } from "./offer-model.js";

@@ -2,9 +2,9 @@ import { ciede2000 } from "../colour/difference/ciede2000.js";
 import type { Lab } from "../model/colour.js";
 import { type DippedIn, dipTimer } from "../uptake/law/dip-time.js";
 import type { DyeModel } from "../uptake/shade/dye-model.js";
+import { hasCurve } from "../uptake/shade/dye-model.js";
 import { nearestTime } from "../uptake/shade/find-time.js";
 import { goOn } from "../uptake/shade/go-on.js";
-import { hasCurve } from "../uptake/shade/shade-time.js";
 
 /** What another dip in the same dye would do to a part. */
 export interface SecondDip {

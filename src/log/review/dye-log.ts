@@ -6,7 +6,7 @@ import type { Evidence } from "../../core/quality/estimates/estimate.js";
 import type { Figures, Priors } from "../../core/quality/estimates/figures.js";
 import { priorsOf } from "../../core/quality/estimates/priors.js";
 import { realWithFigures } from "../../core/quality/estimates/real-with-figures.js";
-import { hasCurve } from "../../core/uptake/shade/shade-time.js";
+import { hasCurve } from "../../core/uptake/shade/dye-model.js";
 import { type Filling, fillingsOf } from "../replay/filling.js";
 import { type LogNames, type ReplayedFilling, replayFilling } from "../replay/replay-filling.js";
 import { realBathOf } from "../replay/start-from-log.js";

@@ -2,8 +2,8 @@ import { ciede2000 } from "../../core/colour/difference/ciede2000.js";
 import { halfWidth95 } from "../../core/maths/sampling/half-width-95.js";
 import type { Batch, Lab } from "../../core/model/batch.js";
 import { otherBase } from "../../core/uptake/shade/aim.js";
+import type { WithCurve } from "../../core/uptake/shade/dye-model.js";
 import { beyondSwatches, nearestTime } from "../../core/uptake/shade/find-time.js";
-import type { WithCurve } from "../../core/uptake/shade/shade-time.js";
 import { labAfter } from "../../core/uptake/swatches/shade-curve.js";
 import type { LoadRow } from "../row/log-row.js";
 

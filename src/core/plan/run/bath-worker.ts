@@ -15,7 +15,7 @@ import type { Batch, Bath } from "../../model/batch.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
-import { triedUptake } from "../../uptake/shade/shade-time.js";
+import { triedUptake } from "../../uptake/shade/tried-uptake.js";
 import type { Portion } from "../assign/assign.js";
 import { startFaults } from "../warnings/start-faults.js";
 import { trialFaults } from "../warnings/trial-faults.js";

@@ -14,6 +14,7 @@ import { type BathOnTheDay, type Timeline, timeline } from "../day/timeline.js";
 import { assumptionsOf } from "../results/assumptions.js";
 import { batchCosts } from "../results/batch-costs.js";
 import { aimFaults } from "../warnings/aim-faults.js";
+import { carryOverFaults } from "../warnings/carry-over-faults.js";
 import { dipFaults } from "../warnings/dip-faults.js";
 import { implausible } from "../warnings/plausible.js";
 import { rinseFaults } from "../warnings/rinse-faults.js";
@@ -85,6 +86,7 @@ export function workBatch(
       ...waitFaults(batch, run, assigned.models.get(run.bath.dye)!, shared.heats),
     ]),
     ...rinseFaults(batch, runs),
+    ...carryOverFaults(batch, runs, assigned.models, assigned.aims),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
     ...implausible(batch),

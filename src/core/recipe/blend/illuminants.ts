@@ -2,7 +2,7 @@ import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { curveWeights } from "../../colour/spectrum/weights.js";
 import type { Dye, IlluminantName } from "../../model/batch.js";
 import { freshDepth } from "../../uptake/law/uptake-model.js";
-import type { WithCurve } from "../../uptake/shade/shade-time.js";
+import type { WithCurve } from "../../uptake/shade/dye-model.js";
 import { mixedKs } from "../mixture/mixed-ks.js";
 import { depthsAt, ksAt, ksLab, type Mixture } from "../mixture/mixture.js";
 

@@ -1,5 +1,8 @@
 import { looseLeft } from "../../bath/rinse/rinse.js";
 
+/** Liquor that stays in a tank, or in a basket and tongs together [mL]: common practice, no source. */
+export const carriedMl = 10;
+
 /** Liquor of the last colour that a tank, a basket or tongs bring along, and what it is rinsed with. */
 export interface Carried {
   /** r and V, in one unit. */

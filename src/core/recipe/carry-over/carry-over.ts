@@ -1,4 +1,5 @@
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
+import { uncorrected } from "../mixture/correction.js";
 import type { MixDye } from "../mixture/mix-dye.js";
 import { mixedLab, mixtureOf } from "../mixture/mixture.js";
 import { type Carried, carriedStrength } from "./carried-strength.js";
@@ -22,13 +23,17 @@ export function carryOverShift(
   carried: Carried,
   rinses = 0,
 ): number {
-  const guests = last.dyes.filter(({ name }) => !next.dyes.some((dye) => dye.name === name));
+  const own = mixtureOf(next.dyes, seconds);
+  // What is dyed and how hot stay the same, whatever the guests' swatches were dyed on and at.
+  const guests = last.dyes
+    .filter(({ name }) => !next.dyes.some((dye) => dye.name === name))
+    .map((dye): MixDye => ({ ...dye, baseKs: own.baseKs }));
   const brought = (dye: MixDye): number => {
     const at = last.dyes.findIndex(({ name }) => name === dye.name);
     return at < 0 ? 0 : carriedStrength(last.strengths[at]!, carried, rinses);
   };
-  const clean = mixedLab(mixtureOf(next.dyes, seconds), next.strengths);
-  const soiled = mixedLab(mixtureOf([...next.dyes, ...guests], seconds), [
+  const clean = mixedLab(own, next.strengths);
+  const soiled = mixedLab(mixtureOf([...next.dyes, ...guests], seconds, uncorrected, own.dip.celsius), [
     ...next.strengths.map((strength, i) => strength + brought(next.dyes[i]!)),
     ...guests.map(brought),
   ]);

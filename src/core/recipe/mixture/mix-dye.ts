@@ -4,7 +4,7 @@ import { volumeShare } from "../../quantity/dye/dilution.js";
 import { measuredDilution } from "../../uptake/law/measured-at.js";
 import { otherBase } from "../../uptake/shade/aim.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
-import { hasCurve, type WithCurve } from "../../uptake/shade/shade-time.js";
+import { hasCurve, type WithCurve } from "../../uptake/shade/dye-model.js";
 
 /** A dye that can be mixed, over the base that is dyed. */
 export interface MixDye {

@@ -37,8 +37,9 @@ export function mixtureOf(
   dyes: readonly MixDye[],
   seconds: number,
   correction: Correction = uncorrected,
+  celsius: number = mixedCelsius(dyes),
 ): Mixture {
-  const dip = { seconds, celsius: mixedCelsius(dyes) };
+  const dip = { seconds, celsius };
   const [first, ...more] = dyes;
   return {
     dyes,

@@ -2,6 +2,7 @@ import { ciede2000, ciede2000Components } from "../../colour/difference/ciede200
 import { boundedLeastSquares } from "../../maths/least-squares/bounded-least-squares.js";
 import type { Handling, Lab } from "../../model/batch.js";
 import { freshDepth } from "../../uptake/law/uptake-model.js";
+import { carriedMl } from "../carry-over/carried-strength.js";
 import { carryOverShift } from "../carry-over/carry-over.js";
 import type { MixDye } from "../mixture/mix-dye.js";
 import { labOfDepths, mixtureOf } from "../mixture/mixture.js";
@@ -21,7 +22,7 @@ export interface TwoDips {
 export const darkBelow = 40;
 
 /** Liquor that parts bring from the first bath into the second, by which the two orders are compared. */
-const carried = { carriedMl: 10, bathMl: 5000, rinseMl: 0 };
+const carried = { carriedMl, bathMl: 5000, rinseMl: 0 };
 
 const starts = [
   [0.2, 0.2],

@@ -9,18 +9,12 @@ import type { ChosenCurve, LeaveOneOut } from "../swatches/choose-law.js";
 import { labAfter } from "../swatches/shade-curve.js";
 import type { DyedSwatch } from "../swatches/swatch-curves.js";
 import { otherBase } from "./aim.js";
-import { type DyeModel, dyeModel, withEveryLaw } from "./dye-model.js";
+import { type DyeModel, dyeModel, hasCurve, withEveryLaw } from "./dye-model.js";
 import { type MovedBase, movedBase } from "./moved-base.js";
-import {
-  hasCurve,
-  measuredBath,
-  type ShadeBath,
-  type ShadeTime,
-  type ShadeWish,
-  shadeTime,
-  triedUptake,
-} from "./shade-time.js";
+import { measuredBath, type ShadeBath } from "./shade-bath.js";
+import { type ShadeTime, type ShadeWish, shadeTime } from "./shade-time.js";
 import { offCurveFrom, type TriedUptake } from "./trial.js";
+import { triedUptake } from "./tried-uptake.js";
 
 /** One point of a shade curve. Beyond the longest swatch it is extrapolated. */
 export interface ShadePoint {

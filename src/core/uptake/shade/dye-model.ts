@@ -24,6 +24,10 @@ export interface DyeModel {
   readonly rate: "given" | "fitted" | "assumed";
 }
 
+/** A dye whose colours are known: it has two swatches or more. */
+export type WithCurve = DyeModel & { readonly chosen: ChosenCurve };
+export const hasCurve = (model: DyeModel): model is WithCurve => model.chosen !== null;
+
 /** The two steps of a dye's model that take long, so that they can be done once for many batches. */
 export interface DyeWork {
   readonly setOf: (dye: Dye) => Outcome<SwatchSet>;

@@ -1,7 +1,7 @@
 import type { Lab } from "../../model/batch.js";
 import { labAfter } from "../swatches/shade-curve.js";
+import type { WithCurve } from "./dye-model.js";
 import { type NearestTime, nearestTime } from "./find-time.js";
-import type { WithCurve } from "./shade-time.js";
 
 /** A dyed part that goes on along the curve of its dye. */
 export interface GoneOn {

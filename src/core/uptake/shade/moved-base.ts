@@ -6,7 +6,8 @@ import { labAfter } from "../swatches/shade-curve.js";
 import { dyedColour } from "../swatches/swatch-curves.js";
 import type { DyeModel } from "./dye-model.js";
 import { nearestTime } from "./find-time.js";
-import { measuredBath, type ShadeBath } from "./shade-time.js";
+import type { ShadeBath } from "./shade-bath.js";
+import { measuredBath } from "./shade-bath.js";
 
 /** What a base that changed since the swatches were dyed does to each of their colours. */
 export interface MovedBase {

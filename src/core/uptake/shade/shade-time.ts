@@ -1,34 +1,18 @@
-import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
-import type { Base, Colour, Handling, Lab } from "../../model/batch.js";
+import { done, type Outcome } from "../../fault.js";
+import type { Colour, Handling, Lab } from "../../model/batch.js";
 import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
-import { type DippedIn, dipTimer } from "../law/dip-time.js";
+import { dipTimer } from "../law/dip-time.js";
 import { madeUpStrength } from "../law/measured-at.js";
 import type { UptakeModel } from "../law/uptake-model.js";
-import type { ChosenCurve } from "../swatches/choose-law.js";
 import { dyedColour } from "../swatches/swatch-curves.js";
 import { aimAt, otherBase, type ShadeAim } from "./aim.js";
 import { dipSlope, dipWindow } from "./dip-window.js";
-import type { DyeModel } from "./dye-model.js";
+import { type DyeModel, hasCurve } from "./dye-model.js";
 import { type Influence, type Sensitivity, sensitivity } from "./sensitivity.js";
+import { measuredBath, type ShadeBath } from "./shade-bath.js";
 import { bringTo, type WayOut } from "./slower-dip.js";
 import { type DoubtFrom, timeDoubt } from "./time-doubt.js";
-import { type TriedUptake, withTrial } from "./trial.js";
-
-/** The bath that is asked about. */
-export interface ShadeBath {
-  readonly strength: number;
-  readonly celsius: number;
-  readonly base?: Base;
-  /** Of a fresh one, mL of concentrate or g of powder, and its volume; where a tank of the spec holds the dye. */
-  readonly makeUp?: ShadeMakeUp;
-  /** One dip in it, whose colour was read. */
-  readonly trial?: { readonly seconds: number; readonly colour: Colour };
-}
-
-export interface ShadeMakeUp {
-  readonly dye: number;
-  readonly volumeL: number;
-}
+import type { TriedUptake } from "./trial.js";
 
 /** What moves the shade, and what each must be held to. `makeUpDye` only where the bath's volume is known. */
 export interface ShadeSensitivity extends Omit<Sensitivity, "makeUpDye"> {
@@ -73,37 +57,6 @@ export interface ShadeTime {
   readonly wayOut: WayOut | null;
   /** Null where the shade is out of reach, or its colours are not known. */
   readonly sensitivity: ShadeSensitivity | null;
-}
-
-/** A dye whose colours are known: it has two swatches or more. */
-export type WithCurve = DyeModel & { readonly chosen: ChosenCurve };
-export const hasCurve = (model: DyeModel): model is WithCurve => model.chosen !== null;
-
-/** The bath as the dye's model sees it: strength relative to the bath that the dye was measured in. */
-export const measuredBath = ({ dye }: DyeModel, { strength, celsius }: ShadeBath): DippedIn => ({
-  strength: strength * madeUpStrength(dye),
-  celsius,
-});
-
-/** The dye's uptake as a trial dip in the bath corrects it; undefined without one. */
-export function triedUptake(model: DyeModel, bath: ShadeBath): Outcome<TriedUptake | undefined> {
-  if (bath.trial === undefined) return done(undefined);
-  const path: Fault["path"] = ["dyes", model.dye.name];
-  if (!hasCurve(model))
-    return failed(
-      error(
-        "trial-without-curve",
-        path,
-        `dye "${model.dye.name}" has fewer than two swatches: a trial dip cannot be compared with them`,
-        "add the trial to its swatches instead",
-      ),
-    );
-  const other = otherBase(model, bath.base);
-  if (!other.ok) return other;
-  const read = dyedColour(bath.trial.colour, model.dye.reading, path);
-  if (!read.ok) return read;
-  const { seconds } = bath.trial;
-  return done(withTrial(model, { seconds, lab: read.value.lab }, measuredBath(model, bath), other.value));
 }
 
 /** The time for a wish in a bath; `uptake` and `tried` as the trial of the bath corrects them. */

@@ -7,6 +7,7 @@ import {
   unseenShift,
 } from "../../../../src/core/recipe/carry-over/carry-over.js";
 import { leastHarmOrder } from "../../../../src/core/recipe/carry-over/least-harm-order.js";
+import type { MixDye } from "../../../../src/core/recipe/mixture/mix-dye.js";
 import { mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
 import { seeded } from "../../uptake/shade/invented-dyes.js";
 import { someDyes } from "../some-dyes.js";
@@ -56,4 +57,14 @@ test("leastHarmOrder is the best of all orders", () => {
     expect(sum(leastHarmOrder(harms))).toBeCloseTo(best, 12);
   }
   expect(leastHarmOrder([])).toEqual([]);
+});
+
+test("a guest whose swatches were dyed cooler and on another white changes neither the dip nor what is dyed", () => {
+  const [soiling] = fresh(0).dyes;
+  const yellowed = { ...soiling!, baseKs: soiling!.baseKs.map((ks) => 1.3 * ks) };
+  const cooler = { ...soiling!.model.dye, celsius: 60 };
+  const shift = (dye: MixDye, strength = 1): number =>
+    carryOverShift({ ...fresh(0, strength), dyes: [dye] }, fresh(1, 0.2), 60, carried);
+  expect(shift(yellowed)).toBe(shift(soiling!));
+  expect(shift({ ...soiling!, model: { ...soiling!.model, dye: cooler } }, 0)).toBe(0);
 });

@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import { equivalentSeconds } from "../../../../src/core/uptake/law/dip-time.js";
-import { dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
+import { dyeModel, hasCurve } from "../../../../src/core/uptake/shade/dye-model.js";
 import { nearestTime } from "../../../../src/core/uptake/shade/find-time.js";
-import { hasCurve } from "../../../../src/core/uptake/shade/shade-time.js";
 import { timeDoubt } from "../../../../src/core/uptake/shade/time-doubt.js";
 import { chooseCurve } from "../../../../src/core/uptake/swatches/choose-law.js";
 import { labAfter } from "../../../../src/core/uptake/swatches/shade-curve.js";
