@@ -93,7 +93,7 @@ test("record --from --event records the make-up, or the top-up after a load", as
   expect(await row("--event", "top-up", "--bath", "six")).toMatchObject({
     event: "top-up",
     concentrateMl: "5.1",
-    waterMl: "118",
+    waterMl: "121",
     note: "autumn-restock after load 4",
   });
 });

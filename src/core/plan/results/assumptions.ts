@@ -2,13 +2,11 @@ import { mostAssumedShare } from "../../bath/evidence/most-assumed-share.js";
 import { freePacking } from "../../bath/load/load-size.js";
 import type { AssumedName, AssumedShare } from "../../cost/assumed-shares.js";
 import { mapped } from "../../mapped.js";
-import { exactSumOf } from "../../maths/exact-sum.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { AssumedHandling, Batch, Dye, Found, Handling } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { isDyed } from "../../model/undyed.js";
 import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
-import { counted } from "../../quantity/text/counted.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
@@ -58,21 +56,18 @@ function timeInWords(handling: Handling, key: Exclude<AssumedHandling, "liquorRa
 }
 
 /** What the hands do in this day and no time is given for. */
-function uncountedTimes(
+const uncountedTimes = (
   { topUpSeconds, rinseChangeSeconds, rinseEvery }: Handling,
   runs: readonly BathRun[],
-): { readonly key: string; readonly count: number; readonly what: string }[] {
-  const topUps = exactSumOf(runs, ({ loads }) => loads.filter(({ result }) => result.topUp !== null).length);
-  const changes = exactSumOf(runs, ({ loads }) => Math.ceil(loads.length / rinseEvery) - 1);
-  return [
-    ...(topUps > 0 && topUpSeconds === undefined
-      ? [{ key: "topUpTime", count: topUps, what: counted(topUps, "top-up") }]
-      : []),
-    ...(changes > 0 && rinseChangeSeconds === undefined
-      ? [{ key: "rinseChange", count: changes, what: `${counted(changes, "change")} of the rinse water` }]
-      : []),
-  ];
-}
+): { readonly key: string; readonly what: string }[] => [
+  ...(topUpSeconds === undefined &&
+  runs.some(({ loads }) => loads.some(({ result }) => result.topUp !== null))
+    ? [{ key: "topUpTime", what: "topping up" }]
+    : []),
+  ...(rinseChangeSeconds === undefined && runs.some(({ loads }) => loads.length > rinseEvery)
+    ? [{ key: "rinseChange", what: "changing the rinse water" }]
+    : []),
+];
 
 /** Whether a part is dyed that carries out what parts usually do. */
 const usesUsualDragOut = ({ orders }: Batch): boolean =>
@@ -204,12 +199,11 @@ export function assumptionsOf(
       ["handling"],
       `handling times are assumed where none are given (${times.map((key) => timeInWords(batch.handling, key)).join(", ")})${carries("handlingTimes")}: time your own with a watch`,
     );
-  const uncounted = uncountedTimes(batch.handling, runs);
-  if (uncounted.length > 0)
+  for (const { key, what } of uncountedTimes(batch.handling, runs))
     add(
-      "uncounted-times",
-      ["handling"],
-      `${uncounted.map(({ what }) => what).join(" and ")} ${uncounted.length > 1 || uncounted[0]!.count > 1 ? "take" : "takes"} no time in this day: write ${uncounted.map(({ key }) => key).join(" and ")} under handling`,
+      "uncounted-time",
+      ["handling", key],
+      `${what} takes no time in this day: write ${key} under handling`,
     );
   if (
     assumed.includes("liquorRatio") &&
