@@ -30,6 +30,7 @@ const coreOrder = [
   "cost",
   "plan",
   "offer",
+  "week",
   "quality",
 ];
 const impure =

@@ -34,6 +34,8 @@ export type * from "./core/plan/plan-model.js";
 export { SharedWork } from "./core/plan/run/shared-work.js";
 export { batchWear } from "./core/plan/wear.js";
 export type * from "./core/plan/wear-model.js";
+export { planWeek } from "./core/week/week.js";
+export type * from "./core/week/week-model.js";
 
 // Quantities.
 

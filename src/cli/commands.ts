@@ -19,6 +19,7 @@ import { schema } from "./schema/declaration.js";
 import { shade } from "./shade/declaration.js";
 import { swatches } from "./swatches/declaration.js";
 import { sweep } from "./sweep/declaration.js";
+import { week } from "./week/declaration.js";
 
 /** Every command, in the order of the help. */
 export const commands: readonly CommandDeclaration[] = [
@@ -26,6 +27,7 @@ export const commands: readonly CommandDeclaration[] = [
   bath,
   cost,
   offer,
+  week,
   shade,
   swatches,
   blend,

@@ -34,6 +34,12 @@ export const calls: { readonly [command: string]: readonly Call[] } = {
     ...batchForms("--quantities", "5"),
     { reads: "YAML and sales", args: ["restock.yaml", "--quantities", "1,20", "--sales", "12/month"] },
   ],
+  week: [
+    ...batchForms("--from", "2027-04-12"),
+    { reads: "a folder", args: ["week"] },
+    { reads: "a pattern", args: ["week/*.yaml", "--people", "2"] },
+    { reads: "several YAML files", args: ["shop.yaml", "fair.yaml", "--from", "2027-04-12"] },
+  ],
   shade: [
     { reads: "YAML", args: ["restock.yaml", "--dye", "teal"] },
     { reads: "YAML, a card", args: ["restock.yaml", "--target", "teal-mid", "--grid"], not: ["html", "svg"] },

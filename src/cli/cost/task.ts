@@ -2,6 +2,7 @@ import { done, error, type Fault, failed, type Outcome } from "../../core/fault.
 import { formatOf } from "../../report/format/formats.js";
 import { type SpreadTask, spreadTask } from "../batch/spread-task.js";
 import type { Request } from "../command.js";
+import { isDay } from "../is-day.js";
 import { usage } from "../usage.js";
 
 /** What is asked of `cost`. */
@@ -24,11 +25,6 @@ export const isAsked = ({ since, until }: Pick<CostTask, "since" | "until">, day
 /** Whether some days are not asked for. */
 export const hasDays = ({ since, until }: Pick<CostTask, "since" | "until">): boolean =>
   since !== undefined || until !== undefined;
-
-const isDay = (text: string): boolean => {
-  const time = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
-  return Number.isFinite(time) && new Date(time).toISOString().startsWith(text);
-};
 
 /** Reads arguments and options of `cost`; every fault of them at once. */
 export function readTask({ args, options, output }: Request): Outcome<CostTask> {

@@ -1,7 +1,7 @@
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
-import type { Assumption } from "../model/assumption.js";
 import type { Base, Batch, Dye, Shade } from "../model/batch.js";
 import { cautions } from "../plan/advice/cautions.js";
+import { ofAnyDays } from "../plan/results/any-day.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { dyeKinds } from "../quantity/dye/dye-kinds.js";
 import { hasCurve } from "../uptake/shade/dye-model.js";
@@ -54,7 +54,10 @@ export function offerOf(batch: Batch, wish: OfferWish, shared: SharedWork): Outc
       pays: colourPays(batch, list.items, wish, shared),
       constraint: constraintOf(batch, list.items, wish),
       notCounted: [...new Set(list.items.flatMap(({ kept }) => kept.costs.notCounted))],
-      assumptions: onceEach(list.items.flatMap(({ kept }) => kept.costs.assumptions)),
+      // Rows on another base are marked as estimates themselves.
+      assumptions: ofAnyDays(list.items.flatMap(({ kept }) => kept.costs.assumptions)).filter(
+        ({ code }) => code !== "estimated-base",
+      ),
       cautions: cautions({
         celsius: Math.max(...batch.dyes.map(({ celsius }) => celsius)),
         roomCelsius: batch.room.celsius,
@@ -105,18 +108,3 @@ const asShades = (dye: Dye, colours: readonly DyeColours["colours"][number][], t
   colours
     .filter((colour) => colour.dye === dye.name && !colour.estimated)
     .map(({ name, seconds }) => ({ name, dye, target: { kind: "time", seconds }, tolerance }));
-
-/**
- * Each assumption once, without the share of the cost that it carries in one row; rows on another base are marked as
- * estimates themselves.
- */
-const onceEach = (all: readonly Assumption[]): Assumption[] => [
-  ...new Map(
-    all
-      .filter(({ code }) => code !== "estimated-base")
-      .map((one) => {
-        const message = one.message.replace(/ \((under )?\d+ % of the cost\)/, "");
-        return [message, { ...one, message }];
-      }),
-  ).values(),
-];

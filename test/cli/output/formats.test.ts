@@ -44,6 +44,7 @@ const calls: readonly (readonly string[])[] = [
   ["bath", "restock.yaml"],
   ["cost", "restock.yaml"],
   ["offer", "restock.yaml"],
+  ["week", "restock.yaml"],
   ["shade", "restock.yaml", "--dye", "brick"],
   ["swatches", "restock.yaml", "--dye", "brick"],
   ["blend", "mixing.yaml", "--target", "moss"],

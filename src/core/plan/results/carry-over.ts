@@ -1,14 +1,9 @@
 import { strengthOf } from "../../bath/load/bath-setting.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
+import { daysLater } from "../../quantity/days.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
 import type { BathRun } from "../run/bath-run.js";
-
-const DAY_MS = 86_400_000;
-
-/** A date so many days later; ISO 8601. */
-const daysLater = (date: string, days: number): string =>
-  new Date(Date.parse(`${date.slice(0, 10)}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
 
 /** What a kept bath is when it has cooled: what to write on its jug, and in the next batch file. */
 export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver | null {

@@ -51,15 +51,16 @@ interface Assigned {
   readonly assignment: Assignment;
 }
 
+/** The baths of a batch worked by the clock, and what they were asked for. */
+interface WorkedDay extends Pick<WorkedBatch, "runs" | "day"> {
+  readonly assigned: Assigned;
+}
+
 /**
- * Works a batch through: aims, loads, baths, the day, costs and prices.
- * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
+ * Works the day of a batch: aims, loads, baths, the clock. Errors where an order cannot be dyed or a heater cannot reach
+ * its temperature; what is wrong in the work itself is in the faults of each run.
  */
-export function workBatch(
-  batch: Batch,
-  which: WhichLives,
-  shared: SharedWork = new SharedWork(),
-): Outcome<WorkedBatch> {
+export function workDay(batch: Batch, shared: SharedWork): Outcome<WorkedDay> {
   const aimed = findAims(batch, shared.dyes);
   if (!aimed.ok) return aimed;
   const assigned: Assigned = { ...aimed.value, assignment: loadsOf(batch, aimed.value.aims) };
@@ -75,6 +76,22 @@ export function workBatch(
   if (before.some(isError)) return { ok: false, faults: [...before, ...implausible(batch)] };
   const day = timeline(mapped(workers, onTheDay), batch);
   const runs = mapped(workers, (worker) => worker.run());
+  return done({ runs, day, assigned }, before);
+}
+
+/**
+ * Works a batch through: aims, loads, baths, the day, costs and prices.
+ * Errors where an order cannot be dyed, a heater cannot reach its temperature, or a bath is too weak.
+ */
+export function workBatch(
+  batch: Batch,
+  which: WhichLives,
+  shared: SharedWork = new SharedWork(),
+): Outcome<WorkedBatch> {
+  const worked = workDay(batch, shared);
+  if (!worked.ok) return worked;
+  const { runs, day, assigned } = worked.value;
+  const before = worked.faults;
   const shades = mapped(batch.orders.filter(isDyed), (order) =>
     aimFaults(order, assigned.aims[order.index]!),
   );

@@ -1,0 +1,78 @@
+import { error, type Fault } from "../../core/fault.js";
+import type { Path } from "../source/source.js";
+import { isAmount } from "../to-batch/amounts.js";
+import type { Spec } from "../to-batch/complete.js";
+
+/** A batch file that is worked together with others. */
+export interface NamedSpec {
+  readonly name: string;
+  readonly spec: Spec;
+}
+
+/** A fault of one of the files, by its position. */
+export interface FaultOfFile {
+  readonly file: number;
+  readonly fault: Fault;
+}
+
+const named = {
+  tanks: "tank",
+  dryers: "dryer",
+  bases: "base",
+  dyes: "dye",
+  parts: "part",
+  shades: "shade",
+} as const;
+/** Keys that all files must give alike; each has a default. */
+const common = ["room", "handling", "yield", "rework"] as const;
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null;
+
+/** Where two values first differ; undefined where they are the same. */
+function difference(a: unknown, b: unknown, path: Path = []): Path | undefined {
+  if (Object.is(a, b)) return undefined;
+  if (!isObject(a) || !isObject(b)) return path;
+  for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
+    const found = difference(a[key], b[key], isAmount(a) ? path : [...path, key]);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+const help = "write it once, in a file that both include, or use another name";
+
+/** What files that are worked together give differently, although it has one name. */
+export function sameInAll(files: readonly NamedSpec[]): FaultOfFile[] {
+  const faults: FaultOfFile[] = [];
+  const tell = (file: number, path: Path, what: string, first: string): void => {
+    faults.push({
+      file,
+      fault: error("differs", path, `${what} is not the same here as in ${first}`, help),
+    });
+  };
+  for (const kind of Object.keys(named) as (keyof typeof named)[]) {
+    const first = new Map<string, { readonly value: unknown; readonly file: string }>();
+    files.forEach(({ name: file, spec }, i) => {
+      for (const [name, value] of Object.entries(spec[kind])) {
+        const before = first.get(name);
+        if (before === undefined) first.set(name, { value, file });
+        else {
+          const at = difference(before.value, value);
+          const key =
+            at === undefined || at.length === 0
+              ? ""
+              : `${at.filter((step) => typeof step === "string" && Number.isNaN(Number(step))).join(".")} of `;
+          if (at !== undefined) tell(i, [kind, name, ...at], `${key}${named[kind]} "${name}"`, before.file);
+        }
+      }
+    });
+  }
+  const [first, ...others] = files;
+  for (const key of common)
+    others.forEach(({ spec }, i) => {
+      const at = difference(first!.spec[key], spec[key]);
+      if (at !== undefined) tell(i + 1, [key, ...at], [key, ...at].join("."), first!.name);
+    });
+  return faults;
+}

@@ -1,0 +1,133 @@
+import { done, error, type Fault, failed, type Outcome } from "../../fault.js";
+import type { Dye } from "../../model/batch.js";
+import { daysBetween } from "../../quantity/days.js";
+import type { BathBook } from "../day/bath-book.js";
+import { type DaySetting, type TriedDay, tryDay } from "../day/try-day.js";
+import type { Piece, WeekWish } from "../week-model.js";
+import type { OrderFacts, Rule } from "./rules.js";
+
+/** A day that is to be filled. */
+interface EmptyDay extends Pick<WeekWish, "from" | "dayMinutes"> {
+  readonly date: string;
+  readonly book: BathBook;
+  readonly rule: Rule;
+}
+
+/** What a day holds, and what is left for others. */
+interface FilledDay {
+  readonly day: TriedDay;
+  readonly left: readonly Piece[];
+}
+
+type DyesOn = ReadonlySet<Dye>;
+
+const dyeOf = ({ order }: Piece): Dye => order.order.shade.dye;
+
+/** What a rule sees of a piece. */
+const factsOf = ({ shop }: DaySetting, from: string, on: DyesOn, piece: Piece): OrderFacts => {
+  const { order, file, number, depth } = piece.order;
+  return {
+    dueDays: order.due === undefined ? Number.POSITIVE_INFINITY : daysBetween(from, order.due),
+    isOn: on.has(dyeOf(piece)),
+    areaDm2: piece.quantity * order.part.areaDm2,
+    dyePlace: shop.dyes.indexOf(dyeOf(piece)),
+    depth,
+    place: file * 1e6 + number,
+  };
+};
+
+/** Pieces that go onto a day together or not at all. */
+type Unit = readonly Piece[];
+
+/** The unit that the rule takes first, where these dyes are on. */
+function firstOf(setting: DaySetting, { from, rule }: EmptyDay, on: DyesOn, units: readonly Unit[]): Unit {
+  const facts = (piece: Piece): OrderFacts => factsOf(setting, from, on, piece);
+  const first = (unit: Unit): OrderFacts =>
+    unit.map(facts).reduce((best, one) => (rule.compare(one, best) < 0 ? one : best));
+  return units.reduce((best, one) => (rule.compare(first(one), first(best)) < 0 ? one : best));
+}
+
+const singly = (pieces: readonly Piece[]): Unit[] => pieces.map((piece) => [piece]);
+
+/** All that waits for a dye, together. */
+const byDye = (pieces: readonly Piece[]): Unit[] =>
+  [...new Set(pieces.map(dyeOf))].map((dye) => pieces.filter((piece) => dyeOf(piece) === dye));
+
+const fits = ({ minutes }: TriedDay, { dayMinutes }: EmptyDay): boolean => minutes <= dayMinutes * (1 + 1e-9);
+
+/** Takes the units that fit, in the order of the rule, beside what is on already. */
+function addUnits(
+  setting: DaySetting,
+  empty: EmptyDay,
+  already: readonly Piece[],
+  units: readonly Unit[],
+): Outcome<{ readonly day?: TriedDay; readonly taken: readonly Piece[] }> {
+  const taken: Piece[] = [];
+  let day: TriedDay | undefined;
+  let untried = units;
+  while (untried.length > 0) {
+    const on = [...already, ...taken];
+    const next = firstOf(setting, empty, new Set(on.map(dyeOf)), untried);
+    untried = untried.filter((one) => one !== next);
+    const tried = tryDay(setting, [...on, ...next], empty.book, empty.date);
+    if (!tried.ok) return tried;
+    if (!fits(tried.value, empty)) continue;
+    taken.push(...next);
+    day = tried.value;
+  }
+  return done({ ...(day === undefined ? {} : { day }), taken });
+}
+
+/** Fills a day. An order is split only where no day holds it whole: then the day takes as many of its parts as it can. */
+export function fillDay(setting: DaySetting, empty: EmptyDay, pieces: readonly Piece[]): Outcome<FilledDay> {
+  for (const units of empty.rule.wholeBaths ? [byDye(pieces), singly(pieces)] : [singly(pieces)]) {
+    const whole = addUnits(setting, empty, [], units);
+    if (!whole.ok) return whole;
+    const { day, taken } = whole.value;
+    if (day !== undefined) return done({ day, left: pieces.filter((one) => !taken.includes(one)) });
+  }
+  const [large] = firstOf(setting, empty, new Set(), singly(pieces)) as [Piece];
+  const split = mostOf(setting, empty, large);
+  if (!split.ok) return split;
+  const { quantity } = split.value;
+  const others = pieces.filter((one) => one !== large);
+  const more = addUnits(setting, empty, [{ ...large, quantity }], singly(others));
+  if (!more.ok) return more;
+  return done({
+    day: more.value.day ?? split.value.day,
+    left: [
+      { ...large, quantity: large.quantity - quantity },
+      ...others.filter((one) => !more.value.taken.includes(one)),
+    ],
+  });
+}
+
+/** The most good parts of an order that a day holds. */
+function mostOf(
+  setting: DaySetting,
+  empty: EmptyDay,
+  piece: Piece,
+): Outcome<{ readonly quantity: number; readonly day: TriedDay }> {
+  let most: { readonly quantity: number; readonly day: TriedDay } | undefined;
+  let tooMany = piece.quantity;
+  while (tooMany - (most?.quantity ?? 0) > 1) {
+    const quantity = Math.floor((tooMany + (most?.quantity ?? 0)) / 2);
+    const tried = tryDay(setting, [{ ...piece, quantity }], empty.book, empty.date);
+    if (!tried.ok) return tried;
+    if (fits(tried.value, empty)) most = { quantity, day: tried.value };
+    else tooMany = quantity;
+  }
+  if (most !== undefined) return done(most);
+  const one = tryDay(setting, [{ ...piece, quantity: 1 }], empty.book, empty.date);
+  return one.ok ? failed(dayTooShort(piece, one.value, empty)) : one;
+}
+
+const hours = (minutes: number): string => (minutes / 60).toFixed(1);
+
+const dayTooShort = ({ order }: Piece, { minutes }: TriedDay, { dayMinutes }: EmptyDay): Fault =>
+  error(
+    "day-too-short",
+    [order.file, "orders", order.number - 1],
+    `one part of "${order.order.part.name}" takes ${hours(minutes)} h with set-up, heating, drying and cleaning, but a day has ${hours(dayMinutes)} h`,
+    `give a day more hours: ${Math.ceil(minutes / 60)} h or more`,
+  );

@@ -1,0 +1,158 @@
+import { expect, test } from "vitest";
+import { folderIo } from "../tools/folder-io.js";
+import { runFake } from "./fake-io.js";
+
+const examples = new URL("../../examples", import.meta.url).pathname;
+const run = (args: readonly string[], files?: ReadonlyMap<string, string>) =>
+  runFake(["week", ...args], folderIo(examples, files));
+const asked = ["--from", "2027-04-12", "--hours-a-day", "6h"];
+
+for (const format of ["text", "json", "csv", "markdown"])
+  test(`week prints days, baths, and what is ready and to order as ${format}`, async () => {
+    const { status, out, err } = await run(["shop.yaml", "fair.yaml", ...asked, "--format", format]);
+    expect(status).toBe(0);
+    expect(err.match(/warning\[[\w-]+\]/g)).toEqual(Array(3).fill("warning[order-by-passed]"));
+    await expect(out).toMatchFileSnapshot(`golden/week/fair.${format === "text" ? "txt" : format}`);
+  });
+
+test("week has the keys that scripts rely on", async () => {
+  const week = JSON.parse((await run(["shop.yaml", "fair.yaml", ...asked, "--format", "json"])).out);
+  expect(week.schema).toBe("dipwright/week@1");
+  expect(week).toMatchObject({ people: 1, from: "2027-04-12", weekdays: [1, 2, 3, 4, 5], dayMinutes: 360 });
+  expect(week.orders[0]).toMatchObject({
+    batch: "shop-offer",
+    order: 1,
+    readyDate: "2027-04-12",
+    readyMinute: expect.any(Number),
+    ready: expect.stringMatching(/^2027-04-12T\d\d:\d\d$/),
+    due: "2027-04-13",
+    lateDays: 0,
+  });
+  expect(week.days[0].people[0].baths[0]).toMatchObject({
+    tank: "five",
+    dye: "amber",
+    loads: expect.any(Array),
+  });
+  expect(week.toOrder[0]).toMatchObject({ kind: "dye", name: "amber", unit: "mL", used: expect.any(Number) });
+  expect(week.length).toMatchObject({ minutes: expect.any(Number), leastMinutes: expect.any(Number) });
+});
+
+const minutesOf = async (args: readonly string[], files?: ReadonlyMap<string, string>) =>
+  JSON.parse((await run([...args, "--format", "json"], files)).out).days.map(
+    ({ minutes }: { readonly minutes: number }) => minutes,
+  );
+
+test("a day of week takes the minutes that plan says of it", async () => {
+  const plan = JSON.parse((await runFake(["plan", "shop.yaml", "--format", "json"], folderIo(examples))).out);
+  expect(await minutesOf(["shop.yaml", "--from", "2027-04-12"])).toEqual([plan.totals.minutes]);
+});
+
+test("an order that is moved is made earlier, and another one later", async () => {
+  const ready = async (...more: readonly string[]) => {
+    const asked = ["shop.yaml", "--from", "2027-04-12", "--hours-a-day", "3h", "--format", "json", ...more];
+    const { status, out } = await run(asked);
+    const { orders } = JSON.parse(out);
+    return [status, orders[2].readyDate, orders[9].readyDate];
+  };
+  expect(await ready()).toEqual([0, "2027-04-14", "2027-04-12"]);
+  expect(await ready("--set", "orders.2.due=2027-04-12")).toEqual([0, "2027-04-12", "2027-04-14"]);
+});
+
+test("an order that is late is marked, and the exit status is 1", async () => {
+  const { status, out, err } = await run([
+    ...["shop.yaml", "--from", "2027-04-12", "--hours-a-day", "3h", "--set", "orders.3.due=2027-04-11"],
+  ]);
+  expect(status).toBe(1);
+  expect(out).toMatch(/ 4 {4}24 {2}peg amber-deep on white +Sun 04-11 {2}\d d late/);
+  expect(out).toContain("1 of 12 orders is late.");
+  expect(err).toContain("warning[order-late]");
+});
+
+const floor = "include: shop-floor.yaml\n";
+const one = (changes: string): string =>
+  `batch: more\n${floor}${changes}orders:\n  - { part: knob, shade: amber-pale, base: white, quantity: 5 }\n`;
+
+test("files that give one name to two things are refused at both their places", async () => {
+  const files = new Map([
+    [
+      "other.yaml",
+      `batch: other
+tanks:
+  five: { volume: 6 L, heater: 700 W }
+dyes:
+  amber: { dilution: 1:9, temperature: 78 °C, rate: 0.01 /s }
+parts:
+  knob: { mass: 4.1 g, area: 28 cm2 }
+shades:
+  amber-pale: { dye: amber, time: 25 s }
+baths:
+  - { tank: five, dye: amber }
+orders:
+  - { part: knob, shade: amber-pale, quantity: 5 }
+`,
+    ],
+  ]);
+  const { status, out, err } = await run(["shop.yaml", "other.yaml", ...asked], files);
+  expect([status, out]).toEqual([2, ""]);
+  await expect(err).toMatchFileSnapshot("golden/week/differs.txt");
+});
+
+test("a bath that two files keep otherwise is refused", async () => {
+  const bath = (after: string): string => one(`baths:\n  - { tank: ten, dye: amber, after: ${after} }\n`);
+  const files = new Map([
+    ["a.yaml", bath("keep")],
+    ["b.yaml", bath("dump")],
+  ]);
+  const { status, err } = await run(["a.yaml", "b.yaml", ...asked], files);
+  expect(status).toBe(2);
+  expect(err).toContain("b.yaml:4:37\nerror[bath-differs]");
+  expect(err.replace(/\s+/g, " ")).toContain('has after: dump here and after: keep in batch "more"');
+});
+
+test("the first day is the earliest date of the files, or must be given", async () => {
+  const files = new Map([
+    ["a.yaml", one("date: 2027-05-04\n")],
+    ["b.yaml", one("date: 2027-05-03\n")],
+  ]);
+  expect((await run(["a.yaml", "b.yaml"], files)).out).toContain("Week from Mon 2027-05-03: more, more");
+  const { status, err } = await run(["shop.yaml"]);
+  expect([status, err]).toEqual([
+    2,
+    "error[usage]: --from: the first day is missing: no file has a date:\n  help: write --from 2027-04-12\n",
+  ]);
+});
+
+test("options that cannot be used are all reported", async () => {
+  const { status, err } = await run([
+    ...["shop.yaml", "--from", "monday", "--people", "3", "--days", "mon-fry", "--hours-a-day", "30h"],
+  ]);
+  expect(status).toBe(2);
+  expect(err.match(/error\[\w+\]: --[\w-]+/g)).toEqual([
+    "error[usage]: --from",
+    "error[usage]: --people",
+    "error[usage]: --days",
+    "error[range]: --hours-a-day",
+  ]);
+});
+
+test.each([
+  ["mon-fri", [1, 2, 3, 4, 5]],
+  ["mon,wed", [1, 3]],
+  ["Friday-Monday", [1, 5, 6, 7]],
+  ["sat", [6]],
+])("--days %s is read", async (days, weekdays) => {
+  const { out } = await run(["shop.yaml", ...asked, "--days", days, "--format", "json"]);
+  expect(JSON.parse(out).weekdays).toEqual(weekdays);
+});
+
+test("orders without any dye are ready at once", async () => {
+  const files = new Map([
+    [
+      "plain.yaml",
+      `batch: plain\n${floor}orders:\n  - { part: knob, shade: none, base: white, quantity: 5 }\n`,
+    ],
+  ]);
+  const { status, out } = await run(["plain.yaml", ...asked], files);
+  expect(status).toBe(0);
+  expect(out.replace(/\s+/g, " ")).toContain("No order is dyed. No order has a due date.");
+});
