@@ -1,7 +1,7 @@
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import type { Base, Batch, Dye, Shade } from "../model/batch.js";
 import { cautions } from "../plan/advice/cautions.js";
-import { ofAnyDays } from "../plan/results/any-day.js";
+import { ofAnyDay } from "../plan/results/any-day.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { dyeKinds } from "../quantity/dye/dye-kinds.js";
 import { hasCurve } from "../uptake/shade/dye-model.js";
@@ -55,7 +55,7 @@ export function offerOf(batch: Batch, wish: OfferWish, shared: SharedWork): Outc
       constraint: constraintOf(batch, list.items, wish),
       notCounted: [...new Set(list.items.flatMap(({ kept }) => kept.costs.notCounted))],
       // Rows on another base are marked as estimates themselves.
-      assumptions: ofAnyDays(list.items.flatMap(({ kept }) => kept.costs.assumptions)).filter(
+      assumptions: ofAnyDay(list.items.flatMap(({ kept }) => kept.costs.assumptions)).filter(
         ({ code }) => code !== "estimated-base",
       ),
       cautions: cautions({

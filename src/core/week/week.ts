@@ -1,7 +1,7 @@
 import { done, type Fault, type Outcome } from "../fault.js";
 import type { Batch } from "../model/batch.js";
 import { isDyed } from "../model/undyed.js";
-import { ofAnyDays } from "../plan/results/any-day.js";
+import { ofAnyDay } from "../plan/results/any-day.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { BathBook } from "./day/bath-book.js";
 import { planDay } from "./day/plan-day.js";
@@ -59,7 +59,7 @@ export function planWeek(
     baths: found.value.days.flatMap((day, i) => weekBaths(setting, day, days[i]!)),
     toOrder: toOrder(shop, { days, undyedOrders, firstDate, weekdays: wish.weekdays }),
     length: weekLength(shop, days, wish),
-    assumptions: ofAnyDays(days.flatMap(({ people }) => people.flatMap(({ plan }) => plan.assumptions))),
+    assumptions: ofAnyDay(days.flatMap(({ people }) => people.flatMap(({ plan }) => plan.assumptions))),
     cautions: days[0]?.people[0]?.plan.cautions ?? [],
   };
   return done(week, [...onceEach(faults), ...weekFaults(week, orders, batches)]);
