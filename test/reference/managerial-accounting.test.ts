@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { allocate } from "../../src/core/cost/allocate.js";
+import { contributionPerPart } from "../../src/core/cost/price/break-even.js";
 import { mixBreakEven } from "../../src/core/cost/price/mix-break-even.js";
 import { scarceHours } from "../../src/core/cost/price/scarce-hours.js";
 
@@ -104,6 +106,84 @@ describe("one scarce resource", () => {
       }
       expect(best.contribution / total).toBeCloseTo(1, 6);
       expect(best.nextHour).toBeCloseTo(nextHour, 6);
+    },
+  );
+});
+
+describe("cost pools over products by their drivers", () => {
+  /** Every pool shared out by the driver of the same place, each product's shares of all pools added up. */
+  const overheadOf = (pools: readonly number[], drivers: readonly (readonly number[])[]): number[] =>
+    allocate(
+      pools.map((amount, i) => ({
+        line: "labour",
+        what: "overhead",
+        amount,
+        shares: drivers[i]!.map((weight, order) => ({ order, weight })),
+      })),
+      drivers[0]!.length,
+    ).map(({ labour }) => labour);
+
+  test("five pools over three products give 22.50, 16.90 and 17.70 a unit", () => {
+    // source: managerialAccounting
+    const overhead = overheadOf(
+      [200_000, 500_000, 300_000, 600_000, 900_000],
+      [
+        [2000, 1500, 1500],
+        [5000, 4000, 1000],
+        [10_000, 9000, 1000],
+        [15_000, 3000, 12_000],
+        [80_000, 60_000, 10_000],
+      ],
+    );
+    for (const [i, amount] of [1_260_000, 815_000, 425_000].entries())
+      expect(overhead[i]).toBeCloseTo(amount, 6);
+    const units = [140_000, 100_000, 250_000];
+    const direct = [3.5 + 10, 6 + 2.75, 11.7 + 4.3];
+    const perUnit = overhead.map((amount, i) => amount / units[i]! + direct[i]!);
+    for (const [i, cost] of [22.5, 16.9, 17.7].entries()) expect(perUnit[i]).toBeCloseTo(cost, 9);
+  });
+
+  test.each([
+    ["labour hours alone", [300_000], [[150_000, 50_000]], [225_000, 75_000]],
+    [
+      "machine hours and set-ups",
+      [200_000, 100_000],
+      [
+        [4000, 1000],
+        [1000, 1500],
+      ],
+      [200_000, 100_000],
+    ],
+    [
+      "set-ups, parts and machine hours",
+      [128_000, 105_000, 150_000],
+      [
+        [5000, 3000],
+        [25_000, 45_000],
+        [12_500, 37_500],
+      ],
+      [155_000, 228_000],
+    ],
+  ] as const)("by %s", (_, pools, drivers, overhead) => {
+    // source: managerialAccounting; answers ours
+    for (const [i, amount] of overheadOf(pools, drivers).entries())
+      expect(amount).toBeCloseTo(overhead[i]!, 6);
+  });
+});
+
+describe("an extra worker", () => {
+  test.each([
+    [56_000, 8000, 16, [4.5, 2.1, 1.45], 7600],
+    [67_000, 9000, 20, [5.5, 3.1, 2.45], 13_550],
+  ])(
+    "for %d a year who makes %d more at %d brings what they leave, less the pay",
+    (pay, units, price, variable, gain) => {
+      // source: managerialAccounting; answers ours; fixed costs a unit stay out
+      const left = contributionPerPart(
+        { netPrice: price, fees: 0 },
+        variable.reduce((sum, one) => sum + one, 0),
+      );
+      expect(units * left - pay).toBeCloseTo(gain, 6);
     },
   );
 });

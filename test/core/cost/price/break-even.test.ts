@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { partsToStart } from "../../../../src/core/bath/load/load-size.js";
 import { breakEven, contributionPerPart } from "../../../../src/core/cost/price/break-even.js";
 import {
   blankRiseToEqualProfit,
@@ -23,6 +24,22 @@ describe("breakEven", () => {
       breakEven({ makeUp: 0.3, setUp: 0, heating: 0, disposal: 0 }, { netPrice: 0.1, fees: 0 }, 0)!.parts,
     ).toBe(3);
   });
+
+  test.each([
+    [0.2, 90, 93],
+    [0.5, 36, 38],
+    [1, 18, 19],
+  ])(
+    "needs, for a set-up of 18 at %d a part, %d good parts, of which 97 %% come out: %d are started",
+    (share, good, started) => {
+      const found = breakEven(
+        { makeUp: 0, setUp: 18, heating: 0, disposal: 0 },
+        { netPrice: share, fees: 0 },
+        0,
+      )!;
+      expect([found.parts, partsToStart(found.parts, 0.97)]).toEqual([good, started]);
+    },
+  );
 
   test("is none where a part leaves nothing, or less", () => {
     expect(breakEven(costs, { netPrice: 2, fees: 0 }, 2)).toBeUndefined();
