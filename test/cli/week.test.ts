@@ -156,3 +156,48 @@ test("orders without any dye are ready at once", async () => {
   expect(status).toBe(0);
   expect(out.replace(/\s+/g, " ")).toContain("No order is dyed. No order has a due date.");
 });
+
+const sheet = ["shop.yaml", "fair.yaml", "--from", "2027-04-12", "--hours-a-day", "4h", "--sheet"];
+
+test("--sheet prints the run sheet of a day, kept baths as the day before left them", async () => {
+  const { status, out } = await run([...sheet, "2027-04-13"]);
+  expect(status).toBe(0);
+  expect(out).toContain("Run sheet shop-offer, fair, 2027-04-13");
+  expect(out.replace(/\s+/g, " ")).toContain("pour the kept bath in: 4.68 L cold, 103.9 %, 1 d old.");
+  const week = JSON.parse((await run([...sheet.slice(0, -1), "--format", "json"])).out);
+  const plan = JSON.parse((await run([...sheet, "2027-04-13", "--format", "json"])).out);
+  expect(plan.schema).toBe("dipwright/plan@1");
+  expect(plan.totals.minutes).toBe(week.days[1].minutes);
+});
+
+test("--sheet prints a run sheet for each of two people", async () => {
+  const { out } = await run([...sheet, "2027-04-12", "--people", "2"]);
+  expect(out.match(/^(Person \d|Run sheet .*)$/gm)).toEqual([
+    "Person 1",
+    expect.stringMatching("^Run sheet "),
+    "Person 2",
+    expect.stringMatching("^Run sheet "),
+  ]);
+  const rows = (await run([...sheet, "2027-04-12", "--people", "2", "--format", "csv"])).out;
+  expect(rows.match(/^batch,/gm)).toHaveLength(1);
+});
+
+test("--sheet of a day without work names those that have some", async () => {
+  const { status, out, err } = await run([...sheet, "2027-04-18", "--quiet"]);
+  expect([status, out]).toEqual([2, ""]);
+  expect(err).toContain(
+    "error[usage]: --sheet: nothing is dyed on 2027-04-18\n  help: write one of 2027-04-12, ",
+  );
+});
+
+test("the costs of a day's sheet are those that cost gives for the same batch, to the cent", async () => {
+  const dyed =
+    "orders=[{ part: knob, shade: amber-pale, base: white, quantity: 40 }, { part: bowl, shade: pine-deep, base: white, quantity: 4 }]";
+  const sheetOf = ["--from", "2027-04-12", "--sheet", "2027-04-12"];
+  const ordersOf = (out: string) =>
+    JSON.parse(out).orders.map((order: Record<string, unknown>) => [order.costPerPart, order.price]);
+  const day = await run(["shop.yaml", ...sheetOf, "--format", "json", "--set", dyed]);
+  const cost = await runFake(["cost", "shop.yaml", "--format", "json", "--set", dyed], folderIo(examples));
+  expect(ordersOf(day.out)).toEqual(ordersOf(cost.out));
+  expect(ordersOf(day.out)).toEqual(Array(2).fill([expect.any(Number), expect.any(Number)]));
+});

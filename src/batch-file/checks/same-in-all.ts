@@ -23,8 +23,9 @@ const named = {
   parts: "part",
   shades: "shade",
 } as const;
-/** Keys that all files must give alike; each has a default. */
+/** What all files must give alike, and what costs need alike beside it. */
 const common = ["room", "handling", "yield", "rework"] as const;
+const ofCosts = ["currency", "rates", "consumables", "pricing"] as const;
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null;
@@ -42,8 +43,8 @@ function difference(a: unknown, b: unknown, path: Path = []): Path | undefined {
 
 const help = "write it once, in a file that both include, or use another name";
 
-/** What files that are worked together give differently, although it has one name. */
-export function sameInAll(files: readonly NamedSpec[]): FaultOfFile[] {
+/** What files that are worked together give differently; `costs`: what they cost is asked for too. */
+export function sameInAll(files: readonly NamedSpec[], costs: boolean): FaultOfFile[] {
   const faults: FaultOfFile[] = [];
   const tell = (file: number, path: Path, what: string, first: string): void => {
     faults.push({
@@ -69,7 +70,7 @@ export function sameInAll(files: readonly NamedSpec[]): FaultOfFile[] {
     });
   }
   const [first, ...others] = files;
-  for (const key of common)
+  for (const key of costs ? [...common, ...ofCosts] : common)
     others.forEach(({ spec }, i) => {
       const at = difference(first!.spec[key], spec[key]);
       if (at !== undefined) tell(i + 1, [key, ...at], [key, ...at].join("."), first!.name);

@@ -18,6 +18,7 @@ export const week: CommandDeclaration = {
       flags: "--hours-a-day <time>",
       description: `from the start of a day's work to its end: default ${usualHours} h, assumed`,
     },
+    { flags: "--sheet <day>", description: "the run sheet of one day instead, as plan prints it" },
   ],
   examples: [
     "dipwright week monday.yaml tuesday.yaml --from 2027-04-12",

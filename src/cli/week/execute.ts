@@ -7,6 +7,7 @@ import { planWeek } from "../../core/week/week.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { weekReport } from "../../report/week/report.js";
+import { sheetReport } from "../../report/week/sheet-report.js";
 import { readBatchFile, workshopOf } from "../batch/read.js";
 import { type Execute, refused, unplaced } from "../command.js";
 import { batchFiles, holdsBatch } from "../cost/batch-files.js";
@@ -42,9 +43,11 @@ export const execute: Execute = async (request, io) => {
     if (batch !== undefined && spec !== undefined) reads.push({ name, batch, spec, locate });
   }
   if (hasErrors(diagnostics)) return { diagnostics };
-  for (const { file, fault } of sameInAll(reads)) diagnostics.push(toDiagnostic(fault, reads[file]!.locate));
-  const dates = reads.flatMap(({ batch }) => (batch.date === undefined ? [] : [batch.date])).sort();
-  const from = wish.value.from ?? dates[0];
+  const { sheet, ...asked } = wish.value;
+  for (const { file, fault } of sameInAll(reads, sheet !== undefined))
+    diagnostics.push(toDiagnostic(fault, reads[file]!.locate));
+  const dated = reads.flatMap(({ batch }) => (batch.date === undefined ? [] : [batch.date])).sort();
+  const from = asked.from ?? dated[0];
   if (from === undefined)
     diagnostics.push(
       unplaced(usage("--from", "the first day is missing: no file has a date:", "write --from 2027-04-12")),
@@ -53,14 +56,16 @@ export const execute: Execute = async (request, io) => {
   if (first === undefined)
     diagnostics.push(unplaced(error("no-files", [], "no file holds a batch", "check the path")));
   if (hasErrors(diagnostics) || first === undefined || from === undefined) return { diagnostics };
-  const week = planWeek([first, ...others], { ...wish.value, from }, workshop.work);
+  const week = planWeek([first, ...others], { ...asked, from }, workshop.work);
   for (const fault of week.faults) diagnostics.push(ofItsFile(fault, reads));
   if (!week.ok) return { diagnostics };
-  return {
-    report: weekReport(week.value),
-    missed: week.value.orders.some(({ lateDays }) => lateDays > 0),
-    diagnostics,
-  };
+  const missed = week.value.orders.some(({ lateDays }) => lateDays > 0);
+  if (sheet === undefined) return { report: weekReport(week.value), missed, diagnostics };
+  const day = week.value.days.find(({ date }) => date === sheet);
+  if (day !== undefined) return { report: sheetReport(day), missed, diagnostics };
+  const days = week.value.days.map(({ date }) => date).join(", ");
+  const nothing = usage("--sheet", `nothing is dyed on ${sheet}`, `write one of ${days}`);
+  return { diagnostics: [...diagnostics, unplaced(nothing)] };
 };
 
 /** A fault of the week at its place in the file that its path begins with. */

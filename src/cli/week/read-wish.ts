@@ -8,16 +8,25 @@ import { usage } from "../usage.js";
 import { usualDays, usualHours } from "./usual.js";
 
 /** What the command line asks of a week; the first day is taken from the files where it is not given. */
-export type AskedWeek = Omit<WeekWish, "from"> & { readonly from?: string };
+export type AskedWeek = Omit<WeekWish, "from"> & {
+  readonly from?: string;
+  /** The day whose run sheet is asked for. */
+  readonly sheet?: string;
+};
 
 /** Reads the options; every fault of them at once. */
 export function readWish(options: Request["options"]): Outcome<AskedWeek> {
   const faults: Fault[] = [];
   const typed = (option: string): string | undefined =>
     options[option.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase())] as string | undefined;
-  const from = typed("from");
-  if (from !== undefined && !isDay(from))
-    faults.push(usage("--from", `"${from}" is not a day`, "write year, month and day, such as 2027-04-12"));
+  const [from, sheet] = ["from", "sheet"].map((option) => {
+    const day = typed(option);
+    if (day !== undefined && !isDay(day))
+      faults.push(
+        usage(`--${option}`, `"${day}" is not a day`, "write year, month and day, such as 2027-04-12"),
+      );
+    return day;
+  });
   const people = typed("people") ?? "1";
   if (people !== "1" && people !== "2")
     faults.push(usage("--people", `"${people}" is neither 1 nor 2`, "write 1 or 2"));
@@ -39,6 +48,7 @@ export function readWish(options: Request["options"]): Outcome<AskedWeek> {
     dayMinutes: seconds === undefined ? 60 * usualHours : seconds / 60,
     dayAssumed: seconds === undefined,
     ...(from === undefined ? {} : { from }),
+    ...(sheet === undefined ? {} : { sheet }),
   });
 }
 

@@ -81,6 +81,8 @@ export interface WeekBath {
   readonly renewed: boolean;
   readonly strengthAfter: number | null;
   readonly volumeAfterL: number | null;
+  /** The value of `start:` in a batch file of the same day; null where the bath is dumped. */
+  readonly startAfter: string | null;
 }
 
 /** A dye or an undyed part: what the week uses of it, and by when more must be ordered. */

@@ -4,6 +4,7 @@ import type { Offer } from "../../core/offer/offer-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
 import { type Block, paragraph } from "../report.js";
 import { decimals, trimmed } from "../words/digits.js";
+import { inYaml } from "../words/in-yaml.js";
 
 const places = (value: number): string => decimals(value, 1);
 
@@ -16,9 +17,6 @@ const why: Readonly<Record<LeftOutReason, (worst: number) => string>> = {
 
 const stretchOf = ({ fromSeconds, toSeconds }: LeftOutTimes): string =>
   fromSeconds === toSeconds ? duration(fromSeconds) : `${duration(fromSeconds)} to ${duration(toSeconds)}`;
-
-/** A name as YAML reads it back. */
-const inYaml = (name: string): string => (/^\p{L}[\p{L}\p{N}_-]*$/u.test(name) ? name : JSON.stringify(name));
 
 /** A colour as a line under `shades:`. */
 const shadeLine = ({ name, dye, seconds, lab, hex }: OfferedColour, tolerance: number): string =>

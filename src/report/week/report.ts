@@ -3,6 +3,7 @@ import { type Block, paragraph, type Report } from "../report.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
 import { sentence } from "../words/sentence.js";
 import { dayBlocks } from "./day-blocks.js";
+import { jugBlocks } from "./jug-blocks.js";
 import { materialBlocks } from "./material-blocks.js";
 import { orderBlocks } from "./order-blocks.js";
 import { readyAt, weekTable } from "./rows.js";
@@ -65,6 +66,7 @@ export function weekReport(week: Week): Report {
       ...orderBlocks(week),
       ...dayBlocks(week),
       ...materialBlocks(week),
+      ...jugBlocks(week),
       ...ruleBlocks(week),
       ...assumed,
       cautionLine(),

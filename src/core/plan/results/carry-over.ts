@@ -5,6 +5,20 @@ import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
 import type { BathRun } from "../run/bath-run.js";
 
+/** The value of `start:` for a bath that was kept. */
+export const startText = ({
+  coldVolumeL,
+  strength,
+  ageDays,
+  areaDm2,
+}: Pick<PlanCarryOver, "coldVolumeL" | "strength" | "ageDays" | "areaDm2">): string =>
+  `{ ${[
+    `coldVolume: ${coldVolumeL.toFixed(2)} L`,
+    `strength: ${(100 * strength).toFixed(1)} %`,
+    `age: ${shortNumber(ageDays)} d`,
+    `area: ${(areaDm2 / 100).toFixed(2)} m2`,
+  ].join(", ")} }`;
+
 /** What a kept bath is when it has cooled: what to write on its jug, and in the next batch file. */
 export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver | null {
   const { bath, setting, cooled, loads } = run;
@@ -16,12 +30,6 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
   const { ageDays } = kept;
   const areaDm2 = kept.areaDm2 + exactSumOf(loads, ({ plan }) => plan.areaDm2);
   const keepsDays = dye.shelfLifeDays === undefined ? null : dye.shelfLifeDays - ageDays;
-  const next = [
-    `coldVolume: ${coldVolumeL.toFixed(2)} L`,
-    `strength: ${(100 * strength).toFixed(1)} %`,
-    `age: ${shortNumber(ageDays + (everyDays ?? 0))} d`,
-    `area: ${(areaDm2 / 100).toFixed(2)} m2`,
-  ];
   return {
     coldVolumeL,
     volumeL: cooled.volumeL,
@@ -31,6 +39,6 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
     keepsDays,
     useBy: date === undefined || keepsDays === null ? null : daysLater(date, Math.floor(keepsDays)),
     daysToNext: everyDays ?? null,
-    start: `{ ${next.join(", ")} }`,
+    start: startText({ coldVolumeL, strength, ageDays: ageDays + (everyDays ?? 0), areaDm2 }),
   };
 }

@@ -48,6 +48,7 @@ export function dayBatch(
   const baths = shop.baths.filter(({ dye }) => dyes.has(dye));
   return {
     ...shop,
+    name: [...new Set(sorted.map(({ order }) => order.batch))].join(", "),
     date,
     dryers,
     baths: baths.map((bath, index) => ({ ...book.today(bath, date).bath, index })),

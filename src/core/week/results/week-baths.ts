@@ -1,3 +1,4 @@
+import { startText } from "../../plan/results/carry-over.js";
 import type { DaySetting } from "../day/try-day.js";
 import type { ScheduledDay } from "../order/schedule.js";
 import type { WeekBath, WeekDay } from "../week-model.js";
@@ -15,4 +16,5 @@ export const weekBaths = ({ shop }: DaySetting, { book, date }: ScheduledDay, da
         .renewed,
       strengthAfter: carryOver?.strength ?? null,
       volumeAfterL: carryOver?.volumeL ?? null,
+      startAfter: carryOver === null ? null : startText(carryOver),
     }));
