@@ -100,6 +100,7 @@ export async function settleBatch(
     if (hasErrors(all)) return bad();
     spec = found.spec;
   }
+  if (log !== undefined) spec = { ...spec, log };
   if (startsMatter !== false && spec.baths.some(({ start }) => start.kind === "log")) {
     // Loaded only where a bath starts from its log.
     const { loggedStarts } = await import("./resources/logged-starts.js");

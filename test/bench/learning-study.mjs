@@ -6,7 +6,7 @@ const root = new URL("../../", import.meta.url);
 const bundled = await build({
   stdin: {
     contents:
-      'export { printedStudy } from "./test/log/review/study.js"; export { workshopBatch } from "./test/log/review/workshop.js";',
+      'export { printedStudy } from "./test/log/review/print-study.js"; export { workshopBatch } from "./test/log/review/workshop.js";',
     resolveDir: root.pathname,
   },
   bundle: true,

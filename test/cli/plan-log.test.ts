@@ -30,6 +30,26 @@ test("the run sheet says which row of the log the bath follows from", async () =
   expect(out.replace(/\s+/g, " ")).toContain("(by baths.csv up to row 3 of 2026-10-01 10:00:00)");
 });
 
+test("the run sheet of a bath with a log names what to read, and lets the next batch start from it", async () => {
+  const sheet = async (...more: string[]) =>
+    (
+      await run(
+        "plan",
+        "restock.yaml",
+        "--set",
+        "orders=[{part: clip, shade: brick-light, quantity: 40}]",
+        "--quiet",
+        ...more,
+      )
+    ).out;
+  const words = "- Log each load: dip, °C, colour of one dry part; each top-up: mL of water.\n";
+  const [without, logged] = [await sheet(), await sheet("--log", "baths.csv")];
+  expect(without).not.toContain("Log each load");
+  expect(without).not.toContain("start: log");
+  expect(logged).toContain(words);
+  expect(logged).toContain("\nstart: log\n");
+});
+
 test("a log named by --set is relative to the batch file, and one that is not there is said", async () => {
   const set = ["--set", "baths.0.start=log", "--set", "log=baths.csv"];
   expect((await run("plan", "restock.yaml", ...set)).status).toBe(0);

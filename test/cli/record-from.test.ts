@@ -28,8 +28,12 @@ test("record --from writes the rows of the plan in the order of the day, to be c
     "made-up",
     ...loads.flatMap(({ topUp }: { topUp: unknown }) => (topUp === null ? ["load"] : ["load", "top-up"])),
   ]);
-  // The other bath is a kept one.
-  expect(rows.find(({ bath }) => bath === "fourteen")!.event).toBe("load");
+  // The other bath is a kept one, filled up before it is heated.
+  const kept = rows.filter(({ bath }) => bath === "fourteen");
+  expect(kept.slice(0, 2)).toMatchObject([
+    { event: "top-up", concentrateMl: "24", waterMl: "170", note: "autumn-restock" },
+    { event: "load" },
+  ]);
   const dips = rows.filter(({ event, bath }) => event === "load" && bath === "six");
   expect(dips.map(({ parts }) => Number(parts))).toEqual(loads.map((load: { parts: number }) => load.parts));
   expect(dips.map(({ seconds }) => Number(seconds))).toEqual(
@@ -95,6 +99,13 @@ test("record --from --event records the make-up, or the top-up after a load", as
     concentrateMl: "5.1",
     waterMl: "121",
     note: "autumn-restock after load 4",
+  });
+  // Before the first load.
+  expect(await row("--event", "top-up", "--bath", "fourteen")).toMatchObject({
+    event: "top-up",
+    concentrateMl: "24",
+    waterMl: "170",
+    note: "autumn-restock",
   });
 });
 

@@ -42,6 +42,7 @@ export function toBatch(spec: Spec, models: Models = modelsOf(spec)): model.Batc
     date: spec.date,
     currency: spec.currency,
     startAtMinute: spec.startAt,
+    log: spec.log,
     rates: present({
       electricityPerKwh: rates.electricity?.value,
       waterPerM3: rates.water?.value,

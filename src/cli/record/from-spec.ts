@@ -40,7 +40,9 @@ export function pickRow(rows: readonly PlannedRow[], { event, bath, load }: Whic
   const found = alike.filter(
     (row) => (bath === undefined || row.bath === bath) && (load === undefined || row.load === load),
   );
-  const [only, ...others] = found;
+  // Without a load, the top-up before the first one is meant where there is one.
+  const before = load === undefined ? found.filter((row) => row.load === undefined) : [];
+  const [only, ...others] = before.length > 0 ? before : found;
   if (only !== undefined && others.length === 0) return done(only);
   const said = (row: PlannedRow): string =>
     `--bath ${row.bath}${row.load === undefined ? "" : ` --load ${row.load}`}`;

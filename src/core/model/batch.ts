@@ -268,6 +268,8 @@ export interface Batch {
   readonly currency?: string;
   /** Minutes after midnight at which work starts; absent: times count from 0. */
   readonly startAtMinute?: number;
+  /** The bath log, where there is one. */
+  readonly log?: string;
   readonly rates: Rates;
   readonly room: Room;
   readonly dryers: readonly Dryer[];

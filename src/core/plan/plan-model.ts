@@ -177,6 +177,8 @@ export interface PlanBath {
 /** The whole run sheet: what every writer of `plan` and `cost` reads. Numbers are unrounded. */
 export interface Plan extends BatchCosts {
   readonly startAtMinute: number | null;
+  /** The bath log, where there is one. */
+  readonly log?: string;
   readonly baths: readonly PlanBath[];
   /** What is done with every load after its dip. */
   readonly handling: {

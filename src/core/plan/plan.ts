@@ -29,6 +29,7 @@ export function planBatch(batch: Batch, shared?: SharedWork): Outcome<Plan> {
       date,
       currency,
       startAtMinute: batch.startAtMinute ?? null,
+      ...(batch.log === undefined ? {} : { log: batch.log }),
       baths: mapped(runs, (run, i) => planBath(batch, run, lives[i]!, aims)),
       handling: {
         drainSeconds: handling.drainSeconds,

@@ -14,14 +14,18 @@ const axes = [
   ["yellower", "bluer"],
 ] as const;
 
-/** "dip 4 s longer until you top up" from the last readings, at the time of the last dip. */
-export function timeAction(dye: string, { last, lately, foreseen }: LearnedDye): string[] {
+/** "multiply its times by 1.08: dip 32 s where the sheet says 30 s", at the time of the last dip. */
+export function timeAction(dye: string, { last, toUse: { timeFactor }, foreseen }: LearnedDye): string[] {
   const row = foreseen.at(-1)?.reading.row;
-  if (last === undefined || row?.seconds === undefined) return [];
-  const seconds = Math.round((lately - 1) * row.seconds);
-  if (seconds === 0) return [];
+  if (row?.seconds === undefined || timeFactor === 1) return [];
+  const seconds = Math.round(timeFactor * row.seconds);
+  if (seconds === row.seconds) return [];
+  const lately =
+    last === undefined || last.factor === 1
+      ? ""
+      : ` (of it the last ${last.readings} readings alone ask for x ${shortNumber(last.factor, 3)})`;
   return [
-    `${dye}: dip ${Math.abs(seconds)} s ${seconds > 0 ? "longer" : "shorter"} than ${row.seconds} s until you top up (the last ${lastReadings} readings: times x ${shortNumber(last.raw, 3)}; the timeFactor below has it)`,
+    `${dye}: multiply its times by ${shortNumber(timeFactor, 3)}${lately}: dip ${seconds} s where the sheet says ${row.seconds} s, until the plan has the timeFactor below`,
   ];
 }
 

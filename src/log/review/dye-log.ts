@@ -91,17 +91,30 @@ export function dyeLog(batch: Batch, dye: Dye, rows: readonly LogRow[], shared: 
     priors: priorsOf(model, batch.handling),
     readings,
     follow,
-    evidence: { readings: readings.length, residuals: (figures) => residuals(readings, follow(figures)) },
+    evidence: {
+      readings: readings.length,
+      residuals: (figures) => residuals(readings, follow(figures)),
+      logFresh: (figures) => logFresh(readings, follow(figures)),
+    },
   });
+}
+
+/** ln of the time in a fresh bath that each load read amounts to [s]. */
+export function logFresh(
+  readings: readonly LoadReading[],
+  fillings: readonly FollowedFilling[],
+): readonly number[] {
+  const dips = new Map(fillings.flatMap(({ after }) => after.map(({ row, dip }) => [row, dip])));
+  return readings.map(({ row }) => Math.log(dips.get(row)!.freshSeconds));
 }
 
 /** What was read against what the figures make of it, colours by their fresh times and levels [σ]. */
 function residuals(readings: readonly LoadReading[], fillings: readonly FollowedFilling[]): number[] {
   const after = fillings.flatMap((one) => one.after.map((row) => ({ ...row, markL: one.of.tank.volumeL })));
-  const dips = new Map(after.map(({ row, dip }) => [row, dip]));
+  const foreseen = logFresh(readings, fillings);
   const byShade = new Map<string, { by: number; of: LoadReading }[]>();
-  for (const of of readings) {
-    const by = of.logFresh - Math.log(dips.get(of.row)!.freshSeconds);
+  for (const [i, of] of readings.entries()) {
+    const by = of.logFresh - foreseen[i]!;
     const key = `${of.row.shade} ${of.row.base}`;
     byShade.set(key, [...(byShade.get(key) ?? []), { by, of }]);
   }

@@ -32,9 +32,9 @@ export function pasteOf(
       ...(uptakePerDm2.told
         ? [`    uptake: ${shortNumber(uptakePerDm2.value, 3)} ${unit}/dm2 ${plusMinus(uptakePerDm2)}`]
         : []),
-      ...(strengthExponent.told
+      ...(toUse.strengthExponent !== undefined
         ? [
-            `    strengthExponent: ${shortNumber(Math.min(mostExponent, Math.max(leastExponent, strengthExponent.value)), 3)} # ${plusMinus(strengthExponent)}`,
+            `    strengthExponent: ${shortNumber(Math.min(mostExponent, Math.max(leastExponent, toUse.strengthExponent)), 3)} # ${strengthExponent.told ? plusMinus(strengthExponent) : "goes with this uptake, and only with it"}`,
           ]
         : []),
       ...(activationEnergyJPerMol.told

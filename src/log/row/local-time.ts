@@ -7,8 +7,8 @@ export interface LocalTime {
 }
 
 const iso = /^(\d{4})-(\d\d?)-(\d\d?)(?:[T ]|\s+)(\d\d?):(\d\d)(?::(\d\d)(?:[.,]\d+)?)?$/i;
-/** As spreadsheets write it where the day comes first. */
-const dotted = /^(\d\d?)\.(\d\d?)\.(\d{4}),?\s+(\d\d?):(\d\d)(?::(\d\d))?$/;
+/** As spreadsheets write it where the day comes first; they show the last two digits of the year only. */
+const dotted = /^(\d\d?)\.(\d\d?)\.(\d{4}|\d\d),?\s+(\d\d?):(\d\d)(?::(\d\d))?$/;
 
 const two = (value: number): string => String(value).padStart(2, "0");
 
@@ -28,7 +28,7 @@ export function localTime(
   return { text: `${date}T${two(hour)}:${two(minute)}:${two(second)}`, seconds: at.getTime() / 1000 };
 }
 
-/** Reads `2027-04-16T09:30`, with seconds or without, a blank for the T, or `16.04.2027 09:30`. */
+/** Reads `2027-04-16T09:30`, with seconds or without, a blank for the T, or `16.04.2027 09:30` (or .27). */
 export function parseLocalTime(text: string): LocalTime | undefined {
   const trimmed = text.trim();
   const isoParts = iso.exec(trimmed);
@@ -36,5 +36,5 @@ export function parseLocalTime(text: string): LocalTime | undefined {
   if (parts === null) return undefined;
   const [first, second, third, hour, minute, seconds] = parts.slice(1).map((part) => Number(part ?? 0));
   const [year, month, day] = isoParts === null ? [third, second, first] : [first, second, third];
-  return localTime(year!, month!, day!, hour!, minute!, seconds!);
+  return localTime(year! < 100 ? 2000 + year! : year!, month!, day!, hour!, minute!, seconds!);
 }

@@ -183,8 +183,10 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
 }
 
 /** What goes into the next batch file, on a line that is not broken. */
-const nextStart = ({ carryOver }: PlanBath): Block[] =>
-  carryOver === null ? [] : [{ kind: "code", lines: [`start: ${carryOver.start}`] }];
+const nextStart = ({ log }: Plan, { carryOver }: PlanBath): Block[] =>
+  carryOver === null
+    ? []
+    : [{ kind: "code", lines: [`start: ${log === undefined ? carryOver.start : "log"}`] }];
 
 /** Where the times of the dye are not those of its swatches. */
 const learnedBlocks = ({ dye, timeFactor }: PlanBath): Block[] =>
@@ -210,6 +212,10 @@ const quickDips = ({ loads }: PlanBath): string[] =>
     ? ["Short dips spot and streak: clean parts, all in at once, never still, rinsed."]
     : [];
 
+/** What a bath with a log wants to have read, since it teaches most. */
+const toLog = ({ log }: Plan): string[] =>
+  log === undefined ? [] : ["Log each load: dip, °C, colour of one dry part; each top-up: mL of water."];
+
 /** The page of one bath: what hands need there, in the order in which they need it, and nothing else. */
 export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
   return [
@@ -226,6 +232,7 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
         heatStep(plan, bath),
         eachLoad(plan, bath),
         ...quickDips(bath),
+        ...toLog(plan),
         ...partAdvice(plan, index),
       ],
     },
@@ -233,6 +240,6 @@ export function bathBlocks(plan: Plan, bath: PlanBath, index: number): Block[] {
     ...learnedBlocks(bath),
     ...trialBlocks(bath),
     { kind: "list", items: endSteps(plan, bath) },
-    ...nextStart(bath),
+    ...nextStart(plan, bath),
   ];
 }

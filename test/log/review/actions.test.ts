@@ -17,16 +17,22 @@ const usual: Truth = {
 const rowsOf = (truth: Truth, loads: number): readonly LogRow[] =>
   work(batch, truth, seeded(5), { loads }).rows;
 
-test("from the third reading on a slow bath is dipped longer", () => {
-  const actions = (loads: number) => {
-    const reviewed = reviewLog(batch, rowsOf({ ...usual, timeFactor: 1.3 }, loads), shared);
-    return reviewed.ok ? reviewed.value : undefined;
+test("a slow bath is dipped longer, a usual one as before", () => {
+  const reviewed = (timeFactor: number) => {
+    const review = reviewLog(batch, rowsOf({ ...usual, timeFactor }, 4), shared);
+    if (!review.ok) throw new Error(JSON.stringify(review.faults));
+    return review.value;
   };
-  expect(actions(1)!.actions).toEqual([]);
-  const after = actions(4)!;
-  const factor = Number(/timeFactor: ([\d.]+)/.exec(after.paste)![1]);
-  expect(factor).toBeGreaterThan(1.15);
-  expect(factor).toBeLessThan(1.45);
+  const slow = reviewed(1.3);
+  const [, factor, dip, sheet] =
+    /^brick: multiply its times by ([\d.]+): dip (\d+) s where the sheet says (\d+) s/.exec(
+      slow.actions[0]!,
+    )!;
+  expect(slow.paste).toContain(`timeFactor: ${factor} `);
+  expect(Number(factor)).toBeGreaterThan(1.15);
+  expect(Number(factor)).toBeLessThan(1.45);
+  expect(Math.abs(Number(dip) - Number(sheet) * Number(factor))).toBeLessThan(1);
+  expect(reviewed(1)).toMatchObject({ actions: [], paste: "" });
 });
 
 test("a bath that was cool three times is to be brought to its temperature, one within a kelvin is left alone", () => {

@@ -1,15 +1,13 @@
 import { expect, test } from "vitest";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import { reviewLog } from "../../../src/log/review/review.js";
-import type { TopUpRow } from "../../../src/log/row/log-row.js";
+import { cannotTell, rightlyUntold } from "./cannot-tell.js";
 import { learn, lotNamed, median, scores, share, study, timesWithin, withLearned } from "./study.js";
 import { drawnTruth, seeded, shared, work, workshopBatch } from "./workshop.js";
 
 // test/bench/learning-study.mjs prints the same at large.
 const seeds = Array.from({ length: 16 }, (_, i) => i + 1);
 const batch = await workshopBatch();
-
-const withoutWater = ({ waterMl: _, ...row }: TopUpRow): TopUpRow => row;
 
 test("after 30 loads the factor on times is known, and the next ten loads miss by little", () => {
   const studied = seeds.map((seed) => study(batch, seed, 30));
@@ -18,6 +16,11 @@ test("after 30 loads the factor on times is known, and the next ten loads miss b
   expect(median(studied.map(({ missAssumed }) => missAssumed))).toBeGreaterThan(0.8);
   for (const { holds } of scores(studied)) if (holds !== null) expect(holds).toBeGreaterThanOrEqual(0.85);
   expect(share(studied.map((one) => one.missLearned > one.missAssumed + 0.15))).toBeLessThan(0.1);
+});
+
+test("a log that cannot tell a figure says so", () => {
+  const untold = rightlyUntold(seeds.map((seed) => cannotTell(batch, seed, 30)));
+  for (const its of Object.values(untold)) expect(its).toBeGreaterThanOrEqual(0.9);
 });
 
 test("lots that move the colour are named, lots that do not are not", () => {
@@ -33,11 +36,14 @@ test("where the log teaches nothing there is nothing to paste, and the next plan
     const random = seeded(seed);
     // Every second workshop reads no colour and logs no water.
     const blind = seed % 2 === 0;
-    const { rows } = work(batch, drawnTruth(random, batch), random, { loads: 12, blind });
-    const logged = blind ? rows.map((row) => (row.event === "top-up" ? withoutWater(row) : row)) : rows;
-    const reviewed = reviewLog(batch, logged, shared);
+    const { rows } = work(batch, drawnTruth(random, batch), random, {
+      loads: 12,
+      blind,
+      withoutWater: blind,
+    });
+    const reviewed = reviewLog(batch, rows, shared);
     if (!reviewed.ok) throw new Error(JSON.stringify(reviewed.faults));
-    const learned = learn(batch, logged);
+    const learned = learn(batch, rows);
     expect(reviewed.value.paste === "").toBe(!learned.teaches);
     expect(planned(withLearned(batch, learned)) === before).toBe(!learned.teaches);
     if (blind) expect(learned.teaches).toBe(false);

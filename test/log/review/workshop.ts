@@ -79,6 +79,8 @@ export interface Work {
   readonly misses: readonly number[];
   /** ln of the fresh time that each load really got over the one that it should have had. */
   readonly timesOff: readonly number[];
+  /** The same for the dip that the sheet asked for, without the hand that timed it. */
+  readonly askedOff: readonly number[];
 }
 
 interface Options {
@@ -89,6 +91,10 @@ interface Options {
   readonly before?: number;
   /** Added to the colour of what is made of a lot, from its load on. */
   readonly lots?: readonly { readonly from: number; readonly name: string; readonly shift: Lab }[];
+  /** The bath keeps its temperature. */
+  readonly steady?: boolean;
+  /** Nobody writes down how much water is added. */
+  readonly withoutWater?: boolean;
   /** Nobody reads a colour. */
   readonly blind?: boolean;
 }
@@ -113,6 +119,7 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
   const rows: LogRow[] = [];
   const misses: number[] = [];
   const timesOff: number[] = [];
+  const askedOff: number[] = [];
   let seconds = 0;
   let row = 1;
   const time = () => {
@@ -136,12 +143,14 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
     const { freshSeconds } = aim.value;
     const learned = options.before === undefined || load >= options.before;
     const [plan, state] = learned ? ([planned, follower] as const) : ([assumed, foreseen!] as const);
-    const celsius = bath.dye.celsius - 0.5 + 1.5 * normal();
+    const drift = 1.5 * normal();
+    const celsius = bath.dye.celsius - 0.5 + (options.steady === true ? 0 : drift);
     const parts = 45 + Math.floor(10 * random());
     const sheet = { ...state };
     replayLoad(plan, sheet, { part, parts, celsius, dipped: { freshSeconds } });
     const asked = Math.max(5, Math.round(sheet.dipSeconds));
     const dippedSeconds = Math.max(3, asked + normal());
+    const asAsked = replayLoad(real, { ...there! }, { part, parts, celsius, dipped: { seconds: asked } });
     const dip = replayLoad(real, there!, { part, parts, celsius, dipped: { seconds: dippedSeconds } });
     for (const [one, bathOf] of [
       [assumed, foreseen!],
@@ -153,6 +162,7 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
     const trueLab = labAfter(chosen.curve, dip.freshSeconds).map(
       (value, i) => value + shift[i]!,
     ) as unknown as Lab;
+    askedOff.push(Math.log(asAsked.freshSeconds / freshSeconds));
     timesOff.push(Math.log(dip.freshSeconds / freshSeconds));
     misses.push(ciede2000(trueLab, aim.value.lab!));
     seconds += rackSeconds(real.setting, parts) + dippedSeconds + openSeconds(real.setting, parts);
@@ -182,7 +192,12 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
       realTopUp(real, there!, { dye, volumeL: filledL });
       realTopUp(assumed, foreseen!, { dye });
       realTopUp(planned, follower, { dye });
-      rows.push({ ...common(), event: "top-up", concentrateMl: dye, waterMl });
+      rows.push({
+        ...common(),
+        event: "top-up",
+        concentrateMl: dye,
+        ...(options.withoutWater === true ? {} : { waterMl }),
+      });
     }
     // A day has eight hours; what is left of it is too short for a load.
     const left = 28_800 - (seconds % 28_800);
@@ -196,5 +211,5 @@ export function work(batch: Batch, truth: Truth, random: () => number, options: 
     ] as const)
       passTime(one, bathOf, overNight ? wait + 57_600 : wait, overNight);
   }
-  return { rows, misses, timesOff };
+  return { rows, misses, timesOff, askedOff };
 }

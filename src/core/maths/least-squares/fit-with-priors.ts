@@ -1,11 +1,13 @@
 import { numericJacobian } from "./jacobian.js";
-import { solveLeastSquares, unitStandardErrors } from "./linear-least-squares.js";
+import { solveLeastSquares, unitStandardErrorOf, unitStandardErrors } from "./linear-least-squares.js";
 
 /** Parameters in units of their own standard deviation before the data, and what the data then leave. */
 export interface PriorFit {
   readonly parameters: readonly number[];
   /** 1 where the data say nothing. */
   readonly standardErrors: readonly number[];
+  /** Standard error of what answers to the parameters with these slopes. */
+  readonly standardErrorOf: (slopes: readonly number[]) => number;
   /** Sum of the squared residuals of the data over their number; undefined without data. */
   readonly meanSquare: number | undefined;
 }
@@ -54,10 +56,12 @@ export function fitWithPriors(
     jacobian = slopes(z);
     if (by.every((value) => Math.abs(value) < 1e-3)) break;
   }
+  const { r: triangle } = solveLeastSquares(jacobian, r)!;
   const data = r.slice(0, r.length - count);
   return {
     parameters: z,
-    standardErrors: unitStandardErrors(solveLeastSquares(jacobian, r)!.r),
+    standardErrors: unitStandardErrors(triangle),
+    standardErrorOf: (slopes) => unitStandardErrorOf(triangle, slopes),
     meanSquare: data.length === 0 ? undefined : sum(data) / data.length,
   };
 }

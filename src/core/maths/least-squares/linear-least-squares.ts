@@ -68,8 +68,17 @@ function backSubstitute(r: Matrix, b: readonly number[]): number[] {
  * @example
  * unitStandardErrors(solveLeastSquares([[1, 0], [0, 2]], [0, 0]).r) // => [1, 0.5]
  */
-export function unitStandardErrors(r: Matrix): number[] {
-  const unit = (j: number): number[] => r.map((_, i) => (i === j ? 1 : 0));
-  const inverse = r.map((_, j) => backSubstitute(r, unit(j)));
-  return r.map((_, i) => norm(inverse.map((column) => column[i]!)));
+export const unitStandardErrors = (r: Matrix): number[] =>
+  r.map((_, i) => unitStandardErrorOf(r, unit(r.length, i)));
+
+const unit = (length: number, at: number): number[] => Array.from({ length }, (_, i) => (i === at ? 1 : 0));
+
+/**
+ * The root of g' (A'A)^-1 g from the R of A: the standard error of g'x for readings of unit variance.
+ * @example
+ * unitStandardErrorOf(solveLeastSquares([[1, 0], [0, 2]], [0, 0]).r, [3, 8]) // => 5
+ */
+export function unitStandardErrorOf(r: Matrix, slopes: readonly number[]): number {
+  const inverse = r.map((_, j) => backSubstitute(r, unit(r.length, j)));
+  return norm(inverse.map((column) => column.reduce((sum, value, i) => sum + value * slopes[i]!, 0)));
 }

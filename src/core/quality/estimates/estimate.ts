@@ -1,13 +1,7 @@
 import { fitWithPriors } from "../../maths/least-squares/fit-with-priors.js";
-import {
-  type FigureName,
-  type Figures,
-  figureNames,
-  type Learnable,
-  learnable,
-  type Prior,
-  type Priors,
-} from "./figures.js";
+import { numericJacobian } from "../../maths/least-squares/jacobian.js";
+import { type Figures, figureNames, type Learnable, learnable, type Prior, type Priors } from "./figures.js";
+import { lastReadings } from "./last-readings.js";
 
 /** What a log says of one figure. */
 export interface Estimated {
@@ -24,12 +18,16 @@ export interface Evidence {
   /** Loads whose colour was read. */
   readonly readings: number;
   readonly residuals: (figures: Figures) => readonly number[];
+  /** ln of the time in a fresh bath that each load read amounts to by these figures [s], in the order of time. */
+  readonly logFresh: (figures: Figures) => readonly number[];
 }
 
 export interface Estimates {
   readonly figures: Readonly<Record<Learnable, Estimated>>;
-  /** With told figures as they are told, and the others as assumed. */
+  /** For plans: told figures as they are told, the others as assumed. */
   readonly toUse: Figures;
+  /** All figures as they fit the log best, whether it tells them or not. */
+  readonly best: Required<Figures>;
 }
 
 /** An estimate is told with a standard error under this share of the value, and under that share of the assumption's own. */
@@ -41,28 +39,11 @@ const mostLoads = 10_000;
 
 const startOf = ({ deviation, startDeviation }: Prior): number => startDeviation ?? deviation;
 
-/** Figures where some are fitted, in units of their prior's deviation, some fixed, and the others held. */
-function figuresAt(
-  priors: Priors,
-  free: readonly FigureName[],
-  z: readonly number[],
-  fixed: Partial<Figures> = {},
-): Figures {
-  const at = (name: FigureName): number => {
-    const place = free.indexOf(name);
-    const { value } = priors[name];
-    return place < 0 ? (fixed[name] ?? value) : value * Math.exp(startOf(priors[name]) * z[place]!);
-  };
-  const exponent = free.includes("strengthExponent") || fixed.strengthExponent !== undefined;
-  return {
-    timeFactor: at("timeFactor"),
-    uptakePerDm2: at("uptakePerDm2"),
-    dragOutMlPerDm2: at("dragOutMlPerDm2"),
-    ...(exponent ? { strengthExponent: at("strengthExponent") } : {}),
-    activationEnergyJPerMol: at("activationEnergyJPerMol"),
-    evaporation: at("evaporation"),
-  };
-}
+/** All figures, in units of their prior's deviation. */
+const figuresAt = (priors: Priors, z: readonly number[]): Required<Figures> =>
+  Object.fromEntries(
+    figureNames.map((name, i) => [name, priors[name].value * Math.exp(startOf(priors[name]) * z[i]!)]),
+  ) as unknown as Required<Figures>;
 
 /** Loads that bring the standard error from `left` to its half, where so many brought it there from 1 (the prior's own). */
 function loadsToHalve(left: number, readings: number): number | null {
@@ -71,45 +52,86 @@ function loadsToHalve(left: number, readings: number): number | null {
   return readings > 0 && fromData > 0.01 && loads <= mostLoads ? loads : null;
 }
 
+const meanOfLast = (values: readonly number[]): number => {
+  const last = values.slice(-lastReadings);
+  return last.reduce((sum, value) => sum + value, 0) / Math.max(1, last.length);
+};
+
+const mostRounds = 20;
+
+/** ln of the time factor that makes the last readings under some figures what they are under others. */
+function matchedLogFactor(latest: (figures: Figures) => number, figures: Figures, wanted: Figures): number {
+  let logFactor = Math.log(wanted.timeFactor);
+  // A longer dip takes up more dye, so that the bath behind it changes too.
+  for (let round = 0; round < mostRounds; round++) {
+    const by = latest({ ...figures, timeFactor: Math.exp(logFactor) }) - latest(wanted);
+    logFactor += by;
+    if (Math.abs(by) < 1e-9) break;
+  }
+  return logFactor;
+}
+
 /**
  * Figures of a dye by least squares over all that was read, with what is known of them before as further data. Those that
- * the log does not tell stay as assumed; the time factor is then that which goes with them.
+ * the log does not tell stay as assumed. The time factor goes with them: it makes times as right for the last readings as
+ * all figures together would, since a bath that has weakened answers to figures that nobody can tell apart.
  * @source gelman2013 a prior as further data
  */
 export function estimate(evidence: Evidence, priors: Priors): Estimates {
-  const fitted = (free: readonly FigureName[], fixed: Partial<Figures>) => {
-    const at = (z: readonly number[]) => figuresAt(priors, free, z, fixed);
-    const fit = fitWithPriors((z) => evidence.residuals(at(z)), free.length);
-    // More scatter than reading, timing and swatches explain makes every figure so much less certain.
-    const widened = Math.sqrt(Math.max(1, fit.meanSquare ?? 1));
-    return { left: fit.standardErrors.map((error) => Math.min(1, error * widened)), at: at(fit.parameters) };
+  const at = (z: readonly number[]) => figuresAt(priors, z);
+  const fit = fitWithPriors((z) => evidence.residuals(at(z)), figureNames.length);
+  // More scatter than reading, timing and swatches explain makes every figure so much less certain.
+  const widened = Math.sqrt(Math.max(1, fit.meanSquare ?? 1));
+  const best = at(fit.parameters);
+  const latest = (figures: Figures): number => meanOfLast(evidence.logFresh(figures));
+  const slopes = numericJacobian(
+    (z) => [latest(at(z))],
+    fit.parameters,
+    fit.parameters.map(() => 1),
+  )[0]!;
+  /** Of the logarithm. */
+  const errorOf = (name: Learnable): number => {
+    const start = startOf(priors[name]);
+    if (name === "timeFactor" && evidence.readings > 0)
+      return Math.min(start, widened * fit.standardErrorOf(slopes));
+    return start * Math.min(1, widened * fit.standardErrors[figureNames.indexOf(name)]!);
   };
-  const all = fitted(figureNames, {});
-  const leftOf = (name: Learnable): number => all.left[figureNames.indexOf(name)]!;
-  /** Standard error over the value. */
-  const relative = (name: Learnable): number => leftOf(name) * startOf(priors[name]);
   const isTold = (name: Learnable): boolean =>
-    relative(name) < mostOfPrior * priors[name].deviation && relative(name) < mostOfValue;
-  const told = learnable.filter(isTold);
-  const fixed = Object.fromEntries(told.map((name) => [name, all.at[name]])) as Partial<Figures>;
-  const { timeFactor: _, ...others } = fixed;
-  const toUse = told.includes("timeFactor")
-    ? { ...fitted(["timeFactor", "evaporation"], others).at, evaporation: 1 }
-    : figuresAt(priors, [], [], others);
+    errorOf(name) < mostOfPrior * priors[name].deviation && errorOf(name) < mostOfValue;
+  const planned = (name: Exclude<Learnable, "strengthExponent">): number =>
+    isTold(name) ? best[name] : priors[name].value;
+  // Uptake and exponent are nearly one figure: one that is told is right only with the exponent that it was found with.
+  const assumesExponent = priors.strengthExponent.held !== undefined;
+  const withExponent = isTold("strengthExponent") || (isTold("uptakePerDm2") && assumesExponent);
+  const others: Figures = {
+    timeFactor: 1,
+    uptakePerDm2: planned("uptakePerDm2"),
+    dragOutMlPerDm2: planned("dragOutMlPerDm2"),
+    ...(withExponent ? { strengthExponent: best.strengthExponent } : {}),
+    activationEnergyJPerMol: planned("activationEnergyJPerMol"),
+    evaporation: 1,
+  };
+  const logFactor = isTold("timeFactor") ? matchedLogFactor(latest, others, best) : 0;
   const of = (name: Learnable): Estimated => {
     const { value, deviation, held } = priors[name];
-    const isIt = told.includes(name);
-    // How far the figures that are held pull it away from where all of them free would have it.
-    const pulled = name === "timeFactor" && isIt ? Math.log(toUse.timeFactor / all.at.timeFactor) : 0;
-    const best = isIt ? (name === "timeFactor" ? toUse : all.at)[name]! : (held ?? value);
+    const told = isTold(name);
+    const its = told ? (name === "timeFactor" ? Math.exp(logFactor) : best[name]) : (held ?? value);
+    // As the bath goes on changing, what stays as assumed pulls further.
+    const pulled = told && name === "timeFactor" ? logFactor - Math.log(best.timeFactor) : 0;
     return {
-      value: best,
+      value: its,
       // What is not told is as uncertain as the assumption, at most.
-      standardError: best * (isIt ? Math.hypot(relative(name), pulled) : Math.min(deviation, relative(name))),
-      told: isIt,
-      loadsToHalve: loadsToHalve(leftOf(name), evidence.readings),
+      standardError: its * (told ? Math.hypot(errorOf(name), pulled) : Math.min(deviation, errorOf(name))),
+      told,
+      loadsToHalve: loadsToHalve(errorOf(name) / startOf(priors[name]), evidence.readings),
     };
   };
   const entries = learnable.map((name) => [name, of(name)] as const);
-  return { figures: Object.fromEntries(entries) as unknown as Estimates["figures"], toUse };
+  return {
+    figures: Object.fromEntries(entries) as unknown as Estimates["figures"],
+    // A factor nearer to 1 than its own standard error changes nothing: what it would correct may be chance.
+    toUse:
+      Math.abs(logFactor) > errorOf("timeFactor") ? { ...others, timeFactor: Math.exp(logFactor) } : others,
+    best,
+  };
 }

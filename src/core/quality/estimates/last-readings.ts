@@ -1,3 +1,5 @@
+import { halfWidth95 } from "../../maths/sampling/half-width-95.js";
+
 /** Readings that tell what the bath does now. */
 export const lastReadings = 3;
 
@@ -9,7 +11,7 @@ export interface LastFactor {
   readonly readings: number;
   /** As they were read. */
   readonly raw: number;
-  /** To use: drawn towards 1 as far as their noise explains them. */
+  /** To use: 1 where noise alone explains them, else drawn towards 1 by its share. */
   readonly factor: number;
 }
 
@@ -19,6 +21,8 @@ export interface LastFactor {
  * @param deviations of each [standard deviations]
  * @example
  * lastFactor([0, 0.1, 0.1, 0.1], [0.05, 0.05, 0.05, 0.05]).raw // => 1.105
+ * lastFactor([0, 0.1, 0.1, 0.1], [0.05, 0.05, 0.05, 0.05]).factor // => 1.078
+ * lastFactor([0.05, 0.05, 0.05], [0.05, 0.05, 0.05]).factor // => 1
  * lastFactor([0.1, 0.1], [0.05, 0.05]) // => undefined
  */
 export function lastFactor(apart: readonly number[], deviations: readonly number[]): LastFactor | undefined {
@@ -27,5 +31,6 @@ export function lastFactor(apart: readonly number[], deviations: readonly number
   const variance =
     deviations.slice(-lastReadings).reduce((sum, value) => sum + value ** 2, 0) / lastReadings ** 2;
   const share = drift ** 2 / (drift ** 2 + variance);
-  return { readings: lastReadings, raw: Math.exp(mean), factor: Math.exp(share * mean) };
+  const more = Math.abs(mean) > halfWidth95 * Math.sqrt(variance);
+  return { readings: lastReadings, raw: Math.exp(mean), factor: more ? Math.exp(share * mean) : 1 };
 }

@@ -15,6 +15,7 @@ const priors: Priors = {
 const reading = (of: (figures: Figures) => readonly number[], readings = 30): Evidence => ({
   readings,
   residuals: of,
+  logFresh: ({ timeFactor }) => Array.from({ length: readings }, () => -Math.log(timeFactor)),
 });
 const logOf = (name: keyof Figures, value: number, deviation: number) => (figures: Figures) => [
   Math.log(figures[name]! / value) / deviation,
@@ -67,4 +68,39 @@ test("readings that scatter more than they should make the errors larger", () =>
     [by, -by, by, -by].map((one) => (Math.log(figures.timeFactor) + one * 0.02) / 0.02);
   const error = (by: number) => estimate(reading(scatter(by)), priors).figures.timeFactor.standardError;
   expect(error(3) / error(0.5)).toBeCloseTo(3, 1);
+});
+
+test("the time factor makes the last three readings as right as all figures together, with what stays as assumed", () => {
+  // A dye that is taken up five times as much, which shows in the last readings, and is not told.
+  const logFresh = ({ timeFactor, uptakePerDm2 }: Figures) =>
+    [0, 0, 0, 1, 1, 1].map((late) => -Math.log(timeFactor) - 0.1 * late * Math.log(uptakePerDm2 / 0.03));
+  const { figures, toUse, best } = estimate(
+    {
+      readings: 6,
+      logFresh,
+      residuals: (of) => logFresh(of).map((one, i) => (one + (i < 3 ? 0 : 0.16)) / 0.05),
+    },
+    priors,
+  );
+  expect(figures.uptakePerDm2.told).toBe(false);
+  expect(best.uptakePerDm2).toBeGreaterThan(0.06);
+  expect(toUse.uptakePerDm2).toBe(0.03);
+  expect(logFresh(toUse).at(-1)).toBeCloseTo(logFresh(best).at(-1)!, 9);
+  expect(toUse.timeFactor).toBeGreaterThan(best.timeFactor);
+});
+
+test("a time factor nearer to 1 than its own error changes nothing", () => {
+  const used = (factor: number) =>
+    estimate(reading(logOf("timeFactor", factor, 0.02), 4), priors).toUse.timeFactor;
+  expect(used(1.018)).toBe(1);
+  expect(used(1.022)).toBeGreaterThan(1.02);
+});
+
+test("an uptake that is told brings the exponent that it was found with, unless that one is known", () => {
+  const exponent = (held: number | undefined) =>
+    estimate(reading(logOf("uptakePerDm2", 0.3, 0.1)), {
+      ...priors,
+      strengthExponent: { value: 1.5, deviation: 0.2, ...(held === undefined ? {} : { held }) },
+    }).toUse.strengthExponent;
+  expect([exponent(2), exponent(undefined)]).toEqual([expect.closeTo(1.5, 6), undefined]);
 });

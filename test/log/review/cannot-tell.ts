@@ -1,0 +1,29 @@
+import type { Batch } from "../../../src/core/model/batch.js";
+import type { Learnable } from "../../../src/core/quality/estimates/figures.js";
+import type { LearnedDye } from "../../../src/log/review/learn-dye.js";
+import { learn, share } from "./study.js";
+import { drawnTruth, seeded, work } from "./workshop.js";
+
+/** Figures that the log of `cannotTell` has nothing to tell of. */
+export const notToBeTold = [
+  "uptakePerDm2",
+  "dragOutMlPerDm2",
+  "strengthExponent",
+  "activationEnergyJPerMol",
+] as const satisfies readonly Learnable[];
+
+/**
+ * What the tool tells of a log that cannot tell: an uptake near 0.03 mL/dm2 goes under in what is carried out, the bath
+ * keeps its temperature, and no water is written down.
+ */
+export function cannotTell(batch: Batch, seed: number, loads: number): LearnedDye {
+  const random = seeded(seed);
+  const truth = { ...drawnTruth(random, batch), uptakePerDm2: 0.02 * Math.exp(0.8 * random()) };
+  return learn(batch, work(batch, truth, random, { loads, steady: true, withoutWater: true }).rows);
+}
+
+/** How often each of those figures is rightly not told, over some such logs. */
+export const rightlyUntold = (learned: readonly LearnedDye[]): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    notToBeTold.map((name) => [name, share(learned.map(({ estimates }) => !estimates.figures[name].told))]),
+  );
