@@ -1,5 +1,5 @@
-/** Top-level keys that a command can require. */
-export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "orders" | "bases";
+/** Top-level keys that a command can require; baths always, or where some order is dyed. */
+export type Need = "tanks" | "dyes" | "parts" | "shades" | "baths" | "bathsIfDyed" | "orders" | "bases";
 
 /** One batch file, and what a command needs from it. */
 export interface BatchText {

@@ -137,3 +137,40 @@ test.each([
   expect(err.replace(/\s+/g, " ")).toContain(said);
   expect(err).not.toContain("    at ");
 });
+
+test("a base given as hex is taken under the dye's reading, as cost takes it", async () => {
+  const text = `batch: lamp-light
+include: shop-floor.yaml
+bases:
+  smoke: { hex: "#8f8a80" }
+dyes:
+  ember:
+    price: 41.00 /L
+    dilution: 1:9
+    temperature: 78 °C
+    base: white
+    reading: A/2
+    swatches:
+      - { time: 15 s, lab: [82.1, 10.4, 31.0] }
+      - { time: 40 s, lab: [75.4, 18.9, 46.2] }
+      - { time: 100 s, lab: [68.8, 26.8, 55.4] }
+parts:
+  cap: { mass: 5 g, area: 30 cm2, blank: { smoke: 1.10 } }
+shades:
+  glow: { dye: ember, lab: [50.0, 14.0, 30.0], tolerance: 20 }
+baths:
+  - { tank: five, dye: ember, every: 7 d }
+orders:
+  - { part: cap, shade: glow, base: smoke, quantity: 20 }
+`;
+  const io = folderIo(examples, new Map([["lamp.yaml", text]]));
+  const asked = async (command: string, ...more: readonly string[]) =>
+    JSON.parse((await runFake([command, "lamp.yaml", "--format", "json", ...more], io)).out);
+  const { rows } = await asked("offer", "--quantities", "20");
+  const row = rows.find((one: Record<string, unknown>) => one.part === "cap" && one.shade === "glow");
+  const [order] = (await asked("cost")).orders;
+  expect(row.costPerPart).toBe(order.costPerPart);
+  // Under the standard reading the same order would cost otherwise.
+  const [other] = (await asked("cost", "--set", "dyes.ember.reading=D65/10")).orders;
+  expect(other.costPerPart).not.toBe(order.costPerPart);
+});

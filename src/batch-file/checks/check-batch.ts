@@ -1,5 +1,6 @@
 import { error } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import { undyed } from "../../core/model/undyed.js";
 import type { Need } from "../batch-text.js";
 import { issueFaults } from "../issues/issues.js";
 import type { PartFault } from "../issues/part-fault.js";
@@ -7,6 +8,7 @@ import type { Readers } from "../resources/resources.js";
 import { batchSchema, type RawSpec } from "../schema/batch.js";
 import { type ReadData, readSections } from "../schema/read-sections.js";
 import { withoutEchoes } from "../source/echoes.js";
+import { isMap } from "../source/is-map.js";
 import { checkCoolTo, checkStarts } from "./baths.js";
 import { checkCurrency } from "./currency.js";
 import { checkNames } from "./names.js";
@@ -15,7 +17,9 @@ import { checkReaders } from "./readers.js";
 import type { Report } from "./report.js";
 import { checkValues } from "./values.js";
 
-const needHelp: { readonly [N in Need]: string } = {
+const keyOf = (need: Need): Exclude<Need, "bathsIfDyed"> => (need === "bathsIfDyed" ? "baths" : need);
+
+const needHelp: { readonly [Key in ReturnType<typeof keyOf>]: string } = {
   tanks: "add tanks: with a name and volume: 6 L below it",
   dyes: "add dyes: with a name, dilution: 1:9 and temperature: 80 °C below it",
   parts: "add parts: with a name, mass: 6.4 g and area: 41 cm2 below it",
@@ -25,25 +29,24 @@ const needHelp: { readonly [N in Need]: string } = {
   bases: "add bases: with a name and { lab: [92.1, -0.6, -2.3] } behind it",
 };
 
+/** Orders of undyed parts alone need no bath. */
+const isUndyed = ({ orders }: Record<string, unknown>): boolean =>
+  Array.isArray(orders) &&
+  orders.length > 0 &&
+  orders.every((order: unknown) => isMap(order) && order.shade === undyed);
+
 function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFault[] {
-  return mapped(
-    needs.filter((need) => {
-      const value = data[need];
-      return (
-        value === undefined ||
-        (typeof value === "object" && value !== null && Object.keys(value).length === 0)
-      );
-    }),
-    (need) => ({
-      fault: error(
-        "missing-key",
-        [need],
-        `the batch has no ${need}, which this command needs`,
-        needHelp[need],
-      ),
-      part: "key",
-    }),
-  );
+  const isMissing = (need: Need): boolean => {
+    if (need === "bathsIfDyed" && isUndyed(data)) return false;
+    const value = data[keyOf(need)];
+    return (
+      value === undefined || (typeof value === "object" && value !== null && Object.keys(value).length === 0)
+    );
+  };
+  return mapped(needs.filter(isMissing).map(keyOf), (key) => ({
+    fault: error("missing-key", [key], `the batch has no ${key}, which this command needs`, needHelp[key]),
+    part: "key",
+  }));
 }
 
 /**

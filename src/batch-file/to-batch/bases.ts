@@ -1,4 +1,4 @@
-import { resolveLab } from "../../core/colour/resolve-colour.js";
+import { baseUnder } from "../../core/colour/base-under.js";
 import type { Base } from "../../core/model/batch.js";
 import type { Reading } from "../../core/model/colour.js";
 import { standardReading } from "../../core/model/defaults.js";
@@ -32,9 +32,6 @@ export class Bases {
   private make(name: string, reading: Reading): Base {
     const { lab, hex } = this.entries[name]!;
     if (lab !== undefined) return { name, lab };
-    if (hex === undefined) return { name };
-    const carried = resolveLab({ kind: "hex", hex }, reading);
-    if (!carried.ok) throw new Error(`the base ${name} was not checked`);
-    return { name, lab: carried.value };
+    return hex === undefined ? { name } : baseUnder({ name, hex }, reading);
   }
 }

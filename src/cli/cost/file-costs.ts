@@ -70,7 +70,7 @@ export function fileCosting(
     let left: LeftOut | undefined;
     let currency: unknown;
     const read = await readBatchFile(name, request, io, {
-      needs: ["baths", "orders"],
+      needs: ["bathsIfDyed", "orders"],
       workshop,
       wanted: (data) => {
         left = leftOut(task, named, data);

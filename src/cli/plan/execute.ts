@@ -10,7 +10,7 @@ export const execute: Execute = async (request, io) => {
   const drawn = spreadTask(request);
   if (!drawn.ok) return refused(...drawn.faults);
   const task = drawn.value;
-  return onBatch(request, io, ["baths", "orders"], async (batch, spec, shared) => {
+  return onBatch(request, io, ["bathsIfDyed", "orders"], async (batch, spec, shared) => {
     const plan = planBatch(batch, shared);
     if (!plan.ok) return plan;
     const { exceeded } = plan.value;

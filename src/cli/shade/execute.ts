@@ -1,4 +1,5 @@
 import { dyeOf, makeUp } from "../../core/bath/make-up/make-up.js";
+import { baseUnder } from "../../core/colour/base-under.js";
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Dye } from "../../core/model/batch.js";
@@ -54,7 +55,7 @@ function readBath(
   return done({
     strength,
     celsius,
-    ...(found ? { base: found } : {}),
+    ...(found ? { base: baseUnder(found, dye.reading) } : {}),
     ...(trial.value ? { trial: trial.value } : {}),
     ...makeUpOf(batch, dye),
   });

@@ -111,7 +111,7 @@ export const execute: Execute = async (request, io) => {
 
   const workshop = workshopOf(io);
   const open = await openBatchFile(request.args[0] ?? "-", request, io, {
-    needs: ["baths", "orders"],
+    needs: ["bathsIfDyed", "orders"],
     workshop,
   });
   if (open.diagnostics.length > 0) return { diagnostics: (await open.settle()).diagnostics };

@@ -70,6 +70,8 @@ export interface Dryer {
 export interface Base {
   readonly name: string;
   readonly lab?: Lab;
+  /** Where it is given as a screen shows it; `lab` is then this under one reading. */
+  readonly hex?: string;
 }
 
 /** How surely a figure is known that evidence was found for. */

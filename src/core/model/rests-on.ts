@@ -9,11 +9,11 @@ export const bathRestsOn = (
   handling: Pick<Handling, "dragOutAssumed">,
 ): RestsOn => restsOnAny([dye], handling);
 
-/** The same for figures that follow from several baths. */
+/** The same for figures that follow from several baths; nothing where there is none. */
 export const restsOnAny = (
   dyes: readonly Pick<Dye, "uptakeAssumed">[],
   { dragOutAssumed }: Pick<Handling, "dragOutAssumed">,
 ): RestsOn => [
   ...(dyes.some(({ uptakeAssumed }) => uptakeAssumed) ? (["uptake"] as const) : []),
-  ...(dragOutAssumed ? (["dragOut"] as const) : []),
+  ...(dyes.length > 0 && dragOutAssumed ? (["dragOut"] as const) : []),
 ];

@@ -1,3 +1,4 @@
+import { baseUnder } from "../colour/base-under.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import type { Base, Batch, Dye, Shade } from "../model/batch.js";
 import { cautions } from "../plan/advice/cautions.js";
@@ -95,7 +96,9 @@ function coloursOf(
     );
     return [];
   }
-  const others: Base[] = batch.bases.filter((base) => base.name !== dye.base?.name && base.lab !== undefined);
+  const others: Base[] = batch.bases
+    .filter((base) => base.name !== dye.base?.name && base.lab !== undefined)
+    .map((base) => baseUnder(base, dye.reading));
   return [undefined, ...others].flatMap((base) => {
     const made = offeredColours(model, batch.handling, tolerance, base);
     faults.push(...made.faults);

@@ -96,6 +96,7 @@ const minutes = (value: number): string => duration(Math.ceil(value - 1e-9) * 60
 export function clockBlocks(plan: Plan): Block[] {
   const start = plan.startAtMinute ?? undefined;
   const { dryer } = plan;
+  if (plan.timeline.length === 0) return [];
   return [
     {
       kind: "heading",

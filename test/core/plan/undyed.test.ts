@@ -3,6 +3,7 @@ import { sheetTotal } from "../../../src/core/cost/line/cost-sheet.js";
 import type { Batch, Order } from "../../../src/core/model/batch.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import type { Plan } from "../../../src/core/plan/plan-model.js";
+import { planResults } from "../../../src/core/plan/results/plan-results.js";
 import { batch, hook } from "./sample.js";
 
 const bare: Order = { index: 2, part: hook, quantity: 30 };
@@ -39,4 +40,15 @@ test("a batch of undyed parts alone has no bath to work", () => {
   const plan = planned({ ...batch, orders: [{ ...bare, index: 0 }] });
   expect([plan.baths, plan.timeline, plan.totals.dryerRuns, plan.totals.minutes]).toEqual([[], [], 0, 0]);
   expect(plan.totals.cost).toBeCloseTo(55.8, 12);
+});
+
+test("a batch of undyed parts alone rests on no assumption, and lacks no price but that of its blanks", () => {
+  const { blank: _, ...part } = hook;
+  const handling = { ...batch.handling, dragOutAssumed: true, assumed: ["load", "setUp"] as const };
+  const alone = { ...batch, handling, rates: {}, dryers: [], baths: [] };
+  const plan = planned({ ...alone, orders: [{ ...bare, index: 0, part }] });
+  expect([plan.assumptions, plan.restsOnAssumed]).toEqual([[], []]);
+  expect(plan.notCounted).toEqual(['the undyed part "hook"']);
+  expect(planned({ ...alone, orders: [{ ...bare, index: 0 }] }).notCounted).toEqual([]);
+  expect(planResults(plan)).toMatchObject({ shortestDipSeconds: null, longestDipSeconds: null });
 });

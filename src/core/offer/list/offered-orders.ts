@@ -1,3 +1,4 @@
+import { baseUnder } from "../../colour/base-under.js";
 import type { Base, Batch, Bath, Dye, Order, Part, Shade } from "../../model/batch.js";
 import type { OfferedOrder } from "./one-order.js";
 
@@ -7,7 +8,8 @@ function basesOf({ blank }: Part, { bases }: Batch, dye: Dye | undefined): (Base
   return bases.flatMap((base) => {
     if (!blank.has(base.name)) return [];
     // The dye has its base under its own reading.
-    return [base.name === dye?.base?.name ? dye.base : base];
+    if (base.name === dye?.base?.name) return [dye.base];
+    return [dye === undefined ? base : baseUnder(base, dye.reading)];
   });
 }
 

@@ -193,7 +193,7 @@ export function assumptionsOf(
     );
   const { assumed } = batch.handling;
   const times = assumed.filter((key) => key !== "liquorRatio");
-  if (times.length > 0)
+  if (times.length > 0 && runs.length > 0)
     add(
       "assumed-handling",
       ["handling"],

@@ -19,8 +19,9 @@ export interface PlanResults extends UsedOf<"liquid">, UsedOf<"powder"> {
   readonly loads: number;
   readonly kWh: number;
   readonly baths: readonly { readonly lifeLoads: number; readonly lifeParts: number }[];
-  readonly shortestDipSeconds: number;
-  readonly longestDipSeconds: number;
+  /** Null where nothing is dyed. */
+  readonly shortestDipSeconds: number | null;
+  readonly longestDipSeconds: number | null;
   readonly warnings: number;
   /** The largest distance from a shade that is met as nearly as can be; null where no colour is known. */
   readonly largestDeltaE00: number | null;
@@ -44,8 +45,8 @@ export function planResults(plan: Plan): PlanResults {
     ...usedOf("liquid", baths),
     ...usedOf("powder", baths),
     baths: mapped(baths, ({ life }) => ({ lifeLoads: life.loads, lifeParts: life.parts })),
-    shortestDipSeconds: smallest(dips),
-    longestDipSeconds: largest(dips),
+    shortestDipSeconds: dips.length === 0 ? null : smallest(dips),
+    longestDipSeconds: dips.length === 0 ? null : largest(dips),
     warnings: plan.warnings.length + plan.exceeded.length,
     largestDeltaE00: misses.length === 0 ? null : largest(misses),
     restsOnAssumed: plan.restsOnAssumed,
