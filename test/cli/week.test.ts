@@ -15,6 +15,14 @@ for (const format of ["text", "json", "csv", "markdown"])
     await expect(out).toMatchFileSnapshot(`golden/week/fair.${format === "text" ? "txt" : format}`);
   });
 
+test.each(["baths", "stock"])("week prints rows of %s", async (rows) => {
+  const { status, out } = await run(["shop.yaml", "fair.yaml", ...asked, "--format", "csv", "--rows", rows]);
+  expect(status).toBe(0);
+  await expect(out.replace(/,cautions(?=\r)|,"Liquor.*?"(?=\r)|,(?=\r)/g, "")).toMatchFileSnapshot(
+    `golden/week/${rows}.csv`,
+  );
+});
+
 test("week has the keys that scripts rely on", async () => {
   const week = JSON.parse((await run(["shop.yaml", "fair.yaml", ...asked, "--format", "json"])).out);
   expect(week.schema).toBe("dipwright/week@1");
@@ -180,6 +188,12 @@ test("--sheet prints a run sheet for each of two people", async () => {
   ]);
   const rows = (await run([...sheet, "2027-04-12", "--people", "2", "--format", "csv"])).out;
   expect(rows.match(/^batch,/gm)).toHaveLength(1);
+});
+
+test("--sheet has rows of its own", async () => {
+  const { status, err } = await run([...sheet, "2027-04-12", "--rows", "baths"]);
+  expect(status).toBe(2);
+  expect(err).toContain("error[usage]: --rows: a run sheet has rows of its own");
 });
 
 test("--sheet of a day without work names those that have some", async () => {

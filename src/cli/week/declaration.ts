@@ -9,7 +9,7 @@ export const week: CommandDeclaration = {
   arguments: "<SPEC...>",
   summary: "put orders of several batches onto days: what is ready when, what to order",
   details:
-    "Takes files, folders and patterns. Orders are taken by their due: dates, light before dark in a bath, with the fewest clean-ups; kept baths go on from day to day. A day takes the time that plan gives for it. Dyes and parts with a stock: and a leadTime: are ordered in time. CSV has a row an order and day. The exit status is 1 where an order is late.",
+    "Takes files, folders and patterns. Orders are taken by their due: dates, light before dark in a bath, with the fewest clean-ups; kept baths go on from day to day. A day takes the time that plan gives for it. Dyes and parts with a stock: and a leadTime: are ordered in time. The exit status is 1 where an order is late.",
   options: [
     { flags: "--from <day>", description: "first day: default the earliest date: of the files" },
     { flags: "--people <n>", description: "1 or 2 people at work; default 1" },
@@ -17,6 +17,11 @@ export const week: CommandDeclaration = {
     {
       flags: "--hours-a-day <time>",
       description: `from the start of a day's work to its end: default ${usualHours} h, assumed`,
+    },
+    {
+      flags: "--rows <what>",
+      description: "of csv, tsv and ndjson: orders by day (default), baths by day, or stock",
+      choices: ["orders", "baths", "stock"],
     },
     { flags: "--sheet <day>", description: "the run sheet of one day instead, as plan prints it" },
   ],

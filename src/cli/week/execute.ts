@@ -7,6 +7,7 @@ import { planWeek } from "../../core/week/week.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { weekReport } from "../../report/week/report.js";
+import type { WeekRows } from "../../report/week/rows.js";
 import { sheetReport } from "../../report/week/sheet-report.js";
 import { readBatchFile, workshopOf } from "../batch/read.js";
 import { type Execute, refused, unplaced } from "../command.js";
@@ -60,7 +61,8 @@ export const execute: Execute = async (request, io) => {
   for (const fault of week.faults) diagnostics.push(ofItsFile(fault, reads));
   if (!week.ok) return { diagnostics };
   const missed = week.value.orders.some(({ lateDays }) => lateDays > 0);
-  if (sheet === undefined) return { report: weekReport(week.value), missed, diagnostics };
+  const rows = (request.options.rows ?? "orders") as WeekRows;
+  if (sheet === undefined) return { report: weekReport(week.value, rows), missed, diagnostics };
   const day = week.value.days.find(({ date }) => date === sheet);
   if (day !== undefined) return { report: sheetReport(day), missed, diagnostics };
   const days = week.value.days.map(({ date }) => date).join(", ");

@@ -27,6 +27,8 @@ export function readWish(options: Request["options"]): Outcome<AskedWeek> {
       );
     return day;
   });
+  if (sheet !== undefined && typed("rows") !== undefined)
+    faults.push(usage("--rows", "a run sheet has rows of its own", "leave out --rows or --sheet"));
   const people = typed("people") ?? "1";
   if (people !== "1" && people !== "2")
     faults.push(usage("--people", `"${people}" is neither 1 nor 2`, "write 1 or 2"));

@@ -10,11 +10,11 @@ const named = ({ kind, name, base }: ToOrder): string =>
   kind === "dye" ? name : `undyed ${name}${base === null ? "" : ` on ${base}`}`;
 
 /** By when to order what is short. */
-function orderBy({ shortFrom, orderBy: day, stock, short, leadTimeDays }: ToOrder): string {
-  if (stock === null) return "no stock: is given";
+function orderBy({ orderBy: day, stock, short, leadTimeDays }: ToOrder): string {
+  if (stock === null) return "no stock: given";
   if (short === 0) return "";
   if (day !== null) return `by ${shortDay(day)}`;
-  return leadTimeDays === null ? `for ${shortDay(shortFrom!)}: no leadTime: is given` : "";
+  return leadTimeDays === null ? "no leadTime: given" : "";
 }
 
 /** What the week uses beside what is on the shelf, and by when to order the rest. */
@@ -29,7 +29,7 @@ export function materialBlocks({ toOrder }: Week): Block[] {
         columns: [
           { key: "what", title: "what" },
           { key: "used", title: "used", align: "right" },
-          { key: "stock", title: "on the shelf", align: "right" },
+          { key: "stock", title: "stock", align: "right" },
           { key: "short", title: "short", align: "right" },
           { key: "from", title: "from" },
           { key: "order", title: "order" },

@@ -6,7 +6,7 @@ import { dayBlocks } from "./day-blocks.js";
 import { jugBlocks } from "./jug-blocks.js";
 import { materialBlocks } from "./material-blocks.js";
 import { orderBlocks } from "./order-blocks.js";
-import { readyAt, weekTable } from "./rows.js";
+import { readyAt, type WeekRows, weekTables } from "./rows.js";
 import { ruleBlocks, summary } from "./rule-blocks.js";
 import { daySaid } from "./words.js";
 
@@ -29,7 +29,7 @@ const personRecord = ({ plan }: PersonDay): Record<string, unknown> => ({
 });
 
 /** The week in every format. */
-export function weekReport(week: Week): Report {
+export function weekReport(week: Week, rows: WeekRows): Report {
   const { wish, startAtMinute, batches, rule, length, days, toOrder, assumptions, cautions } = week;
   const orders = week.orders.map((row) => ({ ...row, ready: readyAt(row, startAtMinute) }));
   const assumed: Block[] =
@@ -54,8 +54,8 @@ export function weekReport(week: Week): Report {
       assumptions,
       cautions,
     },
-    rows: withCautions(weekTable(week), cautions),
-    lines: orders,
+    rows: withCautions(weekTables[rows](week), cautions),
+    lines: { orders, baths: week.baths, stock: toOrder }[rows],
     blocks: [
       {
         kind: "heading",

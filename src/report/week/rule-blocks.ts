@@ -30,7 +30,7 @@ export function summary({ days, wish, startAtMinute, startAssumed, orders }: Wee
         ? "No order is late."
         : "No order has a due date.",
     ...(wish.people === 2 && days.length > 0 && days.every(({ people }) => people.length === 1)
-      ? ["A second person ends no day sooner: the tanks share what they wait for."]
+      ? ["A second person ends no day sooner: tanks and dryer set the pace, not hands."]
       : []),
   ].join(" ");
 }

@@ -5,6 +5,7 @@ import { SharedWork } from "../../../src/core/plan/run/shared-work.js";
 import { planWeek } from "../../../src/core/week/week.js";
 import type { Week, WeekWish } from "../../../src/core/week/week-model.js";
 import { batch, bath, dye, hook, light, tank, tray } from "../plan/sample.js";
+import { smallWeek } from "./tools/small-weeks.js";
 
 const moss: Dye = { ...dye, name: "moss", stock: 900, leadTimeDays: 7 };
 const green: Shade = { ...light, name: "green", dye: moss };
@@ -221,6 +222,16 @@ describe("two people", () => {
     expect(two.minutes).toBe(weekOf([alone], { dayMinutes: 480 }).days[0]!.minutes);
   });
 
+  test("are late on no more days than one, nor take more days, in random weeks", () => {
+    for (let seed = 1; seed <= 40; seed++) {
+      const { batch: one, wish: asked } = smallWeek(seed);
+      const [alone, both] = ([1, 2] as const).map((people) => weekOf([one], { ...asked, people }));
+      const late = (week: Week): number => week.orders.reduce((sum, { lateDays }) => sum + lateDays, 0);
+      expect(late(both!)).toBeLessThanOrEqual(late(alone!));
+      if (late(both!) === late(alone!)) expect(both!.days.length).toBeLessThanOrEqual(alone!.days.length);
+    }
+  });
+
   test("leave tanks together that hold one dye", () => {
     const spare: Tank = { ...tank, name: "spare" };
     const three: Batch = {
@@ -287,6 +298,22 @@ describe("what to order", () => {
       short: 0,
       orderBy: null,
     });
+  });
+
+  test("counts a stock of one number for all bases together", () => {
+    const part = { ...hook, stock: 20, leadTimeDays: 0 };
+    const some = [
+      onWhite(light, 12),
+      onWhite(undefined, 9),
+      { ...order(undefined, 5), base: { name: "grey" } },
+    ];
+    const { toOrder, days } = weekOf([
+      { ...two, parts: [part, tray], orders: some.map((one, index) => ({ ...one, part, index })) },
+    ]);
+    const { started } = days[0]!.people[0]!.plan.orders[0]!;
+    expect(toOrder.filter(({ kind }) => kind === "blank")).toEqual([
+      expect.objectContaining({ base: null, used: 14 + started, short: started - 6, orderBy: "2027-04-12" }),
+    ]);
   });
 
   test("is a warning where the last day to order it is past", () => {

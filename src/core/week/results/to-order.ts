@@ -112,9 +112,11 @@ function blankUses({
     string,
     { readonly part: Part; readonly base: string | null; readonly uses: Use[] }
   >();
-  const use = ({ part, base }: WeekOrder["order"], date: string, amount: number): void => {
-    const key = JSON.stringify([part.name, base?.name]);
-    const one = found.get(key) ?? { part, base: base?.name ?? null, uses: [] };
+  const use = ({ part, base: on }: WeekOrder["order"], date: string, amount: number): void => {
+    // One count is for all bases together.
+    const base = typeof part.stock === "number" ? null : (on?.name ?? null);
+    const key = JSON.stringify([part.name, base]);
+    const one = found.get(key) ?? { part, base, uses: [] };
     one.uses.push({ date, amount });
     found.set(key, one);
   };

@@ -31,7 +31,7 @@ export function weekFaults(
         "order-by-passed",
         [file, list, name, "leadTime"],
         `${kind === "dye" ? `dye "${name}"` : `undyed "${name}"`} is short on ${shortFrom} and takes ${leadTimeDays} d to arrive: the last day to order it was ${orderBy}`,
-        "order it now, and plan what needs it for a later day: move its due date",
+        "order it now; what needs it may have to wait for it",
       ),
     ];
   });
