@@ -1,6 +1,7 @@
 import { type Estimates, estimate } from "../../core/quality/estimates/estimate.js";
 import type { Figures } from "../../core/quality/estimates/figures.js";
 import { type LastFactor, lastFactor } from "../../core/quality/estimates/last-readings.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { type DyeLog, type FollowedFilling, logFresh } from "./dye-log.js";
 import type { LoadReading } from "./dye-readings.js";
 
@@ -27,16 +28,28 @@ export interface LearnedDye {
   readonly foreseen: readonly Foreseen[];
 }
 
-export function learnDye({ evidence, priors, readings, follow }: DyeLog): LearnedDye {
+/** Digits of the time factor that is pasted. */
+export const factorDigits = 3;
+
+/** Whether a factor on times changes nothing of the one that is there, as it is written. */
+const sameWritten = (there: number, by: number): boolean =>
+  shortNumber(there * by, factorDigits) === shortNumber(there, factorDigits);
+
+export function learnDye({ dye, evidence, priors, readings, follow }: DyeLog): LearnedDye {
   const estimates = estimate(evidence, priors);
   const { figures, best, toUse: steady } = estimates;
   const fillings = follow(steady);
   const planned = logFresh(readings, fillings);
   const last = lastFactor(
-    readings.map(({ logFresh }, i) => planned[i]! - logFresh),
-    readings.map(({ deviation }) => deviation),
+    readings.map(({ logFresh, deviation, swatchDeviation, row }, i) => ({
+      apart: planned[i]! - logFresh,
+      deviation,
+      shade: `${row.shade} ${row.base}`,
+      swatchDeviation,
+    })),
   );
-  const toUse = { ...steady, timeFactor: steady.timeFactor * (last?.factor ?? 1) };
+  const timeFactor = steady.timeFactor * (last?.factor ?? 1);
+  const toUse = { ...steady, timeFactor: sameWritten(dye.timeFactor ?? 1, timeFactor) ? 1 : timeFactor };
   const foreseen = logFresh(readings, follow(best)).map((fresh, i): Foreseen => {
     const reading = readings[i]!;
     return { reading, apart: fresh - reading.logFresh, freshSeconds: Math.exp(fresh) };

@@ -3,7 +3,7 @@ import type { Dye, Handling } from "../../core/model/batch.js";
 import type { Estimated } from "../../core/quality/estimates/estimate.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
-import type { LearnedDye } from "./learn-dye.js";
+import { factorDigits, type LearnedDye } from "./learn-dye.js";
 
 /** What a dye's figures become; the exponent is kept where the file's schema takes it. */
 const leastExponent = 0.5;
@@ -27,7 +27,7 @@ export function pasteOf(
     const { unit } = dyeKinds[dye.dilution.kind];
     const own = [
       ...(toUse.timeFactor !== 1
-        ? [`    timeFactor: ${shortNumber(factor, 3)} # ${plusMinus(timeFactor)}, from the log`]
+        ? [`    timeFactor: ${shortNumber(factor, factorDigits)} # ${plusMinus(timeFactor)}, from the log`]
         : []),
       ...(uptakePerDm2.told
         ? [`    uptake: ${shortNumber(uptakePerDm2.value, 3)} ${unit}/dm2 ${plusMinus(uptakePerDm2)}`]

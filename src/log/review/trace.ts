@@ -1,20 +1,6 @@
+import type { TracedLoad } from "../../core/quality/review/review-model.js";
 import type { LogRow } from "../row/log-row.js";
 import { dyeLotOf } from "./lots.js";
-
-/** Where a load of parts came from. */
-export interface TracedLoad {
-  readonly time: string;
-  readonly row: number;
-  readonly bath: string;
-  readonly dye: string | null;
-  readonly part: string;
-  readonly shade: string | null;
-  readonly parts: number;
-  readonly powderLot: string | null;
-  readonly dyeLot: string | null;
-  /** When its bath was made up; null where the log does not say. */
-  readonly madeUp: string | null;
-}
 
 /** Loads of a part, of a lot of powder or dye, or of both, in the order of time. */
 export function traceLoads(

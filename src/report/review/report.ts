@@ -99,12 +99,21 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
     { key: "value", title: "value", digits: digits(3) },
     { key: "standard_error", title: "standard error", digits: digits(2) },
     { key: "loads_to_halve", title: "loads to halve it", digits: places(0) },
+    { key: "told", title: "" },
   ],
   rows: Object.entries(figureNames).flatMap(([key, title]) => {
     const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
     return one === undefined
       ? []
-      : [[title, one.value, one.told ? one.standardError : null, one.told ? one.loadsToHalve : null]];
+      : [
+          [
+            title,
+            one.value,
+            one.told ? one.standardError : null,
+            one.told ? one.loadsToHalve : null,
+            one.told ? "" : "not told",
+          ],
+        ];
   }),
 });
 
@@ -114,7 +123,7 @@ const untold = (estimates: ReviewEstimates): string[] =>
     const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
     if (one === undefined || one.told) return [];
     const more = one.loadsToHalve === null ? "" : `; ${one.loadsToHalve} more loads halve its doubt`;
-    return [`${title}: cannot be told yet, and stays as it was\u2020. What tells it: ${tells[key]}${more}.`];
+    return [`${title}: cannot be told yet, and stays as it was. What tells it: ${tells[key]}${more}.`];
   });
 
 const lotsTable = (review: Review): Table => ({
@@ -157,6 +166,9 @@ const useTable = (review: Review): Table => ({
   ]),
 });
 
+/** A time to the minute. */
+const spoken = (time: string): string => time.slice(0, "2027-04-16T09:31".length).replace("T", " ");
+
 const heading = (text: string): Block => ({ kind: "heading", level: 2, text });
 const table = (of: Table): Block[] => (of.rows.length === 0 ? [] : [{ kind: "table", table: of }]);
 
@@ -174,7 +186,7 @@ export function reviewReport(review: Review): Report {
         ? [paragraph("Nothing to change now.")]
         : [{ kind: "list" as const, items: review.actions }]),
       ...(review.paste === ""
-        ? [paragraph("The log teaches nothing yet that a plan should use.")]
+        ? [paragraph("The log teaches nothing that the batch file does not have.")]
         : [
             paragraph("Paste into the batch file:"),
             { kind: "code" as const, lines: review.paste.trimEnd().split("\n") },
@@ -185,7 +197,7 @@ export function reviewReport(review: Review): Report {
       ...review.baths.flatMap(({ bath, runs }) =>
         runs.map((run) =>
           paragraph(
-            `${bath}: ${run.loads === 1 ? `the load of ${run.from} is` : `${run.loads} loads from ${run.from} to ${run.to} are`} ${run.side} than chance explains: ${run.said}.`,
+            `${bath}: ${run.loads === 1 ? `the load of ${spoken(run.from)} is` : `${run.loads} loads from ${spoken(run.from)} to ${spoken(run.to)} are`} ${run.side} than chance explains: ${run.said}.`,
           ),
         ),
       ),

@@ -1,19 +1,6 @@
+import type { TracedLoad } from "../../core/quality/review/review-model.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column } from "../table.js";
-
-/** A load as it is traced. */
-export interface TraceRow {
-  readonly time: string;
-  readonly row: number;
-  readonly bath: string;
-  readonly dye: string | null;
-  readonly part: string;
-  readonly shade: string | null;
-  readonly parts: number;
-  readonly powderLot: string | null;
-  readonly dyeLot: string | null;
-  readonly madeUp: string | null;
-}
 
 const columns: readonly Column[] = [
   { key: "time", title: "time" },
@@ -28,8 +15,29 @@ const columns: readonly Column[] = [
   { key: "dye_lot", title: "dye lot" },
 ];
 
+/** On paper the row of the log is left out, and a bath is its tank and the day when it was made up. */
+const shortColumns: readonly Column[] = [
+  { key: "time", title: "time" },
+  { key: "bath", title: "bath of" },
+  { key: "part", title: "part" },
+  { key: "shade", title: "shade" },
+  { key: "parts", title: "parts" },
+  { key: "powder_lot", title: "powder" },
+  { key: "dye_lot", title: "dye lot" },
+];
+
+const shortRow = ({ time, bath, madeUp, part, shade, parts, powderLot, dyeLot }: TracedLoad) => [
+  time.slice(0, "2027-04-16T09:31".length).replace("T", " "),
+  [bath, madeUp?.slice(0, "2027-04-16".length)].filter(Boolean).join(" "),
+  part,
+  shade,
+  parts,
+  powderLot,
+  dyeLot,
+];
+
 /** Which parts came from which bath and lots on which day. */
-export function traceReport(of: string, loads: readonly TraceRow[]): Report {
+export function traceReport(of: string, loads: readonly TracedLoad[]): Report {
   const table = {
     columns,
     rows: loads.map((one) => [
@@ -55,7 +63,7 @@ export function traceReport(of: string, loads: readonly TraceRow[]): Report {
       ...(loads.length === 0
         ? [paragraph("No load of the log is of it.")]
         : [
-            { kind: "table", table } satisfies Block,
+            { kind: "table", table: { columns: shortColumns, rows: loads.map(shortRow) } } satisfies Block,
             paragraph(`${parts} parts in ${loads.length} ${loads.length === 1 ? "load" : "loads"}.`),
           ]),
     ],

@@ -51,10 +51,10 @@ test("with fewer than two readings there are no limits", () => {
 });
 
 test.each([
-  ["temperature", off({ celsius: 77 }), "3 °C too cool"],
+  ["temperature", off({ celsius: 77 }), "the bath was 3 °C cooler than before"],
   ["new lot", off({ powderLot: "B" }), "powder lot B begins there"],
-  ["time", off({}, { timeRatio: 0.9 }), "10 % shorter"],
-  ["strength", off({}, { strength: 0.8 }), "80 % strength"],
+  ["time", off({}, { timeRatio: 0.9 }), "dips were 10 % shorter than before"],
+  ["strength", off({}, { strength: 0.8 }), "the bath was 20 % weaker than before"],
   ["not known", off(), "nothing that was logged explains it"],
 ] as const)("a run of lighter loads has its likely cause: %s", (cause, loads, said) => {
   const { runs } = bathPoints(
@@ -66,4 +66,27 @@ test.each([
   );
   expect(runs).toHaveLength(1);
   expect(runs[0]).toMatchObject({ side: "lighter", cause, said: expect.stringContaining(said) });
+});
+
+test("a cause that makes loads darker does not explain lighter ones, and a lot that begins with a cause is said beside it", () => {
+  const runOf = (loads: readonly JudgedLoad[]) =>
+    bathPoints([...steady(20, { powderLot: "A" }), ...loads], 80).runs[0];
+  expect(runOf(off({ celsius: 83, powderLot: "A" }))).toMatchObject({ cause: "not known" });
+  expect(runOf(off({ powderLot: "B" }, { timeRatio: 0.8 }))).toMatchObject({
+    cause: "time",
+    said: "dips were 20 % shorter than before, beside what the bath needed; powder lot B begins there too",
+  });
+  // Each threshold from both sides.
+  expect(runOf(off({ celsius: 79.05, powderLot: "A" }))).toMatchObject({ cause: "not known" });
+  expect(runOf(off({ celsius: 78.95, powderLot: "A" }))).toMatchObject({ cause: "temperature" });
+  expect(runOf(off({ powderLot: "A" }, { timeRatio: 0.96 }))).toMatchObject({ cause: "not known" });
+  expect(runOf(off({ powderLot: "A" }, { timeRatio: 0.94 }))).toMatchObject({ cause: "time" });
+  expect(runOf(off({ powderLot: "A" }, { strength: 0.96 }))).toMatchObject({ cause: "not known" });
+  expect(runOf(off({ powderLot: "A" }, { strength: 0.94 }))).toMatchObject({ cause: "strength" });
+});
+
+test("what was always so is not the cause of a change", () => {
+  const cool = (loads: readonly JudgedLoad[]) =>
+    loads.map((one) => ({ ...one, row: { ...one.row, celsius: 77 }, timeRatio: 0.8 }));
+  expect(bathPoints(cool([...steady(20), ...off()]), 80).runs[0]).toMatchObject({ cause: "not known" });
 });

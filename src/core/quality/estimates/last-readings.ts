@@ -15,21 +15,41 @@ export interface LastFactor {
   readonly factor: number;
 }
 
+/** A reading beside what all that is learned makes of it. */
+export interface LastReading {
+  /** ln of the fresh time foreseen less that read: how much longer the dip should have been. */
+  readonly apart: number;
+  /** Of it, from reading and timing, one standard deviation. */
+  readonly deviation: number;
+  /** Readings of one shade share what the noise of the swatches does to it. */
+  readonly shade: string;
+  readonly swatchDeviation: number;
+}
+
+/** Variance of the mean of readings: each has its own noise, and those of a shade share that of its swatches. */
+function varianceOfMean(readings: readonly LastReading[]): number {
+  const shared = new Map<string, number>();
+  let own = 0;
+  for (const { deviation, shade, swatchDeviation } of readings) {
+    own += deviation ** 2;
+    shared.set(shade, (shared.get(shade) ?? 0) + swatchDeviation);
+  }
+  const swatches = [...shared.values()].reduce((sum, value) => sum + value ** 2, 0);
+  return (own + swatches) / readings.length ** 2;
+}
+
 /**
- * The factor on times that the last three readings ask for. Undefined with fewer.
- * @param apart ln of the fresh time foreseen less that read, in the order of time
- * @param deviations of each [standard deviations]
+ * The factor on times that the last three readings ask for, in the order of time. Undefined with fewer.
  * @example
- * lastFactor([0, 0.1, 0.1, 0.1], [0.05, 0.05, 0.05, 0.05]).raw // => 1.105
- * lastFactor([0, 0.1, 0.1, 0.1], [0.05, 0.05, 0.05, 0.05]).factor // => 1.078
- * lastFactor([0.05, 0.05, 0.05], [0.05, 0.05, 0.05]).factor // => 1
- * lastFactor([0.1, 0.1], [0.05, 0.05]) // => undefined
+ * lastFactor([1, 2, 3].map(() => ({ apart: 0.15, deviation: 0.05, shade: "red", swatchDeviation: 0.03 }))).raw // => 1.162
+ * lastFactor([1, 2, 3].map(() => ({ apart: 0.15, deviation: 0.05, shade: "red", swatchDeviation: 0.03 }))).factor // => 1.093
+ * lastFactor([1, 2, 3].map(() => ({ apart: 0.05, deviation: 0.05, shade: "red", swatchDeviation: 0.03 }))).factor // => 1
  */
-export function lastFactor(apart: readonly number[], deviations: readonly number[]): LastFactor | undefined {
-  if (apart.length < lastReadings) return undefined;
-  const mean = apart.slice(-lastReadings).reduce((sum, value) => sum + value, 0) / lastReadings;
-  const variance =
-    deviations.slice(-lastReadings).reduce((sum, value) => sum + value ** 2, 0) / lastReadings ** 2;
+export function lastFactor(readings: readonly LastReading[]): LastFactor | undefined {
+  const last = readings.slice(-lastReadings);
+  if (last.length < lastReadings) return undefined;
+  const mean = last.reduce((sum, { apart }) => sum + apart, 0) / lastReadings;
+  const variance = varianceOfMean(last);
   const share = drift ** 2 / (drift ** 2 + variance);
   const more = Math.abs(mean) > halfWidth95 * Math.sqrt(variance);
   return { readings: lastReadings, raw: Math.exp(mean), factor: more ? Math.exp(share * mean) : 1 };

@@ -95,6 +95,23 @@ export type ReviewEstimates = {
   readonly lastReadings: { readonly readings: number; readonly raw: number; readonly factor: number } | null;
 };
 
+/** Where a load of parts came from. */
+export interface TracedLoad {
+  /** ISO 8601, local. */
+  readonly time: string;
+  /** Of the log. */
+  readonly row: number;
+  readonly bath: string;
+  readonly dye: string | null;
+  readonly part: string;
+  readonly shade: string | null;
+  readonly parts: number;
+  readonly powderLot: string | null;
+  readonly dyeLot: string | null;
+  /** When its bath was made up; null where the log does not say. */
+  readonly madeUp: string | null;
+}
+
 /** What the bath log teaches. */
 export interface Review {
   readonly baths: readonly ReviewBath[];
