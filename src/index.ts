@@ -1,4 +1,4 @@
-/** The public library: the pure core, the reader of batch files and the renderers of what it says of them. */
+/** The public library: the pure core, the reader of batch files, the bath log, and the renderers of what they say. */
 
 // The batch file, read and checked.
 
@@ -287,6 +287,26 @@ export { type EwmaSetting, ewma, ewmaHalfWidth, usualEwma } from "./core/quality
 export { type ControlLimits, individualsLimits } from "./core/quality/individuals-limits.js";
 export { breaksRule, type RunRule, type RunRuleName, runRules } from "./core/quality/run-rules.js";
 export { type Unevenness, unevenness } from "./core/quality/unevenness.js";
+
+// The bath log: read, followed through the arithmetic of a plan, and what it teaches.
+
+export type { RealBath, ReplayedBath } from "./core/bath/replay/real-bath.js";
+export type { Estimated } from "./core/quality/estimates/estimate.js";
+export type * from "./core/quality/review/review-model.js";
+export { type BathLog, type LogRead, readLog } from "./log/read/read-log.js";
+export { type Filling, type FillingRow, fillingsOf } from "./log/replay/filling.js";
+export {
+  type LogNames,
+  type ReplayedDip,
+  type ReplayedFilling,
+  type ReplayedRow,
+  replayFilling,
+} from "./log/replay/replay-filling.js";
+export { type LoggedStart, realBathOf, startFromLog } from "./log/replay/start-from-log.js";
+export { reviewLog } from "./log/review/review.js";
+export { traceLoads } from "./log/review/trace.js";
+export type { LocalTime } from "./log/row/local-time.js";
+export type * from "./log/row/log-row.js";
 
 // Parts from models.
 

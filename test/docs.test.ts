@@ -8,7 +8,7 @@ const under = (folder: string): string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
     .map((name) => join(folder, name));
-const sources = under("src/core");
+const sources = [...under("src/core"), ...under("src/log")];
 const comments = (text: string): string[] => text.match(/\/\*\*[\s\S]*?\*\//g) ?? [];
 
 /** `expression // => value` lines of the @example parts of a file. */

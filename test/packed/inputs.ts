@@ -78,6 +78,15 @@ export function writeInputs(folder: string): void {
       "",
     ].join("\r\n"),
   );
+  write(
+    "tiles.csv",
+    [
+      "time,bath,event,dye,part,shade,base,parts,seconds,celsius",
+      "2027-04-16T08:00,six,made-up,rust,,,,,,",
+      "2027-04-16T10:00,six,load,,tile,rust-light,white,20,60,79.5",
+      "",
+    ].join("\r\n"),
+  );
   write("baths.csv", "time;bath;event;part;parts;seconds\r\n2027-04-16T09:00;six;load;clip;42;30,5\r\n");
   mkdirSync(join(folder, "week"));
   write("week/monday.json", JSON.stringify(day));

@@ -21,11 +21,20 @@ import {
   type BatchRead,
   ciede2000,
   type Diagnostic,
+  fillingsOf,
+  type LogRow,
   measureMesh,
   modelReader,
   planBatch,
   readBatch,
+  readLog,
+  realBathOf,
   reflectanceReader,
+  type Review,
+  replayFilling,
+  reviewLog,
+  startFromLog,
+  traceLoads,
   Workshop,
 } from "dipwright";
 
@@ -48,6 +57,17 @@ if (!tile.ok) throw new Error(JSON.stringify(tile.faults));
 const wrong = await workshop.read({ name: "wrong", text: "tanks: { six: { volume: 6 } }" });
 // @ts-expect-error What rests on a package stays inside.
 wrong.spec;
+const { log, diagnostics: ofLog } = readLog("baths.csv", await text("tiles.csv"));
+if (log === undefined) throw new Error(JSON.stringify(ofLog));
+const rows: readonly LogRow[] = log.rows;
+const bath = read.batch.baths[0]!;
+const real = realBathOf(read.batch, bath, workshop.work);
+if (!real.ok) throw new Error(JSON.stringify(real.faults));
+const followed = replayFilling(real.value.real, fillingsOf(rows, "six")[0]!, real.value.names);
+const start = startFromLog(read.batch, bath, rows);
+const reviewed = reviewLog(read.batch, rows);
+if (!followed.ok || !start.ok || !reviewed.ok) throw new Error("the log");
+const review: Review = reviewed.value;
 const difference: number = ciede2000([50, 2.6772, -79.7751], [50, 0, -82.7485]);
 console.log(
   JSON.stringify([
@@ -55,6 +75,9 @@ console.log(
     Math.round(tile.value.areaCm2),
     wrong.diagnostics.map(({ code }) => code),
     difference.toFixed(4),
+    followed.value.after.map(({ row: { event }, volumeL }) => [event, volumeL < 5.99]),
+    [start.value.row, start.value.volumeL < followed.value.bath.volumeL + 1e-9],
+    [review.baths[0]!.loads, traceLoads(rows, { part: "tile" }).length],
   ]),
 );
 `;
@@ -90,7 +113,18 @@ test("a strict TypeScript program compiles against the installed types, and runs
   expect(compile()).toBe("");
   const printed = execFileSync(process.execPath, ["program.js"], { cwd: folder, encoding: "utf8" });
   // A tile of 60 x 40 x 4 mm; pair 1 of Sharma, Wu and Dalal (2005).
-  expect(JSON.parse(printed)).toEqual([1, 56, ["missing-key", "unit-missing"], "2.0425"]);
+  expect(JSON.parse(printed)).toEqual([
+    1,
+    56,
+    ["missing-key", "unit-missing"],
+    "2.0425",
+    [
+      ["made-up", false],
+      ["load", true],
+    ],
+    [3, true],
+    [1, 1],
+  ]);
 });
 
 const bundled = async (source: string, format: "esm" | "iife" = "esm"): Promise<string> => {

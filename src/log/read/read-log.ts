@@ -114,7 +114,14 @@ function logOf(text: string, { header: first, rows }: CsvText): Found {
   };
 }
 
-/** Reads the text of a log: every row checked, every fault placed in the file and said with what to write instead. */
+/**
+ * Reads the text of a log: every row checked, every fault placed in the file and said with what to write instead.
+ * @param name of the file, for its diagnostics
+ * @example
+ * readLog("baths.csv", "time,bath,event,dye\n2027-04-16T08:40,six,made-up,brick\n").log.rows[0].event // => "made-up"
+ * readLog("baths.csv", "time;bath;event;celsius\n16.04.2027 09:30;six;measured;79,5\n").log.rows[0].celsius // => 79.5
+ * readLog("baths.csv", "time,bath,event\n2027-04-16T08:40,six,made-up\n").diagnostics[0].code // => "log-needs"
+ */
 export function readLog(name: string, text: string): LogRead {
   const csv = readCsv(text);
   if (!csv.ok) {

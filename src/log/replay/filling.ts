@@ -12,7 +12,13 @@ export interface Filling {
   readonly dumped?: DumpRow;
 }
 
-/** The fillings of a bath in the order of time. Rows before its first making up say nothing: what was in it is not known. */
+/**
+ * The fillings of a bath in the order of time. Rows before its first making up say nothing: what was in it is not known.
+ * @param bath the tank's name
+ * @example
+ * fillingsOf([{ bath: "six", event: "made-up", dye: "brick" }, { bath: "six", event: "dump" }], "six").length // => 1
+ * fillingsOf([{ bath: "six", event: "dump" }], "six") // => []
+ */
 export function fillingsOf(rows: readonly LogRow[], bath: string): readonly Filling[] {
   const found: { madeUp: MadeUpRow; rows: FillingRow[]; dumped?: DumpRow }[] = [];
   for (const row of rows) {

@@ -3,7 +3,7 @@ import { strengthOf } from "../../core/bath/load/bath-setting.js";
 import type { RealBath } from "../../core/bath/replay/real-bath.js";
 import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Bath } from "../../core/model/batch.js";
-import type { SharedWork } from "../../core/plan/run/shared-work.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import { settingOf } from "../../core/plan/run/start-bath.js";
 import { madeUpStrength } from "../../core/uptake/law/measured-at.js";
 import { aimOf } from "../../core/uptake/shade/fitted-dyes.js";
@@ -21,11 +21,11 @@ export interface LoggedStart {
   readonly time: string;
 }
 
-/** A bath of the batch file as a replay sees it. */
+/** A bath of the batch file as `replayFilling` needs it. `shared`: as for `planBatch`. */
 export function realBathOf(
   batch: Batch,
   bath: Bath,
-  shared: SharedWork,
+  shared = new SharedWork(),
 ): Outcome<{ readonly real: RealBath; readonly names: LogNames }> {
   const { dye } = bath;
   const fitted = shared.dyes.fit(dye, batch.handling);
@@ -69,12 +69,12 @@ const millisecondsADay = 86_400_000;
 const daysUntil = (date: string | undefined, seconds: number): number =>
   date === undefined ? 0 : (Date.parse(`${date.slice(0, 10)}T00:00:00Z`) - 1000 * seconds) / millisecondsADay;
 
-/** The bath in a tank as the log leaves it, ready for the next batch. */
+/** The bath in a tank as the log leaves it, ready for the next batch. `rows` as `readLog` has them, `shared` as for `planBatch`. */
 export function startFromLog(
   batch: Batch,
   bath: Bath,
   rows: readonly LogRow[],
-  shared: SharedWork,
+  shared = new SharedWork(),
 ): Outcome<LoggedStart> {
   const filling = lastFilling(rows, bath.tank.name, bath.dye.name);
   if (!filling.ok) return filling;

@@ -1,7 +1,7 @@
 import { ciede2000 } from "../../core/colour/difference/ciede2000.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Dye, Lab } from "../../core/model/batch.js";
-import type { SharedWork } from "../../core/plan/run/shared-work.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import { lotShifts } from "../../core/quality/lots/lot-shifts.js";
 import type {
   Review,
@@ -109,8 +109,8 @@ function bathOf(
   };
 }
 
-/** What a log teaches of the baths of a batch file. */
-export function reviewLog(batch: Batch, rows: readonly LogRow[], shared: SharedWork): Outcome<Review> {
+/** What a log teaches of the baths of a batch file. `rows` as `readLog` has them, `shared` as for `planBatch`. */
+export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new SharedWork()): Outcome<Review> {
   const logged = batch.baths.filter(({ tank }) => rows.some(({ bath }) => bath === tank.name));
   if (logged.length === 0) {
     const others = [...new Set(rows.map(({ bath }) => bath))];

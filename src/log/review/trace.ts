@@ -2,7 +2,11 @@ import type { TracedLoad } from "../../core/quality/review/review-model.js";
 import type { LogRow } from "../row/log-row.js";
 import { dyeLotOf } from "./lots.js";
 
-/** Loads of a part, of a lot of powder or dye, or of both, in the order of time. */
+/**
+ * Loads of a part, of a lot of powder or dye, or of both, in the order of time.
+ * @example
+ * traceLoads([{ event: "load", time: { text: "2027-04-16T09:31:00" }, bath: "six", part: "hook", parts: 24, powderLot: "P-1" }], { lot: "P-2" }) // => []
+ */
 export function traceLoads(
   rows: readonly LogRow[],
   { part, lot }: { readonly part?: string | undefined; readonly lot?: string | undefined },
