@@ -12,12 +12,13 @@ import type {
 import { aimOf } from "../../core/uptake/shade/fitted-dyes.js";
 import type { BareRow, LoadRow, LogRow } from "../row/log-row.js";
 import { lotAction, temperatureAction, timeAction } from "./actions.js";
-import { bathPoints, type JudgedLoad } from "./bath-points.js";
 import { dyeLog } from "./dye-log.js";
 import { dyeUse } from "./dye-use.js";
 import { type LearnedDye, learnDye } from "./learn-dye.js";
 import { dyeLotOf, lotReadings } from "./lots.js";
 import { pasteOf } from "./paste.js";
+import { bathPoints } from "./points/bath-points.js";
+import type { JudgedLoad } from "./points/judged-load.js";
 
 interface Learned {
   readonly dye: Dye;

@@ -1,5 +1,11 @@
 import type { Estimated } from "../../core/quality/estimates/estimate.js";
-import type { Review, ReviewBath, ReviewEstimates } from "../../core/quality/review/review-model.js";
+import type {
+  ChartedDifference,
+  Review,
+  ReviewBath,
+  ReviewChart,
+  ReviewEstimates,
+} from "../../core/quality/review/review-model.js";
 import type { Plot } from "../plot/plot.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column, Table } from "../table.js";
@@ -37,24 +43,45 @@ const pointsTable = (baths: readonly ReviewBath[]): Table => ({
   ),
 });
 
-/** Lightness of a bath's loads against their shades, in the order of work, with the average and its limits. */
-function chartOf({ bath, points }: ReviewBath): Plot | undefined {
-  const limits = points[0]?.individualsLimits;
-  if (limits === undefined || limits === null) return undefined;
-  const along = (of: (i: number) => number) => points.map((_, i) => [i + 1, of(i)] as const);
+const differenceNames: Readonly<Record<ChartedDifference, readonly [what: string, label: string]>> = {
+  deltaL: ["lightness against the shade", "ΔL"],
+  deltaC: ["chroma against the shade", "ΔC"],
+  deltaH: ["hue against the shade", "ΔH"],
+  deltaE00: ["difference from the shade", "CIEDE2000"],
+};
+
+/** A difference of a bath's loads from their shades, in the order of work, with the average and its limits. */
+function plotOf({ bath, points }: ReviewBath, { of, limits, ewma }: ReviewChart): Plot {
+  const along = (value: (i: number) => number) => points.map((_, i) => [i + 1, value(i)] as const);
+  const [what, label] = differenceNames[of];
+  const [lower, upper] = limits;
+  const between =
+    lower === null
+      ? `under a limit of ${upper.toFixed(1)}`
+      : `between limits of ${lower.toFixed(1)} and ${upper.toFixed(1)}`;
   return {
-    title: `${bath}: lightness against the shade, load by load`,
-    description: `ΔL of ${points.length} loads, between limits of ${limits[0].toFixed(1)} and ${limits[1].toFixed(1)}.`,
+    title: `${bath}: ${what}, load by load`,
+    description: `${label} of ${points.length} loads, ${between}.`,
     x: { label: "load that was read", unit: "", from: 1 },
-    y: { label: "ΔL", unit: "" },
+    y: { label, unit: "" },
     series: [
-      { name: "read", kind: "dots", points: along((i) => points[i]!.deltaL) },
-      { name: "average", kind: "line", points: along((i) => points[i]!.ewma!) },
-      { name: "upper limit", kind: "line", points: along(() => limits[1]) },
-      { name: "lower limit", kind: "line", points: along(() => limits[0]) },
+      { name: "read", kind: "dots", points: along((i) => points[i]![of]) },
+      { name: "average", kind: "line", points: along((i) => ewma[i]!) },
+      { name: "upper limit", kind: "line", points: along(() => upper) },
+      ...(lower === null ? [] : [{ name: "lower limit", kind: "line" as const, points: along(() => lower) }]),
     ],
   };
 }
+
+/** Lightness always, every other difference where something is out of control on it alone. */
+const plotsOf = (bath: ReviewBath): Plot[] => {
+  const shown = bath.charts.find(({ of }) => of === "deltaL")?.out ?? [];
+  return bath.charts
+    .filter(
+      ({ of, out }) => of === "deltaL" || (of !== "deltaE00" && out.some((place) => !shown.includes(place))),
+    )
+    .map((chart) => plotOf(bath, chart));
+};
 
 const share = (value: number | null): string =>
   value === null ? "not inspected" : `${Math.round(100 * value)} %`;
@@ -174,7 +201,7 @@ const table = (of: Table): Block[] => (of.rows.length === 0 ? [] : [{ kind: "tab
 
 /** What the log teaches, in every format: CSV has a row for each load that was read. */
 export function reviewReport(review: Review): Report {
-  const charts = review.baths.map(chartOf).filter((one) => one !== undefined);
+  const charts = review.baths.flatMap(plotsOf);
   return {
     name: "review",
     data: { ...review },
@@ -197,7 +224,7 @@ export function reviewReport(review: Review): Report {
       ...review.baths.flatMap(({ bath, runs }) =>
         runs.map((run) =>
           paragraph(
-            `${bath}: ${run.loads === 1 ? `the load of ${spoken(run.from)} is` : `${run.loads} loads from ${spoken(run.from)} to ${spoken(run.to)} are`} ${run.side} than chance explains: ${run.said}.`,
+            `${bath}: ${run.loads === 1 ? `the load of ${spoken(run.from)} is` : `${run.loads} loads from ${spoken(run.from)} to ${spoken(run.to)} are`} ${run.sides.join(" and ")} than chance explains: ${run.said}.`,
           ),
         ),
       ),

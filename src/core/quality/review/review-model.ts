@@ -12,11 +12,24 @@ export interface ReviewPoint {
   readonly deltaL: number;
   readonly deltaC: number;
   readonly deltaH: number;
-  /** Of deltaL; null with fewer than two readings. */
+  /** These and the average are of deltaL; null with fewer than two readings. */
   readonly individualsLimits: readonly [number, number] | null;
   readonly ewma: number | null;
   readonly ewmaLimits: readonly [number, number] | null;
+  /** On any of the charts. */
   readonly out: boolean;
+}
+
+export type ChartedDifference = "deltaL" | "deltaC" | "deltaH" | "deltaE00";
+
+/** One difference of a bath's loads in the order of time. */
+export interface ReviewChart {
+  readonly of: ChartedDifference;
+  /** The lower one is null where only an excess counts. */
+  readonly limits: readonly [number | null, number];
+  readonly ewma: readonly number[];
+  /** Places of the points that are out of control, from 0. */
+  readonly out: readonly number[];
 }
 
 export type LikelyCause = "new lot" | "temperature" | "strength" | "time" | "not known";
@@ -26,7 +39,8 @@ export interface ReviewRun {
   readonly from: string;
   readonly to: string;
   readonly loads: number;
-  readonly side: "lighter" | "darker";
+  /** How they differ: lighter, duller. */
+  readonly sides: readonly string[];
   readonly cause: LikelyCause;
   readonly said: string;
 }
@@ -38,6 +52,8 @@ export interface ReviewBath {
   /** Of the parts that were inspected; null where none was. */
   readonly goodShare: number | null;
   readonly points: readonly ReviewPoint[];
+  /** None with fewer than two readings. */
+  readonly charts: readonly ReviewChart[];
   readonly runs: readonly ReviewRun[];
 }
 

@@ -1,7 +1,7 @@
-import type { OutRun } from "../../core/quality/control-chart.js";
-import type { ReviewRun } from "../../core/quality/review/review-model.js";
-import { shortNumber } from "../../core/quantity/text/short-number.js";
-import type { JudgedLoad } from "./bath-points.js";
+import type { ReviewRun } from "../../../core/quality/review/review-model.js";
+import { shortNumber } from "../../../core/quantity/text/short-number.js";
+import type { Drift } from "./drift.js";
+import type { JudgedLoad } from "./judged-load.js";
 
 type Cause = Pick<ReviewRun, "cause" | "said">;
 
@@ -72,15 +72,15 @@ function newLot(before: JudgedLoad | undefined, first: JudgedLoad): string | und
 /** Why a run of loads differs from those that the limits rest on, as far as the rows show it. */
 export function likelyCause(
   loads: readonly JudgedLoad[],
-  { since, last, side }: OutRun,
+  { since, last, darker }: Drift,
   { celsius, limitReadings }: { readonly celsius: number; readonly limitReadings: number },
 ): Cause {
   const usual = loads.slice(0, limitReadings).filter((_, i) => i < since || i > last);
-  const known = changed(
-    means(loads.slice(since, last + 1), celsius),
-    means(usual, celsius),
-    side === "below" ? 1 : -1,
-  );
+  const [its, before] = [means(loads.slice(since, last + 1), celsius), means(usual, celsius)];
+  // Where lightness is in control, a change either way may be the cause.
+  const known =
+    (darker === false ? undefined : changed(its, before, 1)) ??
+    (darker === true ? undefined : changed(its, before, -1));
   const lot = newLot(loads[since - 1], loads[since]!);
   if (known !== undefined) return lot === undefined ? known : { ...known, said: `${known.said}; ${lot} too` };
   return lot === undefined

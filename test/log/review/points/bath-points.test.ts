@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { bathPoints, type JudgedLoad } from "../../../src/log/review/bath-points.js";
-import { localTime } from "../../../src/log/row/local-time.js";
+import { bathPoints } from "../../../../src/log/review/points/bath-points.js";
+import type { JudgedLoad } from "../../../../src/log/review/points/judged-load.js";
+import { localTime } from "../../../../src/log/row/local-time.js";
 
 const noise = [0.2, -0.1, 0.1, -0.2, 0.15, -0.15, 0.1, -0.1];
 
@@ -22,7 +23,11 @@ function load(
       celsius: 80,
       ...more,
     },
-    lab: [60 + lighter + noise[i % noise.length]!, 20, 10],
+    lab: [
+      60 + lighter + noise[i % noise.length]!,
+      20 + noise[(i + 3) % noise.length]!,
+      10 + noise[(i + 5) % noise.length]!,
+    ],
     target: [60, 20, 10],
     strength: 1,
     timeRatio: 1,
@@ -65,7 +70,7 @@ test.each([
     80,
   );
   expect(runs).toHaveLength(1);
-  expect(runs[0]).toMatchObject({ side: "lighter", cause, said: expect.stringContaining(said) });
+  expect(runs[0]).toMatchObject({ sides: ["lighter"], cause, said: expect.stringContaining(said) });
 });
 
 test("a cause that makes loads darker does not explain lighter ones, and a lot that begins with a cause is said beside it", () => {
@@ -89,4 +94,22 @@ test("what was always so is not the cause of a change", () => {
   const cool = (loads: readonly JudgedLoad[]) =>
     loads.map((one) => ({ ...one, row: { ...one.row, celsius: 77 }, timeRatio: 0.8 }));
   expect(bathPoints(cool([...steady(20), ...off()]), 80).runs[0]).toMatchObject({ cause: "not known" });
+});
+
+test("chroma, hue and the size of the difference have charts too; what overlaps is one drift", () => {
+  const moved = (lab: readonly [number, number, number]) =>
+    bathPoints([...steady(20), ...off().map((one) => ({ ...one, lab }))], 80);
+  // Along the hue of the shade, across it, and both.
+  expect(moved([60.1, 22, 11]).runs).toMatchObject([{ sides: ["more colourful"] }]);
+  expect(moved([60.1, 19, 11.9]).runs).toMatchObject([{ sides: ["of a larger hue angle"] }]);
+  expect(moved([57, 18, 9]).runs).toMatchObject([{ sides: ["darker", "duller"] }]);
+  const { charts, points } = moved([57, 18, 9]);
+  expect(charts.map(({ of, limits }) => [of, limits[0] === null])).toEqual([
+    ["deltaL", false],
+    ["deltaC", false],
+    ["deltaH", false],
+    ["deltaE00", true],
+  ]);
+  expect(points.slice(20).every(({ out }) => out)).toBe(true);
+  expect(points.slice(0, 20).some(({ out }) => out)).toBe(false);
 });
