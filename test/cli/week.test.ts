@@ -215,3 +215,37 @@ test("the costs of a day's sheet are those that cost gives for the same batch, t
   expect(ordersOf(day.out)).toEqual(ordersOf(cost.out));
   expect(ordersOf(day.out)).toEqual(Array(2).fill([expect.any(Number), expect.any(Number)]));
 });
+
+test("a bath that starts from the log is as old on each day as the log says", async () => {
+  const log = [
+    "time,bath,event,dye,part,shade,base,parts,seconds,celsius",
+    "2027-04-08T09:00,ten,made-up,amber,,,,,,",
+    "2027-04-08T10:00,ten,load,,knob,amber-pale,white,20,26,78",
+    "",
+  ].join("\r\n");
+  const text = `${one("baths:\n  - { tank: ten, dye: amber, start: log }\n")}  - { part: bowl, shade: amber-deep, base: white, quantity: 5 }\n`;
+  const files = new Map([
+    ["a.yaml", text],
+    ["baths.csv", log],
+  ]);
+  const { status, out } = await run(
+    ["a.yaml", ...asked, "--log", "baths.csv", "--format", "csv", "--rows", "baths"],
+    files,
+  );
+  expect(status).toBe(0);
+  expect(out).toMatch(/\r\n2027-04-12,ten,amber,kept,[\d.]+,[\d.]+,4\.0,/);
+});
+
+test("files that cost otherwise can share a week, but no run sheet, since that has costs", async () => {
+  const inBulk = "pricing: { margin: 20 % }\n";
+  const alone = (changes: string): string =>
+    `batch: alone\ncurrency: EUR\ndyes: { ink: { dilution: 1:9, temperature: 80 °C, rate: 0.01 /s } }\ntanks: { six: { volume: 6 L, heater: 900 W } }\nparts: { tag: { mass: 4 g, area: 28 cm2 } }\nshades: { blue: { dye: ink, time: 60 s } }\nbaths:\n  - { tank: six, dye: ink }\norders:\n  - { part: tag, shade: blue, quantity: 5 }\n${changes}`;
+  const files = new Map([
+    ["a.yaml", alone("")],
+    ["b.yaml", alone(inBulk)],
+  ]);
+  expect((await run(["a.yaml", "b.yaml", ...asked], files)).status).toBe(0);
+  const { status, err } = await run(["a.yaml", "b.yaml", ...asked, "--sheet", "2027-04-12"], files);
+  expect(status).toBe(2);
+  expect(err).toContain("error[differs]: pricing is not the same here as in a.yaml");
+});

@@ -1,4 +1,5 @@
 import { formatsOf } from "../../report/format/formats.js";
+import { logOption } from "../batch/log-option.js";
 import type { CommandDeclaration } from "../command.js";
 import { usualDays, usualHours } from "./usual.js";
 
@@ -23,6 +24,7 @@ export const week: CommandDeclaration = {
       description: "of csv, tsv and ndjson: orders by day (default), baths by day, or stock",
       choices: ["orders", "baths", "stock"],
     },
+    logOption,
     { flags: "--sheet <day>", description: "the run sheet of one day instead, as plan prints it" },
   ],
   examples: [

@@ -30,12 +30,14 @@ export const execute: Execute = async (request, io) => {
   if (!wish.ok) return refused(...wish.faults);
   const { files, faults } = await batchFiles(request.args, io);
   const workshop = workshopOf(io);
+  const log = request.options.log as string | undefined;
   const reads: Read[] = [];
   const diagnostics: Diagnostic[] = faults.map(unplaced);
   for (const { name, named } of files) {
     const read = await readBatchFile(name, request, io, {
       needs: ["orders"],
       workshop,
+      ...(log === undefined ? {} : { log }),
       wanted: (data) => named || holdsBatch(data),
     });
     if (read.unwanted === true) continue;

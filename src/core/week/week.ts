@@ -36,7 +36,12 @@ export function planWeek(
   const startAtMinute = joined.value.shop.startAtMinute ?? usualStart;
   const shop: Batch = { ...joined.value.shop, startAtMinute };
   const setting: DaySetting = { shop, batches, people: wish.people, shared };
-  const found = bestSchedule(setting, orders.filter(takesWork), wish, BathBook.of(shop.baths, wish.from));
+  const found = bestSchedule(
+    setting,
+    orders.filter(takesWork),
+    wish,
+    BathBook.of(shop.baths, wish.from, joined.value.agedOn),
+  );
   if (!found.ok) return found;
   const faults: Fault[] = [...joined.faults];
   const days: WeekDay[] = [];

@@ -25,7 +25,7 @@ function compared(seed: number) {
     { shop, batches: [batch], people: wish.people, shared },
     joined.value.orders.filter(dyedOrder),
     wish,
-    BathBook.of(shop.baths, wish.from),
+    BathBook.of(shop.baths, wish.from, joined.value.agedOn),
     days.length + 1,
   );
   return {

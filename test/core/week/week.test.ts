@@ -334,6 +334,23 @@ describe("batches of one week", () => {
     expect(weekOf([first, second]).baths[0]!.start).toEqual(kept);
   });
 
+  test("share a bath from one row of a log, which grows older from the day that its age is of", () => {
+    const log = { file: "baths.csv", row: 9, time: "2027-04-06T10:00:00" };
+    const first = shop(order(light, 20));
+    const dated = (ageDays: number, date?: string): Batch => ({
+      ...first,
+      ...(date === undefined ? {} : { date }),
+      baths: [
+        { ...bath, start: { kind: "kept", volumeL: 5.8, strength: 1, ageDays, areaDm2: 9, log } },
+        first.baths[1]!,
+      ],
+    });
+    expect(weekOf([dated(2)]).baths[0]!.start).toMatchObject({ ageDays: 8 });
+    expect(weekOf([dated(6, "2027-04-10"), dated(8, "2027-04-12")]).baths[0]!.start).toMatchObject({
+      ageDays: 8,
+    });
+  });
+
   test("that keep a bath otherwise are refused", () => {
     const first = shop(order(light, 20));
     const dumped = { ...first, baths: [{ ...bath, after: "dump" as const }, first.baths[1]!] };

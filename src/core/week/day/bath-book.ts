@@ -30,11 +30,13 @@ export class BathBook {
     this.used = used;
   }
 
-  /** As the batches say, on the first day. */
-  static of(baths: readonly Bath[], date: string): BathBook {
-    const kept = baths.flatMap(({ tank, dye, start }): [string, Left][] =>
-      start.kind === "kept" ? [[keyOf({ tank, dye }), { date, kept: start }]] : [],
-    );
+  /** As the batches say on the first day; a bath whose age is of an earlier day is older by then. */
+  static of(baths: readonly Bath[], first: string, agedOn: ReadonlyMap<Bath, string>): BathBook {
+    const kept = baths.flatMap((bath): [string, Left][] => {
+      if (bath.start.kind === "fresh") return [];
+      const day = agedOn.get(bath) ?? first;
+      return [[keyOf(bath), { date: day < first ? day : first, kept: bath.start }]];
+    });
     return new BathBook(new Map(kept), new Set());
   }
 

@@ -1,9 +1,10 @@
-import { done, error, type Fault, failed, isError, type Outcome } from "../../fault.js";
+import { done, failed, isError, type Outcome } from "../../fault.js";
 import type { Batch, Bath, Shade } from "../../model/batch.js";
 import { isDyed } from "../../model/undyed.js";
 import { findAims } from "../../plan/assign/find-aims.js";
 import type { SharedWork } from "../../plan/run/shared-work.js";
 import type { WeekOrder } from "../week-model.js";
+import { joinBaths } from "./join-baths.js";
 import { placedInFile } from "./placed-in-file.js";
 
 /** Several batches as one shop, and their orders. */
@@ -11,6 +12,8 @@ export interface Joined {
   /** All tanks, dyes, parts and baths; no orders. */
   readonly shop: Batch;
   readonly orders: readonly WeekOrder[];
+  /** The day that a kept bath's age is of, where a log tells it. */
+  readonly agedOn: ReadonlyMap<Bath, string>;
 }
 
 /** Things with a name, of all batches; the first of each name. */
@@ -33,7 +36,7 @@ export function joinBatches(batches: readonly Batch[], shared: SharedWork): Outc
   const shades = new Map(
     [...named(batches.map((one) => one.shades))].map(([name, shade]) => [name, ofTheShop(shade)]),
   );
-  const { baths, faults } = joinBaths(batches, (bath) => ({
+  const { baths, agedOn, faults } = joinBaths(batches, (bath) => ({
     ...bath,
     tank: tanks.get(bath.tank.name)!,
     dye: dyes.get(bath.dye.name)!,
@@ -74,6 +77,7 @@ export function joinBatches(batches: readonly Batch[], shared: SharedWork): Outc
   return done(
     {
       shop,
+      agedOn,
       orders: orders.map((one, i) => ({
         ...one,
         depth: isDyed(one.order) ? aimed.value.aims[i]!.depth : 0,
@@ -82,51 +86,3 @@ export function joinBatches(batches: readonly Batch[], shared: SharedWork): Outc
     placed,
   );
 }
-
-const sameBath = (a: Bath, b: Bath): boolean => a.tank.name === b.tank.name && a.dye.name === b.dye.name;
-
-/** Every bath once, by tank and dye. */
-function joinBaths(
-  batches: readonly Batch[],
-  ofTheShop: (bath: Bath) => Bath,
-): { readonly baths: readonly Bath[]; readonly faults: readonly Fault[] } {
-  const found: { readonly bath: Bath; readonly file: number }[] = [];
-  const faults: Fault[] = [];
-  batches.forEach((batch, file) => {
-    for (const bath of batch.baths) {
-      const at = found.findIndex((one) => sameBath(one.bath, bath));
-      const before = found[at];
-      if (before === undefined) {
-        found.push({ bath, file });
-        continue;
-      }
-      const differs = (["topUp", "after"] as const).filter((key) => before.bath[key] !== bath[key]);
-      for (const key of differs)
-        faults.push(
-          error(
-            "bath-differs",
-            [file, "baths", bath.index, key],
-            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" has ${key}: ${bath[key]} here and ${key}: ${before.bath[key]} in batch "${batches[before.file]!.name}"`,
-            "write the same in both: it is one bath, kept from day to day",
-          ),
-        );
-      if (bath.start.kind === "fresh") continue;
-      if (before.bath.start.kind === "fresh") found[at] = { bath, file };
-      else if (!sameStart(before.bath.start, bath.start))
-        faults.push(
-          error(
-            "bath-differs",
-            [file, "baths", bath.index, "start"],
-            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" starts otherwise here than in batch "${batches[before.file]!.name}"`,
-            "keep one start: it is one bath, and the week carries it on from day to day",
-          ),
-        );
-    }
-  });
-  return { baths: found.map(({ bath }, index) => ({ ...ofTheShop(bath), index })), faults };
-}
-
-type Kept = Extract<Bath["start"], { kind: "kept" }>;
-
-const sameStart = (a: Kept, b: Kept): boolean =>
-  (["volumeL", "strength", "ageDays", "areaDm2"] as const).every((key) => a[key] === b[key]);

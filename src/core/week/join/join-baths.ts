@@ -1,0 +1,71 @@
+import { error, type Fault } from "../../fault.js";
+import type { Batch, Bath } from "../../model/batch.js";
+
+/** The baths of several batches, each once. */
+interface JoinedBaths {
+  readonly baths: readonly Bath[];
+  /** The day that a kept bath's age is of, where a log tells it. */
+  readonly agedOn: ReadonlyMap<Bath, string>;
+  readonly faults: readonly Fault[];
+}
+
+const sameBath = (a: Bath, b: Bath): boolean => a.tank.name === b.tank.name && a.dye.name === b.dye.name;
+
+/** Every bath once, by tank and dye. */
+export function joinBaths(batches: readonly Batch[], ofTheShop: (bath: Bath) => Bath): JoinedBaths {
+  const found: { readonly bath: Bath; readonly file: number }[] = [];
+  const faults: Fault[] = [];
+  batches.forEach((batch, file) => {
+    for (const bath of batch.baths) {
+      const at = found.findIndex((one) => sameBath(one.bath, bath));
+      const before = found[at];
+      if (before === undefined) {
+        found.push({ bath, file });
+        continue;
+      }
+      const differs = (["topUp", "after"] as const).filter((key) => before.bath[key] !== bath[key]);
+      for (const key of differs)
+        faults.push(
+          error(
+            "bath-differs",
+            [file, "baths", bath.index, key],
+            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" has ${key}: ${bath[key]} here and ${key}: ${before.bath[key]} in batch "${batches[before.file]!.name}"`,
+            "write the same in both: it is one bath, kept from day to day",
+          ),
+        );
+      if (bath.start.kind === "fresh") continue;
+      if (before.bath.start.kind === "fresh") found[at] = { bath, file };
+      else if (!sameStart(before.bath.start, bath.start))
+        faults.push(
+          error(
+            "bath-differs",
+            [file, "baths", bath.index, "start"],
+            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" starts otherwise here than in batch "${batches[before.file]!.name}"`,
+            "keep one start: it is one bath, and the week carries it on from day to day",
+          ),
+        );
+    }
+  });
+  const baths = found.map(({ bath }, index) => ({ ...ofTheShop(bath), index }));
+  const agedOn = new Map(
+    baths.flatMap((bath, i): [Bath, string][] => {
+      const day = logDay(bath.start, batches[found[i]!.file]!.date);
+      return day === undefined ? [] : [[bath, day]];
+    }),
+  );
+  return { baths, agedOn, faults };
+}
+
+/** The day of its batch, or of the log's last row, whichever is later. */
+function logDay(start: Bath["start"], date: string | undefined): string | undefined {
+  if (start.kind === "fresh" || start.log === undefined) return undefined;
+  const row = start.log.time.slice(0, 10);
+  return date !== undefined && date > row ? date.slice(0, 10) : row;
+}
+
+type Kept = Extract<Bath["start"], { kind: "kept" }>;
+
+/** A bath from one row of a log is the same, however old it is on the days of its batches. */
+const sameStart = (a: Kept, b: Kept): boolean =>
+  (a.log !== undefined && a.log.row === b.log?.row && a.log.file === b.log.file) ||
+  (["volumeL", "strength", "ageDays", "areaDm2"] as const).every((key) => a[key] === b[key]);
