@@ -12,8 +12,9 @@ import { smallWeek } from "./tools/small-weeks.js";
 const dyedOrder = (one: WeekOrder): one is DyedWeekOrder => isDyed(one.order);
 
 /** A random week by the rules, and the best of every way to work it; undefined where an order is longer than a day. */
-function compared(seed: number) {
-  const { batch, wish } = smallWeek(seed);
+function compared(seed: number, people: 1 | 2 = 1) {
+  const { batch, wish: alone } = smallWeek(seed);
+  const wish = { ...alone, people };
   const shared = new SharedWork();
   const joined = joinBatches([batch], shared);
   const planned = planWeek([batch], wish, shared);
@@ -55,4 +56,18 @@ test("200 random small weeks are late on as few days as the best of every way to
   const bounds = weeks.map(({ leastMinutes, best }) => best.minutes / leastMinutes);
   expect(Math.min(...bounds)).toBeGreaterThanOrEqual(1 - 1e-9);
   expect(median(bounds)).toBeLessThan(1.15);
+});
+
+test("30 random small weeks of two people are late on as few days as the best of every way, and none ends before the bound", () => {
+  const weeks: NonNullable<ReturnType<typeof compared>>[] = [];
+  for (let seed = 301; weeks.length < 30; seed++) {
+    const week = compared(seed, 2);
+    if (week !== undefined) weeks.push(week);
+  }
+  expect(weeks.filter(({ lateDays, best }) => lateDays !== best.lateDays)).toEqual([]);
+  const ratios = weeks.map(({ minutes, best }) => minutes / best.minutes);
+  expect(median(ratios)).toBeCloseTo(1, 9);
+  expect(Math.max(...ratios)).toBeLessThan(1.07);
+  for (const { best, leastMinutes } of weeks)
+    expect(best.minutes).toBeGreaterThanOrEqual(leastMinutes * (1 - 1e-9));
 });

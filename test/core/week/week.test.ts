@@ -151,6 +151,14 @@ describe("orders of a week", () => {
     expect(weekOf([shop(order(light, quantity + 1))]).days).toHaveLength(2);
   });
 
+  test("that take more than 65 days are refused, however many they are", () => {
+    const [{ quantity } = { quantity: 0 }] = weekOf([shop(order(light, 400))]).orders[0]!.days;
+    for (const days of [75, 1e6])
+      expect(faultsOf([shop(order(light, quantity * days))])).toEqual([
+        expect.objectContaining({ code: "too-many-days", path: [0, "orders", 0, "quantity"] }),
+      ]);
+  });
+
   test("that are not dyed are ready when the first day begins", () => {
     const { orders, days } = weekOf([shop(order(undefined, 12))]);
     expect(orders[0]).toMatchObject({ shade: "none", readyDate: "2027-04-12", readyMinute: 0 });

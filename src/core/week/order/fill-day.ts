@@ -53,6 +53,10 @@ const singly = (pieces: readonly Piece[]): Unit[] => pieces.map((piece) => [piec
 const byDye = (pieces: readonly Piece[]): Unit[] =>
   [...new Set(pieces.map(dyeOf))].map((dye) => pieces.filter((piece) => dyeOf(piece) === dye));
 
+/** Whether racking and unloading its parts alone takes longer than a day: then no day need be tried with it. */
+const isSurelyLonger = ({ shop }: DaySetting, { dayMinutes }: EmptyDay, { quantity }: Piece): boolean =>
+  quantity * (shop.handling.loadPartSeconds + shop.handling.unloadPartSeconds) > 60 * dayMinutes;
+
 const fits = ({ minutes }: TriedDay, { dayMinutes }: EmptyDay): boolean => minutes <= dayMinutes * (1 + 1e-9);
 
 /** Takes the units that fit, in the order of the rule, beside what is on already. */
@@ -69,6 +73,7 @@ function addUnits(
     const on = [...already, ...taken];
     const next = firstOf(setting, empty, new Set(on.map(dyeOf)), untried);
     untried = untried.filter((one) => one !== next);
+    if (next.some((piece) => isSurelyLonger(setting, empty, piece))) continue;
     const tried = tryDay(setting, [...on, ...next], empty.book, empty.date);
     if (!tried.ok) return tried;
     if (!fits(tried.value, empty)) continue;
@@ -111,7 +116,9 @@ function mostOf(
   let most: { readonly quantity: number; readonly day: TriedDay } | undefined;
   let tooMany = piece.quantity;
   while (tooMany - (most?.quantity ?? 0) > 1) {
-    const quantity = Math.floor((tooMany + (most?.quantity ?? 0)) / 2);
+    const known = most?.quantity ?? 0;
+    // Twice as many each time until a day is full, since the order may be far larger than a day.
+    const quantity = Math.min(Math.max(1, 2 * known), Math.floor((tooMany + known) / 2));
     const tried = tryDay(setting, [{ ...piece, quantity }], empty.book, empty.date);
     if (!tried.ok) return tried;
     if (fits(tried.value, empty)) most = { quantity, day: tried.value };

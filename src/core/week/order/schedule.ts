@@ -12,8 +12,8 @@ export interface ScheduledDay extends TriedDay {
   readonly book: BathBook;
 }
 
-/** Working days beyond which orders are refused: more than a year of work is a slip of a quantity. */
-const mostDays = 260;
+/** Working days beyond which orders are refused: more than a quarter of a year is a slip of a quantity. */
+const mostDays = 65;
 
 /** Puts orders onto days by a rule: each day takes what fits, in the order of the rule. */
 export function schedule(
