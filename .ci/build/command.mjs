@@ -1,4 +1,5 @@
 import { rolldown } from "rolldown";
+import { isLater, laterJsonSchema } from "./later-json-schema.mjs";
 import { dist, root } from "./places.mjs";
 import { withoutLocales } from "./without-locales.mjs";
 
@@ -25,7 +26,7 @@ function groupsByImports() {
     let reached;
     const test = (id) => {
       reached ??= [start, entry].map((file) => reachedFrom(root + file));
-      return reached[0].has(id) && !reached[1].has(id);
+      return reached[0].has(id) && !reached[1].has(id) && !isLater(id);
     };
     return { name, priority, test, includeDependenciesRecursively: false };
   };
@@ -44,8 +45,9 @@ export async function buildCommand() {
     platform: "node",
     resolve: { conditionNames: ["import", "default"] },
     transform: { target: "node20.19" },
+    treeshake: { propertyReadSideEffects: false },
     preserveEntrySignatures: "allow-extension",
-    plugins: [withoutLocales, plugin],
+    plugins: [withoutLocales, laterJsonSchema, plugin],
   });
   const { output } = await bundle.write({
     dir: dist,
