@@ -126,6 +126,26 @@ test("readBatch reads every key that the schema has, and follows names to what t
     ageDays: 3,
     areaDm2: 0,
   });
+  const seaweed = batch!.dyes.find(({ name }) => name === "seaweed")!;
+  const [lagoon, reef] = seaweed.mix!.parts;
+  expect([lagoon!.dye, reef!.dye]).toEqual([batch!.dyes[0], batch!.dyes[2]]);
+  // 40 mL/L of a dye that was measured at 1:8, 50 mL/L of one at 1:11.
+  expect([lagoon!.strength, reef!.strength]).toEqual([0.04 / (1 / 9), 0.05 / (1 / 12)]);
+  expect(seaweed).toMatchObject({
+    celsius: 79,
+    shelfLifeDays: 30,
+    dilution: { kind: "liquid", fraction: 0.09 },
+  });
+  expect(seaweed.mix!.trials).toEqual([
+    {
+      seconds: 60,
+      strengths: [0.04 / (1 / 9), 0.05 / (1 / 12)],
+      colour: { kind: "lab", lab: [66.0, -14.1, 20.2] },
+    },
+    { seconds: 45, strengths: [0.03 / (1 / 9), 0.055 / (1 / 12)], colour: { kind: "hex", hex: "#a3b87f" } },
+  ]);
+  expect(batch!.baths[3]!.start).toMatchObject({ strengthEach: [0.92, 0.965] });
+  expect(batch!.baths[3]!.start).toHaveProperty("strength", (0.04 * 0.92 + 0.05 * 0.965) / 0.09);
   expect(batch!.tanks.map(({ leastL }) => leastL)).toEqual([4.5, undefined]);
   expect(batch!.parts[0]).toMatchObject({ dragOutMlPerDm2: 1.4, heatCapacityKjPerKgK: 1.9 });
   expect(batch!.parts[1]).toMatchObject({ heatCapacityKjPerKgK: 1.7 });

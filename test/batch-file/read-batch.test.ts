@@ -17,7 +17,7 @@ test("locate leads from a path into the batch to the value in the file that it c
   });
   expect(locate(["orders", 1, "quantity"])).toMatchObject({
     file: "fixtures/good/everything.yaml",
-    line: 51,
+    line: 52,
     column: 51,
   });
   expect(locate(["dyes", "lagoon", "swatches", 2, "lab"])).toMatchObject({

@@ -170,7 +170,11 @@ test("a dye without two swatches is left out with a warning, and refused where i
 });
 
 test("a powder is weighed, in the recipe and in a trial", async () => {
-  const powder = ["--set", "dyes.rose.dilution=20 g/L", "--set", "dyes.rose.price=90.00 /kg"];
+  // Without the mix of the file, which has rose by volume.
+  const powder = [
+    ...["dyes.rose.dilution=20 g/L", "dyes.rose.price=90.00 /kg", "dyes.moss.trials=[]"],
+    "dyes.moss.mix={ straw: 50 mL/L, lagoon: 20 mL/L }",
+  ].flatMap((one) => ["--set", one]);
   const [{ dyes, waterMl, coldMl }] = (await json(...moss, ...powder)).recipes;
   const rose = dyes.find(({ dye }: { dye: string }) => dye === "rose");
   expect(rose.powderG).toBeCloseTo((rose.strength * 20 * coldMl) / 1000, 6);

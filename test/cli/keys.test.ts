@@ -43,6 +43,7 @@ test("keys finds what a path of a batch leads to, and what is below it", async (
     "baths.ITEM.start.volume",
     "baths.ITEM.start.coldVolume",
     "baths.ITEM.start.strength",
+    "baths.ITEM.start.strength.NAME",
     "baths.ITEM.start.age",
     "baths.ITEM.start.area",
   ]);

@@ -21,12 +21,13 @@ const dip = ["--bath", "six", "--event", "load", "--part", "clip", "--parts", "4
 
 /** Every command with every kind of input that it reads. */
 export const calls: { readonly [command: string]: readonly Call[] } = {
-  plan: batchForms(),
-  bath: batchForms(),
+  plan: [...batchForms(), { reads: "YAML, a mixed bath", args: ["mixing.yaml"] }],
+  bath: [...batchForms(), { reads: "YAML, a mixed bath", args: ["mixing.yaml"] }],
   cost: [
     ...batchForms(),
     { reads: "a folder", args: ["week"] },
     { reads: "a pattern", args: ["week/*.yaml"] },
+    { reads: "YAML, a mixed bath", args: ["mixing.yaml"] },
     { reads: "YAML and an earlier report", args: ["restock.yaml", "--against", "earlier.json"] },
     { reads: "YAML, drawn", args: ["restock.yaml", "--spread", "--draws", "20"] },
   ],

@@ -11,6 +11,7 @@ import { withoutEchoes } from "../source/echoes.js";
 import { isMap } from "../source/is-map.js";
 import { checkCoolTo, checkStarts } from "./baths.js";
 import { checkCurrency } from "./currency.js";
+import { checkMixes } from "./mixes.js";
 import { checkNames } from "./names.js";
 import { checkOrders } from "./orders.js";
 import { checkReaders } from "./readers.js";
@@ -66,7 +67,9 @@ export function checkBatch(
     void faults.push({ fault: error(code, path, message, help), part });
   const looks = [
     checkReaders(readers),
-    ...(whole ? [checkNames, checkOrders, checkValues, checkStarts, checkCoolTo, checkCurrency] : []),
+    ...(whole
+      ? [checkNames, checkMixes, checkOrders, checkValues, checkStarts, checkCoolTo, checkCurrency]
+      : []),
   ];
   for (const look of looks) look(value, report);
   if (whole) faults.push(...missing(data, needs));

@@ -1,6 +1,6 @@
 import { minorDigits } from "../../core/quantity/currencies.js";
 import type { Path } from "../source/source.js";
-import { entries, type PartlyRead, type Report } from "./report.js";
+import { entries, type PartlyRead, plainDyes, type Report } from "./report.js";
 
 /** The path of the first amount of money. */
 function firstMoney(batch: PartlyRead): Path | undefined {
@@ -10,7 +10,7 @@ function firstMoney(batch: PartlyRead): Path | undefined {
     if (tank.equipment?.price !== undefined) return ["tanks", name, "equipment", "price"];
   for (const [name, dryer] of entries(batch.dryers))
     if (dryer.equipment?.price !== undefined) return ["dryers", name, "equipment", "price"];
-  for (const [name, dye] of entries(batch.dyes)) if (dye.price !== undefined) return ["dyes", name, "price"];
+  for (const [name, dye] of plainDyes(batch)) if (dye.price !== undefined) return ["dyes", name, "price"];
   for (const [name, part] of entries(batch.parts))
     if (part.blank !== undefined) return ["parts", name, "blank"];
   return undefined;

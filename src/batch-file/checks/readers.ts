@@ -1,5 +1,5 @@
 import type { Readers } from "../resources/resources.js";
-import { entries, items, type PartlyRead, type Report } from "./report.js";
+import { entries, items, type PartlyRead, plainDyes, type Report } from "./report.js";
 
 /** Files that the batch names need a reader. */
 export const checkReaders =
@@ -17,7 +17,7 @@ export const checkReaders =
         );
       }
     if (readers.reflectance === undefined)
-      for (const [name, dye] of entries(batch.dyes))
+      for (const [name, dye] of plainDyes(batch))
         for (const [i, swatch] of items(dye.swatches))
           if ("reflectance" in swatch)
             report(

@@ -15,6 +15,20 @@ export const entries = <T>(map: { readonly [name: string]: T | undefined } | und
     (entry): entry is [string, T] => typeof entry[1] === "object" && entry[1] !== null,
   );
 
+type RawDyes = NonNullable<RawSpec["dyes"]>[string];
+type Plain = Partly<Exclude<RawDyes, { mix: unknown }>>;
+export type PartlyMix = Partly<Extract<RawDyes, { mix: unknown }>>;
+
+/** The dyes of a batch that are no mixes, and the mixes. */
+export const plainDyes = ({ dyes }: PartlyRead): [string, Plain][] =>
+  entries(dyes as { readonly [name: string]: Plain | undefined } | undefined).filter(
+    ([, dye]) => !("mix" in dye),
+  );
+export const mixes = ({ dyes }: PartlyRead): [string, PartlyMix][] =>
+  entries(dyes as { readonly [name: string]: PartlyMix | undefined } | undefined).filter(
+    ([, dye]) => "mix" in dye,
+  );
+
 /** Items of a list that may be missing or have faults, with their indices. */
 export const items = <T>(list: readonly (T | undefined)[] | undefined): [number, T][] =>
   (Array.isArray(list) ? list : []).flatMap((item: T | undefined, i) =>

@@ -3,7 +3,7 @@ import { convertTo } from "../../core/quantity/convert.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { listed } from "../issues/nearest.js";
-import { entries, items, own, type PartlyRead, type Report } from "./report.js";
+import { entries, items, type PartlyRead, plainDyes, type Report } from "./report.js";
 
 const degrees = (value: number): string => describeQuantity("temperature", { value });
 
@@ -33,8 +33,8 @@ export function checkValues(batch: PartlyRead, report: Report): void {
   }
   for (const [name, shade] of entries(batch.shades)) {
     const seconds = shade.swatch?.value;
-    const dye = own(batch.dyes, shade.dye);
-    if (seconds === undefined || dye === undefined || dye === null) continue;
+    const dye = plainDyes(batch).find(([own]) => own === shade.dye)?.[1];
+    if (seconds === undefined || dye === undefined) continue;
     const swatches = items(dye.swatches);
     const fresh = swatches.filter(
       ([, swatch]) =>

@@ -23,7 +23,7 @@ export function issueFaults(
   above: Path = [],
 ): PartFault[] {
   const path = [...above, ...(issue.path as (string | number)[])];
-  if (issue.code === "unrecognized_keys") return unknownKeys(issue, path, schema);
+  if (issue.code === "unrecognized_keys") return unknownKeys(issue, path, schema, valueAt(data, path));
   if (issue.code === "invalid_union") {
     const branches = issue.errors;
     const best = branches.find((issues) =>

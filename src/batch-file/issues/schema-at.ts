@@ -51,9 +51,20 @@ export function schemaAt(schema: ZodType, path: Path): Schema | undefined {
   );
 }
 
-/** Keys of the map that a path leads to; empty unless it is a map of fixed keys. */
-export const keysAt = (schema: ZodType, path: Path): readonly string[] =>
-  Object.keys(schemaAt(schema, path)?._zod.def.shape ?? {});
+/**
+ * Keys of the map that a path leads to; empty unless it is a map of fixed keys. Of several such maps that which has most
+ * of the keys that are written.
+ */
+export function keysAt(schema: ZodType, path: Path, written: readonly string[] = []): readonly string[] {
+  const forms = formsOf(wrappedAt(schema, path)).flatMap(({ _zod: { def } }) =>
+    def.shape === undefined ? [] : [Object.keys(def.shape)],
+  );
+  const has = (keys: readonly string[]): number => written.filter((key) => keys.includes(key)).length;
+  return forms.reduce<readonly string[]>(
+    (best, keys) => (has(keys) > has(best) ? keys : best),
+    forms[0] ?? [],
+  );
+}
 
 /** Those of its keys that can be written together: of keys that exclude each other, the first one. */
 export function exampleKeys(schema: ZodType, path: Path): readonly string[] {
@@ -62,9 +73,12 @@ export function exampleKeys(schema: ZodType, path: Path): readonly string[] {
   return keysAt(schema, path).filter((key) => !others.has(key) || forms[0]!.keys!.includes(key));
 }
 
-/** The first example of the value that a path leads to. */
-export const exampleAt = (schema: ZodType, path: Path): unknown =>
-  (schemaAt(schema, path)?.meta() as { examples?: readonly unknown[] } | undefined)?.examples?.[0];
+/** The first example of the value that a path leads to; of a union without a map of fixed keys, that of the whole. */
+export function exampleAt(schema: ZodType, path: Path): unknown {
+  const examples = (of: Schema | undefined) =>
+    (of?.meta() as { examples?: readonly unknown[] } | undefined)?.examples;
+  return (examples(schemaAt(schema, path)) ?? examples(bare(wrappedAt(schema, path))))?.[0];
+}
 
 /** Whether a path leads to a text that may look like a number: tank 1.10, dye 007. */
 export const isTextAt = (schema: ZodType, path: Path): boolean =>

@@ -1,5 +1,6 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
+import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { shown } from "./issue-words.js";
 import { listed, nearest } from "./nearest.js";
@@ -7,8 +8,14 @@ import type { PartFault } from "./part-fault.js";
 import { keysAt } from "./schema-at.js";
 
 /** Keys that the schema does not have, with the nearest one that it has. */
-export function unknownKeys(issue: core.$ZodIssueUnrecognizedKeys, path: Path, schema: ZodType): PartFault[] {
-  const known = keysAt(schema, path);
+export function unknownKeys(
+  issue: core.$ZodIssueUnrecognizedKeys,
+  path: Path,
+  schema: ZodType,
+  map: unknown,
+): PartFault[] {
+  const written = isMap(map) ? Object.keys(map).filter((key) => !issue.keys.includes(key)) : [];
+  const known = keysAt(schema, path, written);
   return issue.keys.map((key) => {
     const meant = key === "<<" ? undefined : nearest(key, known);
     return {

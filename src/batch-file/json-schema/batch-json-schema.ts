@@ -22,7 +22,16 @@ function described(node: KeySchema): Pick<JsonSchema, "description"> {
 
 /** A node in the form that editors read. */
 function forEditors(node: KeySchema, refer: ReturnType<typeof textDefinitions>["refer"]): KeySchema {
-  const { otherwise: _otherwise, snippet: _snippet, reads, forms, examples, items, ...rest } = node;
+  const {
+    otherwise: _otherwise,
+    snippet: _snippet,
+    placeholder: _placeholder,
+    reads,
+    forms,
+    examples,
+    items,
+    ...rest
+  } = node;
   const snippet = snippetOf(node);
   const made: KeySchema = {
     ...rest,

@@ -15,6 +15,8 @@ export interface KeySchema extends JsonSchema {
   readonly reads?: TextForm;
   readonly snippet?: Snippet;
   readonly forms?: Forms;
+  /** For the name in the table of keys, where a map of names holds maps of several forms. */
+  readonly placeholder?: string;
 }
 
 /** The default, as written or in words; for a value in several forms, that of the first form with one. */

@@ -40,7 +40,10 @@ function walk(node: KeySchema, path: string, required: boolean, rows: KeyRow[]):
     for (const option of of.anyOf ?? []) visit(option);
   };
   const inner = (of: KeySchema, at: string): void => {
-    if (of.properties === undefined) walk(of, at, false, rows);
+    if (of.anyOf?.some(({ placeholder }) => placeholder !== undefined))
+      for (const option of of.anyOf)
+        inner(option, option.placeholder === undefined ? at : under(option.placeholder));
+    else if (of.properties === undefined) walk(of, at, false, rows);
     else
       for (const [key, child] of Object.entries(of.properties))
         walk(child, `${at}.${key}`, of.required?.includes(key) ?? false, rows);

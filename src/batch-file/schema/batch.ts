@@ -4,9 +4,11 @@ import { defaults } from "../../core/model/defaults.js";
 import { currencyCodes } from "../../core/quantity/currencies.js";
 import { nearest } from "../issues/nearest.js";
 import { bath, order } from "./bath.js";
+import { chosen } from "./chosen.js";
 import { dye } from "./dye.js";
 import { handling } from "./handling.js";
 import { leaf } from "./leaf.js";
+import { isMixed, mixedDye } from "./mix.js";
 import { part } from "./part.js";
 import { date, text, timeOfDay } from "./plain-values.js";
 import { money, percent, share } from "./quantities.js";
@@ -67,7 +69,10 @@ const build = () => {
     tanks: names(tank(), "tanks by name"),
     dryers: names(dryer(), "dryers by name; the first one is used"),
     bases: names(base(), "undyed materials by name"),
-    dyes: names(dye(), "dyes by name"),
+    dyes: names(
+      chosen(z.union([dye(), mixedDye()]), (value) => (isMixed(value) ? 1 : 0)),
+      "dyes by name",
+    ),
     parts: names(part(), "parts by name"),
     shades: names(shade(), "colours that can be ordered, by name"),
     baths: z.array(bath()).meta({ description: "which tank holds which dye" }).optional(),

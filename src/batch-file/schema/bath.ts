@@ -2,15 +2,24 @@ import * as z from "zod";
 import { topUpRecords, topUpRules } from "../../core/bath/load/top-up-rules.js";
 import type { TopUpRule } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
+import { isMap } from "../source/is-map.js";
 import { check } from "./check.js";
+import { chosen } from "./chosen.js";
 import { hex, lab } from "./colours.js";
-import type { Snippet } from "./leaf.js";
+import type { Meaning, Snippet } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { count, date, text } from "./plain-values.js";
 import { percent, quantity, written } from "./quantities.js";
 
 /** How the volume of a kept bath is given: in the tank, or in its jug. */
 const keptVolumes = ["volume", "coldVolume"] as const;
+
+const strength = (meaning: Omit<Meaning, "examples">) =>
+  quantity(
+    "percent",
+    { examples: ["92 %"], ...meaning },
+    { least: 0, most: 10, limits: "between 0 % and 1000 %" },
+  );
 
 /** A bath that is not fresh. */
 const kept = () =>
@@ -26,14 +35,20 @@ const kept = () =>
         { description: "volume at room temperature, as the jug shows it", examples: ["5.4 L"] },
         { positive: true },
       ).optional(),
-      strength: quantity(
-        "percent",
-        {
-          description: "dye per volume relative to a fresh bath",
-          examples: ["92 %"],
-          default: percent(defaults.keptBath.strength),
-        },
-        { least: 0, most: 10, limits: "between 0 % and 1000 %" },
+      strength: chosen(
+        z
+          .union([
+            strength({
+              description: "dye per volume relative to a fresh bath",
+              default: percent(defaults.keptBath.strength),
+            }),
+            z.record(z.string(), strength({ description: "of one dye of a mix" })),
+          ])
+          .meta({
+            description: "dye per volume relative to a fresh bath; of a mix also for each of its dyes",
+            examples: ["92 %"],
+          }),
+        (value) => (isMap(value) ? 1 : 0),
       ).optional(),
       age: quantity(
         "time",

@@ -1,19 +1,13 @@
 import * as z from "zod";
 import { readingSaid } from "../../core/colour/reading.js";
-import { error, failed } from "../../core/fault.js";
 import { defaults, standardReading } from "../../core/model/defaults.js";
-import {
-  dilutionHelp,
-  type ParsedDilution,
-  parseDilution,
-} from "../../core/quantity/parse/parse-dilution.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { lawNames } from "../../core/uptake/law/laws.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
+import { dilution } from "./dilution.js";
 import { checkKinds } from "./dye-kind.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
-import { leaf, type Meaning, notA } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
 import { assumedText, leadTime, liquidOrPowder, percent, quantity, written } from "./quantities.js";
@@ -77,22 +71,6 @@ const swatch = () =>
       }),
     )
     .meta(oneOfKeys(swatchColours));
-
-const dilutionForms = "write 1:9, 10 %, 100 mL/L, or 20 g/L for a powder";
-
-const dilution = (meaning: Meaning) =>
-  leaf<ParsedDilution>(
-    { type: "string", reads: "dilution", errorMessage: dilutionForms },
-    meaning,
-    (input) =>
-      typeof input === "string"
-        ? parseDilution(input)
-        : failed(
-            typeof input === "number"
-              ? error("unit-missing", [], "a dilution needs a unit", dilutionHelp(input))
-              : error("wrong-type", [], notA("a dilution", input), dilutionForms),
-          ),
-  );
 
 /** A dye, liquid or powder, and its bath. */
 export const dye = () =>

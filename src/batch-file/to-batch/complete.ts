@@ -9,7 +9,8 @@ import { type Entries, makeEach } from "./entries.js";
 import { completeHandling } from "./handling.js";
 
 type Raw<K extends keyof RawSpec> = NonNullable<RawSpec[K]>;
-type RawDye = Raw<"dyes">[string];
+type RawDye = Exclude<Raw<"dyes">[string], { mix: unknown }>;
+type RawMix = Extract<Raw<"dyes">[string], { mix: unknown }>;
 type RawSwatch = NonNullable<RawDye["swatches"]>[number];
 
 const none = {};
@@ -47,6 +48,18 @@ const completeDye = (dye: RawDye) => ({
   uptake: quantityOf(dye.uptake) ?? assumedUptake(dye.measuredAt?.dilution ?? dye.dilution),
   uptakeEvidence: evidenceOf(dye.uptake),
 });
+
+const noMixes: Entries<RawMix> = {};
+
+/** Dyes that are no mixes, and mixes of them; the same dyes where there are no mixes. */
+function splitDyes(dyes: Raw<"dyes">): { readonly plain: Entries<RawDye>; readonly mixes: Entries<RawMix> } {
+  const names = Object.keys(dyes);
+  const isMix = (name: string): boolean => "mix" in dyes[name]!;
+  if (!names.some(isMix)) return { plain: dyes as Entries<RawDye>, mixes: noMixes };
+  const those = <T>(keep: (name: string) => boolean) =>
+    Object.fromEntries(names.filter(keep).map((name) => [name, dyes[name]])) as Entries<T>;
+  return { plain: those<RawDye>((name) => !isMix(name)), mixes: those<RawMix>(isMix) };
+}
 
 const completeTank = (tank: Raw<"tanks">[string]) => ({
   ...tank,
@@ -99,7 +112,7 @@ export type SpecStart =
       /** Measured hot; absent where `coldVolume` is given. */
       readonly volume: Amount | undefined;
       readonly coldVolume: Amount | undefined;
-      readonly strength: Amount;
+      readonly strength: Amount | Entries<Amount>;
       readonly age: Amount;
       readonly area: Amount;
       readonly log?: Extract<BathStart, { kind: "kept" }>["log"];
@@ -111,7 +124,7 @@ const completeStart = (start: Raw<"baths">[number]["start"]): SpecStart =>
         kind: "kept",
         volume: start.volume,
         coldVolume: start.coldVolume,
-        strength: orElse(start.strength, defaults.keptBath.strength),
+        strength: start.strength ?? { value: defaults.keptBath.strength },
         age: orElse(start.age, defaults.keptBath.ageDays),
         area: orElse(start.area, defaults.keptBath.areaDm2),
       }
@@ -121,6 +134,7 @@ interface Completed {
   readonly tanks: Entries<ReturnType<typeof completeTank>>;
   readonly dryers: Entries<ReturnType<typeof completeDryer>>;
   readonly dyes: Entries<ReturnType<typeof completeDye>>;
+  readonly mixes: Entries<RawMix>;
   readonly parts: Entries<CompletePart>;
   readonly shades: Entries<ReturnType<typeof completeShade>>;
 }
@@ -165,10 +179,12 @@ export function complete(
   const before = <From, To>(from: Entries<From> | undefined, to: Entries<To> | undefined) =>
     from && to && { from, to };
   const { raw: from, completed: to } = like ?? {};
+  const { plain, mixes } = splitDyes(raw.dyes ?? none);
   return withDefaults(raw, {
     tanks: makeEach(raw.tanks ?? none, completeTank, before(from?.tanks, to?.tanks)),
     dryers: makeEach(raw.dryers ?? none, completeDryer, before(from?.dryers, to?.dryers)),
-    dyes: makeEach(raw.dyes ?? none, completeDye, before(from?.dyes, to?.dyes)),
+    dyes: makeEach(plain, completeDye, before(from?.dyes && splitDyes(from.dyes).plain, to?.dyes)),
+    mixes,
     parts: makeEach(raw.parts ?? none, completePart, before(from?.parts, to?.parts)),
     shades: makeEach(raw.shades ?? none, completeShade, before(from?.shades, to?.shades)),
   });

@@ -4,6 +4,7 @@ import type { Spec } from "./complete.js";
 import { dye, shade } from "./dyes.js";
 import { type Entries, type MadeEntries, makeEach } from "./entries.js";
 import { dryer, tank } from "./equipment.js";
+import { mixedDye } from "./mixes.js";
 import { part } from "./parts.js";
 
 /** The named things of a batch as core models. */
@@ -28,11 +29,15 @@ export function modelsOf(spec: Spec, like?: Like): Models {
     like &&
     ({ from: like.spec[key], to: like.models[key] } as MadeEntries<Spec[K][string], Models[K][string]>);
   const bases = spec.bases === like?.spec.bases ? like.models.bases : new Bases(spec.bases);
-  const dyes = makeEach(
+  const plain = makeEach(
     spec.dyes,
     (one, name) => dye(one, name, one.base === undefined ? undefined : bases.under(one.base, one.reading)),
     bases === like?.models.bases ? before("dyes") : undefined,
   );
+  const dyes =
+    Object.keys(spec.mixes).length === 0
+      ? plain
+      : { ...plain, ...makeEach(spec.mixes, (one, name) => mixedDye(one, name, plain, bases)) };
   return {
     tanks: makeEach(spec.tanks, tank, before("tanks")),
     dryers: makeEach(spec.dryers, dryer, before("dryers")),

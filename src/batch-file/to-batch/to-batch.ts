@@ -5,19 +5,20 @@ import { defaults, standardReading } from "../../core/model/defaults.js";
 import { undyed } from "../../core/model/undyed.js";
 import type { Spec } from "./complete.js";
 import { handling } from "./handling.js";
+import { startStrength } from "./mixes.js";
 import { type Models, modelsOf } from "./models.js";
 import { present } from "./present.js";
 
 function start(
   of: Spec["baths"][number]["start"],
-  { celsius }: model.Dye,
+  { celsius, mix }: model.Dye,
   roomCelsius: number,
 ): model.BathStart {
   if (of.kind === "kept")
     return {
       kind: "kept",
       volumeL: of.volume?.value ?? of.coldVolume!.value / coldPerHot(celsius, roomCelsius),
-      strength: of.strength.value,
+      ...startStrength(of.strength, mix),
       ageDays: of.age.value,
       areaDm2: of.area.value,
       ...(of.log && { log: of.log }),

@@ -35,6 +35,8 @@ function isUsed(path: Path, spec: Spec): boolean {
     case "tanks":
       return uses("tank");
     case "dyes":
+      return uses("dye") || spec.baths.some((bath) => spec.mixes[bath.dye]?.mix[String(name)] !== undefined);
+    case "mixes":
       return uses("dye");
     case "dryers":
       return Object.keys(spec.dryers)[0] === name;
@@ -60,7 +62,8 @@ const exponentInputs = (spec: Spec): UncertainInput[] =>
   Object.entries(spec.dyes).flatMap(([name, { strengthExponent, swatches }]) => {
     const path = ["dyes", name, "strengthExponent"];
     const known = strengthExponent !== undefined || swatches.some(({ strength }) => strength !== undefined);
-    if (known || !isUsed(path, spec)) return [];
+    // In a mix uptake goes with the strength: the exponent is that of a bath of its own.
+    if (known || !spec.baths.some((bath) => bath.dye === name)) return [];
     return [{ path, value: 1.5, halfWidth: 0.5, least: 0.5, most: 4, assumed: true }];
   });
 

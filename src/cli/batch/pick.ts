@@ -1,7 +1,7 @@
 import { nearest } from "../../batch-file/issues/nearest.js";
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
-import type { Batch, Dye } from "../../core/model/batch.js";
+import type { Batch, Dye, Mix } from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { ShadeWish } from "../../core/uptake/shade/shade-time.js";
 
@@ -26,12 +26,22 @@ export function unknownName(
   );
 }
 
+/** A mix is asked for what only a dye of its own has. */
+const noCurve = (name: string, { parts }: Mix): Fault =>
+  error(
+    "mixed-dye",
+    ["dyes", name],
+    `dye "${name}" is a mix, which has no shade curve of its own`,
+    `take one of its dyes: ${names(parts.map(({ dye }) => dye))}; plan and blend reckon with the mix`,
+  );
+
 /** The dye that is meant: the one named, the target shade's, or the only one there is. */
 export function pickDye(batch: Batch, typed: string | undefined, target: string | undefined): Outcome<Dye> {
   const of = target === undefined ? undefined : batch.shades.find(({ name }) => name === target)?.dye;
   if (typed !== undefined) {
     const dye = batch.dyes.find(({ name }) => name === typed);
     if (!dye) return failed(unknownName("dye", "dye", typed, batch.dyes));
+    if (dye.mix !== undefined) return failed(noCurve(dye.name, dye.mix));
     if (of && of !== dye)
       return failed(
         error(
@@ -43,6 +53,7 @@ export function pickDye(batch: Batch, typed: string | undefined, target: string 
       );
     return done(dye);
   }
+  if (of?.mix !== undefined) return failed(noCurve(of.name, of.mix));
   if (of) return done(of);
   const [only, ...others] = batch.dyes;
   if (only && others.length === 0) return done(only);

@@ -2,6 +2,7 @@ import { coldPerHot } from "../../core/bath/water.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../../core/fault.js";
 import type { Base, Batch, Tank } from "../../core/model/batch.js";
 import { usualCapacityL } from "../../core/model/defaults.js";
+import { dyesOf } from "../../core/model/dyes-of.js";
 import { cautions } from "../../core/plan/advice/cautions.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { type Blend, blend } from "../../core/recipe/blend/blend.js";
@@ -51,9 +52,14 @@ function carryOver(
   const { mixture, strengths } = first;
   const others = [...new Set(batch.baths.filter((bath) => bath.tank === tank).map(({ dye }) => dye))];
   const fresh = others.flatMap((dye): Liquor[] => {
-    const model = dyeModel(dye, batch.handling);
-    const mixed = model.ok ? mixDyes([model.value], base) : model;
-    return mixed.ok ? [{ name: dye.name, dyes: mixed.value, strengths: [1] }] : [];
+    const models = dyesOf(dye).map((one) => dyeModel(one, batch.handling));
+    if (!models.every((model) => model.ok)) return [];
+    const dyes = mixDyes(
+      models.map(({ value }) => value),
+      base,
+    );
+    const strengths = dye.mix?.parts.map(({ strength }) => strength) ?? [1];
+    return dyes.ok ? [{ name: dye.name, dyes: dyes.value, strengths }] : [];
   });
   const carried = {
     carriedMl,

@@ -7,7 +7,7 @@ import { unknownName } from "../batch/pick.js";
 
 /** The dyes that were named, or all; a name that the spec does not have is a fault. */
 function named(batch: Batch, typed: string | undefined): Outcome<readonly Dye[]> {
-  if (typed === undefined) return done(batch.dyes);
+  if (typed === undefined) return done(batch.dyes.filter(({ mix }) => mix === undefined));
   const names = [...new Set(typed.split(",").map((name) => name.trim()))].filter((name) => name !== "");
   const faults = names.flatMap((name) =>
     batch.dyes.some((dye) => dye.name === name) ? [] : [unknownName("dyes", "dye", name, batch.dyes)],

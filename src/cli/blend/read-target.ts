@@ -3,9 +3,9 @@ import { done, error, failed, type Outcome } from "../../core/fault.js";
 import type { Batch, Lab } from "../../core/model/batch.js";
 import type { Reading } from "../../core/model/colour.js";
 import { isMeasured, ksAfter } from "../../core/recipe/blend/illuminants.js";
-import { dyeModel, hasCurve } from "../../core/uptake/shade/dye-model.js";
 import { labAfter } from "../../core/uptake/swatches/shade-curve.js";
 import { dyedColour } from "../../core/uptake/swatches/swatch-curves.js";
+import { dyeOfTime } from "../batch/dye-of-time.js";
 import { readWish } from "../batch/pick.js";
 
 /** A colour to be mixed. */
@@ -23,18 +23,10 @@ function ofTime(
   name: string,
   seconds: number,
 ): Outcome<Pick<BlendTarget, "lab" | "ks"> & { readonly reading: Reading }> {
-  const { dye } = batch.shades.find((shade) => shade.name === name)!;
-  const model = dyeModel(dye, batch.handling);
+  const shade = batch.shades.find((one) => one.name === name)!;
+  const model = dyeOfTime(batch, shade, "target");
   if (!model.ok) return model;
-  if (!hasCurve(model.value))
-    return failed(
-      error(
-        "no-swatches",
-        ["shades", name],
-        `shade "${name}" is a time of dye "${dye.name}", whose swatches do not tell its colour`,
-        "give the colour itself: --target L,a,b",
-      ),
-    );
+  const { dye } = shade;
   const lab = labAfter(model.value.chosen.curve, seconds);
   const ks = isMeasured(dye) ? { ks: ksAfter(model.value, seconds) } : {};
   return done({ lab, ...ks, reading: dye.reading });

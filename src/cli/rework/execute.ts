@@ -1,12 +1,16 @@
 import { parseColour } from "../../core/colour/screen/parse-colour.js";
 import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../core/fault.js";
-import type { Base, Batch, Colour } from "../../core/model/batch.js";
+import type { Base, Batch, Colour, Shade } from "../../core/model/batch.js";
 import { cautions } from "../../core/plan/advice/cautions.js";
+import { SharedWork } from "../../core/plan/run/shared-work.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { isMix } from "../../core/recipe/mixed-bath/mixed-dye.js";
+import { reworkMixed } from "../../core/recipe/rework/rework-mixed.js";
 import { type MissedPart, type Rework, reworkShade } from "../../core/recipe/rework/rework-shade.js";
-import { dyeModel, hasCurve } from "../../core/uptake/shade/dye-model.js";
+import { dyeModel } from "../../core/uptake/shade/dye-model.js";
 import { labAfter } from "../../core/uptake/swatches/shade-curve.js";
 import { reworkReport } from "../../report/rework/report.js";
+import { dyeOfTime } from "../batch/dye-of-time.js";
 import { onBatch, type Worked } from "../batch/on-batch.js";
 import { unknownName } from "../batch/pick.js";
 import type { Execute, Request } from "../command.js";
@@ -22,17 +26,8 @@ function shadeColour(batch: Batch, name: string): Outcome<From> | undefined {
   const shade = batch.shades.find((one) => one.name === name);
   if (shade === undefined) return undefined;
   if (shade.target.kind === "colour") return done({ colour: shade.target.colour });
-  const model = dyeModel(shade.dye, batch.handling);
+  const model = dyeOfTime(batch, shade, "from");
   if (!model.ok) return model;
-  if (!hasCurve(model.value))
-    return failed(
-      error(
-        "no-swatches",
-        ["shades", name],
-        `shade "${name}" is a time of dye "${shade.dye.name}", whose swatches do not tell its colour`,
-        "give the colour itself: --from L,a,b",
-      ),
-    );
   const lab = labAfter(model.value.chosen.curve, shade.target.seconds);
   return done({ colour: { kind: "lab", lab } });
 }
@@ -68,6 +63,22 @@ function readFrom(batch: Batch, typed: string | undefined): Outcome<From> {
   return failed(...colour.faults.map((fault) => ({ ...fault, path: ["--from"] })));
 }
 
+/** What a part becomes on its way to a shade, of one dye or of a mix. */
+function reworkTo(
+  batch: Batch,
+  shade: Shade,
+  part: MissedPart,
+  { dyes, mixes }: SharedWork,
+): Outcome<Rework> {
+  const { dye } = shade;
+  if (isMix(dye)) {
+    const mixed = mixes.fit(dye, batch.handling, dyes);
+    return mixed.ok ? reworkMixed(mixed.value, shade, part) : mixed;
+  }
+  const model = dyeModel(dye, batch.handling);
+  return model.ok ? reworkShade(model.value, shade, part) : model;
+}
+
 /** A part that is not dyed yet takes no dye's curve up: every dye takes it as its base. */
 const undyed = "";
 
@@ -83,13 +94,13 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   const { base, colour } = from.value;
   const dyeOf = base === undefined ? meant?.dye.name : undyed;
   const part: MissedPart = { colour, ...(dyeOf === undefined ? {} : { dye: dyeOf }) };
+  const shared = new SharedWork();
   const shades: Rework[] = [];
   for (const shade of batch.shades) {
-    const model = dyeModel(shade.dye, batch.handling);
     // On its own base a dye's curve begins at the bare part.
     const own = base !== undefined && base.name === shade.dye.base?.name;
     const of = own ? { ...part, dye: shade.dye.name } : part;
-    const made = model.ok ? reworkShade(model.value, shade, of) : model;
+    const made = reworkTo(batch, shade, of, shared);
     if (made.ok) shades.push(made.value);
     else
       faults.push(

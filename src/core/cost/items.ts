@@ -4,6 +4,7 @@ import { exactSumOf } from "../maths/exact-sum.js";
 import type { AssumedLoadTime, Batch, Equipment, Handling } from "../model/batch.js";
 import { isDyed } from "../model/undyed.js";
 import type { RestingShares } from "./assumed-shares.js";
+import { dyeCost } from "./dye-cost.js";
 import type { CostLine } from "./line/cost-lines.js";
 import { equipmentPerHour } from "./rate/depreciation.js";
 
@@ -28,6 +29,9 @@ export interface LoadUse {
   /** mL of concentrate or g of powder, as what is dragged out. */
   readonly takenUp: number;
   readonly draggedOut: number;
+  /** The same of each dye of a mix. */
+  readonly takenUpEach?: readonly number[];
+  readonly draggedOutEach?: readonly number[];
   readonly parts: number;
   /** Its size follows from the liquor ratio. */
   readonly sizedByRatio: boolean;
@@ -52,11 +56,13 @@ export interface BathUse {
   readonly makeUpWaterMl: number;
   readonly topUpWaterMl: number;
   readonly dyeLeft: number;
+  readonly dyeLeftEach?: readonly number[] | undefined;
   /** Of a bath that is kept, whose costs are shared over it; absent for one that is dumped. */
   readonly life?:
     | {
         readonly areaDm2: number;
         readonly dyeLeft: number;
+        readonly dyeLeftEach?: readonly number[] | undefined;
         /** The dye that it loses ends it, not age. */
         readonly endedByDye: boolean;
       }
@@ -94,6 +100,8 @@ function restingTimes({ assumed, ...handling }: Handling, load: LoadUse): Restin
 export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
   const { rates, handling, consumables } = batch;
   const perMlOrG = (dye.price ?? 0) / 1000;
+  const costOf = (amount: number, each: readonly number[] | undefined): number =>
+    each === undefined ? perMlOrG * amount : dyeCost(dye, each);
   const rinseL = handling.rinseEvery === 1 ? handling.rinses * handling.rinseWaterL : 0;
   return loads.flatMap((load): CostItem[] => {
     const shares = [{ order: load.order, weight: 1 }];
@@ -114,11 +122,11 @@ export function loadItems({ batch, tank, dye, loads }: BathUse): CostItem[] {
       item("energy", "agitation", (rates.electricityPerKwh ?? 0) * kwhOf(tank.agitationW * load.dipSeconds)),
       item("water", "rinsing", ((rates.waterPerM3 ?? 0) * rinseL) / 1000),
       item("consumables", "per load", consumables.perLoad),
-      item("dye", "taken up", perMlOrG * load.takenUp, dye.uptakeAssumed ? { uptake: 1 } : {}),
+      item("dye", "taken up", costOf(load.takenUp, load.takenUpEach), dye.uptakeAssumed ? { uptake: 1 } : {}),
       item(
         "dye",
         "dragged out",
-        perMlOrG * load.draggedOut,
+        costOf(load.draggedOut, load.draggedOutEach),
         handling.dragOutAssumed && load.usualDragOut ? { dragOut: 1 } : {},
       ),
     ];
@@ -176,6 +184,8 @@ export function contentItems(use: BathUse): CostItem[] {
     : 1;
   const makeUpMl = life || fresh ? use.makeUpWaterMl * share : 0;
   const left = life ? life.dyeLeft * share : use.dyeLeft;
+  const leftEach = life ? life.dyeLeftEach?.map((one) => one * share) : use.dyeLeftEach;
+  const leftCost = leftEach === undefined ? ((dye.price ?? 0) * left) / 1000 : dyeCost(dye, leftEach);
   // A life that dye ends is as long as uptake and drag-out make it.
   const rests: RestingShares =
     life?.endedByDye === true
@@ -186,7 +196,7 @@ export function contentItems(use: BathUse): CostItem[] {
       : {};
   return [
     { ...item("water", "make-up", ((rates.waterPerM3 ?? 0) * makeUpMl) / 1e6), rests },
-    { ...item("dye", "left in the bath", ((dye.price ?? 0) * left) / 1000), rests },
+    { ...item("dye", "left in the bath", leftCost), rests },
     { ...item("disposal", "spent liquor", (rates.disposalPerL ?? 0) * tank.volumeL * share), rests },
   ];
 }

@@ -125,6 +125,28 @@ export interface Dye {
   readonly uptakeFound?: Found;
   readonly shelfLifeDays?: number;
   readonly notes?: string;
+  /** Of a mix: its dyes, from which its dilution, uptake and reading follow; it has no swatches, rate or price of its own. */
+  readonly mix?: Mix;
+}
+
+/** A dye in a mix. */
+export interface MixPart {
+  readonly dye: Dye;
+  /** In a litre of the mixed bath, cold. */
+  readonly dilution: Dilution;
+  /** Relative to the fresh bath that the dye was measured in. */
+  readonly strength: number;
+}
+
+/** Several dyes in one bath. */
+export interface Mix {
+  readonly parts: readonly MixPart[];
+  /** Dips whose colour was read, each in a bath of these strengths of the parts. */
+  readonly trials: readonly {
+    readonly seconds: number;
+    readonly strengths: readonly number[];
+    readonly colour: Colour;
+  }[];
 }
 
 export interface Part {
@@ -169,6 +191,8 @@ export type BathStart =
       readonly kind: "kept";
       readonly volumeL: number;
       readonly strength: number;
+      /** Of each dye of a mix; absent: all as strong as that. */
+      readonly strengthEach?: readonly number[];
       readonly ageDays: number;
       /** Dyed so far. */
       readonly areaDm2: number;

@@ -81,6 +81,19 @@ function coloursOf(
   shared: SharedWork,
   faults: Fault[],
 ): DyeColours[] {
+  // A mix is offered in the shades that the batch gives it: no curve of its own is gone along.
+  if (dye.mix !== undefined) {
+    if (!batch.shades.some((shade) => shade.dye === dye))
+      faults.push(
+        warning(
+          "no-colours",
+          ["dyes", dye.name],
+          `mix "${dye.name}" has no shades, so it is left out`,
+          `add one under shades: { dye: ${dye.name}, time: 60 s }`,
+        ),
+      );
+    return [];
+  }
   const fitted = shared.dyes.fit(dye, batch.handling);
   faults.push(...fitted.faults);
   if (!fitted.ok) return [];

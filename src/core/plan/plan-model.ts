@@ -5,12 +5,18 @@ import type { BatchCosts } from "../cost/batch-costs.js";
 import type { BathStart, Cover, Dryer, Lab, TopUpRule } from "../model/batch.js";
 import type { RestsOn } from "../model/rests-on.js";
 import type { KeyedFigure } from "../quantity/dye/dilution.js";
-import type { DyeAmount, DyeFigures } from "../quantity/dye/dye-figures.js";
+import type { DyeAmount, DyeFigure, DyeFigures } from "../quantity/dye/dye-figures.js";
 import type { Caution } from "./advice/cautions.js";
 import type { Advice } from "./advice/part-advice.js";
 import type { TimelineEntry } from "./day/timeline.js";
 
+/** The same figures for each dye of a mix; absent for a single dye. */
+export interface MixFigures<Name extends DyeFigure> {
+  readonly mix?: readonly (DyeFigures<Name> & { readonly dye: string })[];
+}
+
 export type PlanMakeUp = DyeAmount &
+  MixFigures<"amount"> &
   KeyedFigure & {
     readonly volumeHotL: number;
     readonly volumeColdL: number;
@@ -60,13 +66,20 @@ export interface PlanLoad {
   readonly volumeBeforeL: number;
   readonly volumeAfterL: number;
   readonly evaporatedL: number;
-  readonly topUp: (DyeAmount & { readonly waterMl: number }) | null;
+  readonly topUp: (DyeAmount & MixFigures<"amount"> & { readonly waterMl: number }) | null;
+  /** Of each dye of a mix, relative to the bath as made up, and what its parts took up; absent for a single dye. */
+  readonly mix?: readonly (DyeFigures<"takenUp"> & {
+    readonly dye: string;
+    readonly depth: number;
+    readonly strengthBefore: number;
+    readonly strengthAfter: number;
+  })[];
   readonly restsOnAssumed: RestsOn;
 }
 
-export type PlanDyeBalance = { readonly restsOnAssumed: RestsOn } & DyeFigures<
-  "start" | "added" | "takenUp" | "draggedOut" | "left"
->;
+type Balanced = "start" | "added" | "takenUp" | "draggedOut" | "left";
+export type PlanDyeBalance = { readonly restsOnAssumed: RestsOn } & MixFigures<Balanced> &
+  DyeFigures<Balanced>;
 
 export type PlanLife = {
   readonly rule: TopUpRule;
@@ -90,7 +103,8 @@ export type PlanLife = {
 } & DyeFigures<"perPart" | "perDm2", number | null>;
 
 /** A top-up before the bath is heated; amounts measured cold. */
-export type PlanStartTopUp = DyeAmount & { readonly waterMl: number; readonly celsius: number };
+export type PlanStartTopUp = DyeAmount &
+  MixFigures<"amount"> & { readonly waterMl: number; readonly celsius: number };
 
 /** Where the heat of a bath came from and went, from the room's temperature to the end of its last cycle. */
 export interface PlanEnergyBalance {
@@ -121,6 +135,8 @@ export interface PlanCarryOver {
   readonly coldVolumeL: number;
   readonly volumeL: number;
   readonly strength: number;
+  /** Of each dye of a mix; absent for a single dye. */
+  readonly mix?: readonly { readonly dye: string; readonly strength: number }[];
   readonly ageDays: number;
   readonly areaDm2: number;
   /** Of the dye's shelf life, below 0 past it; null where it is not known. */

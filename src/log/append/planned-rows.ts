@@ -1,4 +1,4 @@
-import type { Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
+import type { MixFigures, Plan, PlanBath, PlanLoad } from "../../core/plan/plan-model.js";
 import { type DyeAmount, figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import type { WrittenEvent } from "../row/events.js";
@@ -27,6 +27,12 @@ function amounts(added: DyeAmount & { readonly waterMl: number }): LogValues {
   };
 }
 
+/** The dyes of a mix, which the columns of the log hold together. */
+const eachSaid = (added: MixFigures<"amount"> | null): string =>
+  added?.mix === undefined
+    ? ""
+    : `: ${added.mix.map((one) => `${one.dye} ${asPoured(figureOfDye(one, "amount"))} ${dyeKinds[kindWith(one, "amount")].unit}`).join(", ")}`;
+
 function loadRows(bath: PlanBath, plan: Plan, load: PlanLoad): PlannedRow[] {
   const { tank } = bath;
   const row = (event: WrittenEvent, values: LogValues): PlannedRow => ({
@@ -37,7 +43,7 @@ function loadRows(bath: PlanBath, plan: Plan, load: PlanLoad): PlannedRow[] {
       bath: tank,
       event,
       ...values,
-      note: `${plan.batch} ${event === "load" ? "" : "after "}load ${load.load}`,
+      note: `${plan.batch} ${event === "load" ? "" : "after "}load ${load.load}${event === "load" ? "" : eachSaid(load.topUp)}`,
     },
   });
   return [
@@ -62,7 +68,13 @@ export const plannedRows = (plan: Plan): readonly PlannedRow[] =>
     const of = (event: WrittenEvent, values: LogValues): PlannedRow => ({
       bath: bath.tank,
       event,
-      values: { bath: bath.tank, event, dye: bath.dye, ...values, note: plan.batch },
+      values: {
+        bath: bath.tank,
+        event,
+        dye: bath.dye,
+        ...values,
+        note: `${plan.batch}${event === "made-up" ? eachSaid(bath.makeUp) : ""}`,
+      },
     });
     return [
       ...(bath.start.kind === "fresh" ? [of("made-up", amounts(bath.makeUp))] : []),

@@ -9,7 +9,7 @@ import { dyeBlocks } from "./dye-blocks.js";
 import { energyBlocks } from "./energy-blocks.js";
 import { lifeBlocks } from "./life-blocks.js";
 import { lifeSentence } from "./life-sentence.js";
-import { steadyText } from "./steady-text.js";
+import { steadyOfMix, steadyText } from "./steady-text.js";
 
 /** A piece of a bath's report under its heading; nothing where there is nothing to say. */
 const titled = (text: string, blocks: readonly Block[]): readonly Block[] =>
@@ -28,7 +28,7 @@ export function bathBlocks(bath: BathWear, plot: Plot | null, currency: string |
       ...lifeBlocks(bath, currency),
       ...(plot === null ? [] : [{ kind: "plot", plot } as const]),
     ]),
-    ...titled(`Steady top-up${m}`, said(steadyTopUp && steadyText(steadyTopUp))),
+    ...titled(`Steady top-up${m}`, said(steadyTopUp === null ? steadyOfMix(bath) : steadyText(steadyTopUp))),
     ...titled(`Where the dye goes${m}`, dyeBlocks(bath)),
     ...titled(`Where the heat goes${m}`, energyBlocks(bath)),
     ...titled("Lid and covers", coverBlocks(bath.heat)),

@@ -1,5 +1,5 @@
 import { largest, smallest } from "../../core/maths/extent.js";
-import type { SteadyTopUpFigures } from "../../core/plan/wear-model.js";
+import type { BathWear, SteadyTopUpFigures } from "../../core/plan/wear-model.js";
 import { figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
 import { percent, pour } from "../words/amounts.js";
 import { dyeText, measuredDye } from "../words/dye.js";
@@ -32,3 +32,9 @@ export function steadyText(steady: SteadyTopUpFigures): string {
   );
   return `Filled to the mark after each load with liquor of ${dilution}, the bath stays as it is: ${liquor} a load, cold, with ${dye} of dye in it. The liquor has ${percent(strength)} of a fresh bath's strength${litreOf(steady)}.`;
 }
+
+/** Why no steady liquor is given for a mixed bath; null for another. */
+export const steadyOfMix = ({ dyeBalance }: BathWear): string | null =>
+  dyeBalance.mix === undefined
+    ? null
+    : "No liquor is worked out that holds a mix steady: each of its dyes leaves it at its own rate. With topUp: strength each is topped up by itself.";

@@ -5,6 +5,7 @@ import { degrees } from "../words/amounts.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
 import { decimals } from "../words/digits.js";
 import { assumptions, type BlendFacts, hexOf } from "./facts.js";
+import { pasteLines } from "./paste.js";
 import { pourBlock, recipeText, trialLines } from "./pours.js";
 import { blendRows } from "./rows.js";
 import { additionSentences, carryOverSentences, recipeSentences, twoDipSentences } from "./sentences.js";
@@ -93,6 +94,15 @@ const section = (text: string, items: readonly string[]): Block[] =>
         { kind: "list", items },
       ];
 
+/** What to put into the batch file, so that baths of the recipe are planned, priced and topped up. */
+const pasteBlocks = (lines: readonly string[]): Block[] =>
+  lines.length === 0
+    ? []
+    : [
+        paragraph("In a batch file, whose baths of it are then planned like any other:"),
+        { kind: "code", lines },
+      ];
+
 /** Recipes as data: dyes of the two dips by name. */
 function dataOf(facts: BlendFacts): Report["data"] {
   const { blend, name, tolerance, base, carryOver, cautions } = facts;
@@ -147,6 +157,7 @@ export function blendReport(facts: BlendFacts): Report {
             ),
             { kind: "code" as const, lines: trialLines(recipe, facts.typedTrials) },
           ]),
+      ...(recipe === undefined ? [] : pasteBlocks(pasteLines(facts, recipe))),
       ...othersBlock(facts),
       ...section("Two dips", twoDipSentences(facts)),
       ...basesBlock(facts),

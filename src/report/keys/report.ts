@@ -26,7 +26,7 @@ export function keysReport(keys: readonly ReportedKey[]): Report {
       { kind: "heading", level: 1, text: "Keys of the batch file" },
       {
         kind: "paragraph",
-        text: "NAME is a name of your own, ITEM an item of a list. A key that is not required can be left out.",
+        text: "NAME is a name of your own, MIX that of a mixed bath, ITEM an item of a list. A key that is not required can be left out.",
       },
       {
         kind: "table",

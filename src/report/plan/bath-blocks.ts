@@ -1,4 +1,5 @@
 import { looseLimit } from "../../core/bath/rinse/enough-rinses.js";
+import { largest, smallest } from "../../core/maths/extent.js";
 import type { Cover } from "../../core/model/batch.js";
 import type { Plan, PlanBath, PlanCarryOver, PlanLoad } from "../../core/plan/plan-model.js";
 import { figureOfDye } from "../../core/quantity/dye/dye-figures.js";
@@ -7,7 +8,7 @@ import { timeFactorText } from "../../core/uptake/law/time-factor-text.js";
 import { type Block, paragraph } from "../report.js";
 import { degrees, litres, percent, pour, volumeSaid } from "../words/amounts.js";
 import { trimmed } from "../words/digits.js";
-import { dyeText } from "../words/dye.js";
+import { pouredText } from "../words/dye.js";
 import { sentence } from "../words/sentence.js";
 import { clock, stretch, watch } from "../words/times.js";
 import { partAdvice } from "./part-advice.js";
@@ -15,7 +16,7 @@ import { partAdvice } from "./part-advice.js";
 /** "6.1 mL of concentrate and 141 mL of water of 20 °C". */
 function poured(topUp: NonNullable<PlanLoad["topUp"]>, celsius: number): string {
   const pieces = [
-    figureOfDye(topUp, "amount") > 0 ? dyeText(topUp) : "",
+    figureOfDye(topUp, "amount") > 0 ? pouredText(topUp) : "",
     topUp.waterMl > 0 ? `${pour(topUp.waterMl)} of water` : "",
   ].filter(Boolean);
   return `${pieces.join(" and ")} of ${degrees(celsius)}`;
@@ -23,7 +24,7 @@ function poured(topUp: NonNullable<PlanLoad["topUp"]>, celsius: number): string 
 
 function fillStep({ start, makeUp, dilution, startTopUp }: PlanBath): string {
   if (start.kind === "fresh")
-    return `Pour ${pour(makeUp.waterMl)} of water into the tank. Shake the dye and stir in ${dyeText(makeUp)} (${dilution}).`;
+    return `Pour ${pour(makeUp.waterMl)} of water into the tank. Shake the dye and stir in ${pouredText(makeUp)} (${dilution}).`;
   const age = start.ageDays > 0 ? `, ${trimmed(start.ageDays, 1)} d old` : "";
   const from =
     start.log === undefined
@@ -92,6 +93,13 @@ function noteUnder({ handling }: Plan, { topUp, load }: PlanLoad, isLast: boolea
   return then.length === 0 ? null : `then ${then.join("; ")}`;
 }
 
+/** "98 %", or of a mix whose dyes differ "93-101 %". */
+function strengthSaid({ strengthBefore, mix }: PlanLoad): string {
+  const said = (mix ?? [{ strengthBefore }]).map((one) => Math.round(100 * one.strengthBefore));
+  const [low, high] = [smallest(said), largest(said)];
+  return `${low === high ? low : `${low}-${high}`} %`;
+}
+
 function loadTable(plan: Plan, bath: PlanBath): Block {
   const { loads } = bath;
   const windows = loads.some((load) => load.windowSeconds !== null);
@@ -116,7 +124,7 @@ function loadTable(plan: Plan, bath: PlanBath): Block {
         { key: "what", title: "what" },
         ...(windows ? [{ key: "window", title: "good" }] : []),
         ...(misses ? [{ key: "dE", title: "dE00", digits: (value: number) => value.toFixed(1) }] : []),
-        { key: "strength", title: "bath", show: (value) => `${Math.round(100 * value)} %` },
+        { key: "strength", title: "bath", align: "right" as const },
       ],
       rows: loads.map((load) => [
         watch(load.dipSeconds),
@@ -128,7 +136,7 @@ function loadTable(plan: Plan, bath: PlanBath): Block {
         what(load),
         ...(windows ? [load.windowSeconds && stretch(...load.windowSeconds)] : []),
         ...(misses ? [load.deltaE00] : []),
-        load.strengthBefore,
+        strengthSaid(load),
       ]),
       notes: loads.map((load, i) => noteUnder(plan, load, i === loads.length - 1)),
     },
@@ -162,10 +170,10 @@ function endSteps(plan: Plan, bath: PlanBath): string[] {
   if (carryOver === null) {
     return [cool, `About ${litres(leftL)} of spent liquor are left to be disposed of as local rules allow.`];
   }
-  const { coldVolumeL, strength, areaDm2, useBy, keepsDays, daysToNext } = carryOver;
+  const { coldVolumeL, strength, mix, areaDm2, useBy, keepsDays, daysToNext } = carryOver;
   const label = [
-    `${dye} ${ratioText(bath.makeUp)}`,
-    `${litres(coldVolumeL)} cold at ${percent(strength)}`,
+    bath.makeUp.mix === undefined ? `${dye} ${ratioText(bath.makeUp)}` : `${dye} (${bath.dilution})`,
+    `${litres(coldVolumeL)} cold at ${mix === undefined ? percent(strength) : mix.map((one) => `${one.dye} ${percent(one.strength)}`).join(", ")}`,
     `${(areaDm2 / 100).toFixed(2)} m2 dyed`,
     ageText(plan, carryOver),
     ...(useBy !== null

@@ -66,8 +66,24 @@ const columns: readonly LoadColumn[] = [
   text("advice", adviceOn),
 ];
 
+/** What a top-up takes of each dye of a mix: "straw 2.1 mL; rose 1.0 mL". */
+const topUpMix = text("top_up_mix", (_p, _b, { topUp }) =>
+  topUp?.mix === undefined
+    ? null
+    : topUp.mix
+        .map((one) => {
+          const { unit, tableDecimals } = dyeKinds[kindWith(one, "amount")];
+          return `${one.dye} ${decimals(figureOfDye(one, "amount"), tableDecimals)} ${unit}`;
+        })
+        .join("; "),
+);
+
 /** One row a load, for spreadsheets. */
-export const planRows = (plan: Plan): Table => ({
-  columns,
-  rows: plan.baths.flatMap((bath) => bath.loads.map((load) => columns.map(({ of }) => of(plan, bath, load)))),
-});
+export function planRows(plan: Plan): Table {
+  const mixed = plan.baths.some(({ makeUp }) => makeUp.mix !== undefined);
+  const own = mixed ? [...columns, topUpMix] : columns;
+  return {
+    columns: own,
+    rows: plan.baths.flatMap((bath) => bath.loads.map((load) => own.map(({ of }) => of(plan, bath, load)))),
+  };
+}

@@ -16,5 +16,6 @@ export const lifeEnds: Readonly<Record<LifeEnd, { readonly short: string; readon
     short: "weak heater",
     sentence: "the heater does not bring it back to its temperature",
   },
+  "off-shade": { short: "off shade", sentence: "its dyes have worn too unequally to give the shade" },
   "load-limit": { short: "not by dye alone", sentence: "dirt, hardness and breakdown end it, not dye alone" },
 };

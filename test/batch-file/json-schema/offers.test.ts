@@ -132,7 +132,7 @@ test("a shade that has its target is offered no other one", () => {
 
 test("a liquid is offered prices per volume, a powder per mass, and neither before the dilution is known", () => {
   const { dyes } = batchJsonSchema().properties as { readonly dyes: KeySchema };
-  const dye = dyes.additionalProperties as KeySchema;
+  const dye = (dyes.additionalProperties as KeySchema).anyOf![0]!;
   expect(dye.properties!.price).not.toHaveProperty("examples");
   const offered = (dye.allOf as KeySchema[]).map(({ if: wanted, then }) => ({
     of: ["1:9", "10 %", "20 g/L"].filter((dilution) => takes(wanted as object)({ dilution })),

@@ -24,6 +24,9 @@ export interface BathLife extends LifeTotals {
   readonly days: number | null;
   readonly dyeUsed: number;
   readonly dyeLeft: number;
+  /** The same of each dye of a mix. */
+  readonly dyeUsedEach?: readonly number[];
+  readonly dyeLeftEach?: readonly number[];
   readonly endedBy: LifeEnd;
   /** Load by load, or repetitions spread over the life where it is long. */
   readonly trace: readonly LifePoint[];
@@ -77,11 +80,16 @@ export function bathLife(
   let period: Period | undefined;
   let repeats = 0;
   // Written to in place, since there are ten thousand loads.
-  let totals: { -readonly [Key in keyof LifeTotals]: number } = { ...noTotals };
+  let totals: { -readonly [Key in keyof LifeTotals]: LifeTotals[Key] } = {
+    ...noTotals,
+    ...(fresh.dyeEach && { addedEach: fresh.dyeEach.map(() => 0) }),
+  };
   const loads = mapped(portions, (portion): LoadWork & { parts: number } => ({ ...portion }));
   const poured = (): void => {
     totals.added += bath.topUpDye;
     totals.waterMl += bath.topUpWaterMl;
+    if (totals.addedEach !== undefined)
+      totals.addedEach = totals.addedEach.map((added, i) => added + bath.topUpDyeEach[i]!);
   };
   const work = (index: number): LifeEnd | undefined => {
     const load = loads[index]!;
@@ -114,6 +122,10 @@ export function bathLife(
     days: age.everyDays === undefined ? null : daysOf(endedBy, repeats * age.everyDays, age.shelfLifeDays),
     dyeUsed: fresh.dye + totals.added,
     dyeLeft: bath.dye,
+    ...(totals.addedEach && {
+      dyeUsedEach: totals.addedEach.map((added, i) => added + fresh.dyeEach![i]!),
+      dyeLeftEach: bath.dyeEach!,
+    }),
     endedBy,
     trace: lifeTrace({ records, period, loads: totals.loads, points: age.tracePoints ?? 60 }),
   });

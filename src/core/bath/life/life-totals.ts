@@ -6,6 +6,8 @@ export interface LifeTotals {
   readonly takenUp: number;
   readonly draggedOut: number;
   readonly added: number;
+  /** Of a mix each dye. */
+  readonly addedEach?: readonly number[];
   readonly waterMl: number;
   readonly dipSeconds: number;
   /** Waited beside the bath, the first ten minutes of each wait. */
@@ -26,6 +28,9 @@ export const addedTotals = (totals: LifeTotals, other: LifeTotals, times: number
   takenUp: totals.takenUp + times * other.takenUp,
   draggedOut: totals.draggedOut + times * other.draggedOut,
   added: totals.added + times * other.added,
+  ...(totals.addedEach && {
+    addedEach: totals.addedEach.map((added, i) => added + times * other.addedEach![i]!),
+  }),
   waterMl: totals.waterMl + times * other.waterMl,
   dipSeconds: totals.dipSeconds + times * other.dipSeconds,
   waitSeconds: totals.waitSeconds + times * other.waitSeconds,

@@ -9,6 +9,11 @@ export interface Period {
   readonly perRound: LifeTotals;
 }
 
+const isSame = (one: BathState, other: BathState): boolean =>
+  one.dye === other.dye &&
+  one.volumeL === other.volumeL &&
+  (one.dyeEach?.every((dye, i) => dye === other.dyeEach![i]) ?? true);
+
 /**
  * Watches the states in which repetitions begin and tells when one comes back. The state kept for comparison is
  * exchanged at each power of two (Brent's way of finding a cycle), so a period is found within about three times
@@ -22,15 +27,19 @@ export function periodFinder(): (
 ) => Period | undefined {
   let kept: { readonly state: BathState; readonly repeats: number; readonly totals: LifeTotals } | undefined;
   let next = 1;
-  return ({ volumeL, dye }, repeats, totals) => {
-    if (kept !== undefined && dye === kept.state.dye && volumeL === kept.state.volumeL)
+  return (state, repeats, totals) => {
+    if (kept !== undefined && isSame(state, kept.state))
       return {
         repeats: repeats - kept.repeats,
         fromLoad: kept.totals.loads,
         perRound: addedTotals(totals, kept.totals, -1),
       };
     if (kept === undefined || repeats >= next) {
-      kept = { state: { volumeL, dye }, repeats, totals: { ...totals } };
+      kept = {
+        state: { volumeL: state.volumeL, dye: state.dye, dyeEach: state.dyeEach },
+        repeats,
+        totals: { ...totals },
+      };
       next = 2 * Math.max(1, repeats);
     }
     return undefined;

@@ -62,10 +62,12 @@ function repeatOnce(
  * For loads that are all alike c_top = (u + c V_drag)/(V_evap + V_drag): u dye that parts take up [mL or g], c dye
  * per litre of what drains off the parts, which is the bath after its dip [mL/L or g/L], volumes hot [L]. For
  * unlike loads the strength sways within a repetition, and c_top is the root of what a repetition gains.
- * Undefined where nothing leaves the bath to be poured back, or a load cannot be dyed at strength 1.
+ * Undefined for a mix, where nothing leaves the bath to be poured back, or a load cannot be dyed at strength 1.
  */
 export function steadyTopUp(setting: BathSetting, mix: readonly LoadWork[]): SteadyTopUp | undefined {
   const { fresh, coldPerHot, dye } = setting;
+  // Several dyes leave a bath each at its own rate: no one liquor of them all is found.
+  if (fresh.dyeEach !== undefined) return undefined;
   const freshPerL = fresh.dye / fresh.volumeL;
   // A liquor so weak that a load fails is weaker than the one sought.
   const gain = (dyePerL: number): number => repeatOnce(setting, mix, dyePerL) ?? -fresh.dye;

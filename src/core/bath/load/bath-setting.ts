@@ -9,6 +9,8 @@ import type { SizingTank } from "./load-size.js";
 /** What stays the same while a bath works. Dye is mL of concentrate or g of powder throughout. */
 export interface BathSetting {
   readonly dye: Pick<Dye, "uptakePerDm2" | "dilution">;
+  /** Of a mix, what each dye has taken up per area at its depth 1. */
+  readonly uptakeEachPerDm2?: readonly number[];
   readonly handling: Handling;
   readonly tank: SizingTank;
   readonly rule: TopUpRule;

@@ -4,4 +4,6 @@ export interface BathState {
   readonly volumeL: number;
   /** mL of concentrate or g of powder. */
   readonly dye: number;
+  /** Of a mix each, in the order of its recipe; `dye` is their sum. */
+  readonly dyeEach?: readonly number[] | undefined;
 }

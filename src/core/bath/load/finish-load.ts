@@ -3,6 +3,7 @@ import { hold } from "../heat/working/hold.js";
 import type { BathSetting } from "./bath-setting.js";
 import { cycleSeconds, openSeconds } from "./handling-seconds.js";
 import type { LoadWork } from "./load-work.js";
+import { carryOutEach, isMixed } from "./mixed-load.js";
 import type { WorkedBath } from "./worked-bath.js";
 
 /** A dip whose parts are still in the bath. */
@@ -35,7 +36,8 @@ export function finishLoad(
   const draggedOut = dippedDye * (draggedOutL / dipped.volumeBeforeL);
   bath.volumeL -= draggedOutL;
   hold(heat, heat.open, bath, openSeconds(setting, parts));
-  bath.dye = dippedDye - draggedOut;
+  if (isMixed(bath)) carryOutEach(bath, draggedOutL / dipped.volumeBeforeL);
+  else bath.dye = dippedDye - draggedOut;
   bath.dipSeconds = dipped.dipSeconds;
   bath.setSeconds = dipped.setSeconds;
   bath.waitSeconds = dipped.waitSeconds;

@@ -1,4 +1,5 @@
 import type { Part } from "../../model/batch.js";
+import type { MixedAim } from "./mixed-dip.js";
 
 /** What a load asks of the bath: so many parts of one kind, to one depth. */
 export interface LoadWork {
@@ -10,6 +11,8 @@ export interface LoadWork {
   readonly depth: number;
   /** The time that gives the depth in a fresh bath at the temperature that the dye was measured at. */
   readonly freshSeconds: number;
+  /** In a bath of several dyes, whose colours wear apart: the dip is found for how strong each is. */
+  readonly mixed?: MixedAim | undefined;
 }
 
 /** Heat capacity of a load [J/K]. */

@@ -10,13 +10,20 @@ import { finishLoad } from "./finish-load.js";
 import { rackSeconds, rinseChangeSeconds } from "./handling-seconds.js";
 import { loadSize, topUpBelow } from "./load-size.js";
 import { type LoadWork, loadJPerK } from "./load-work.js";
+import { dipMixed, isMixed, strengthEach } from "./mixed-load.js";
 import type { WorkedBath } from "./worked-bath.js";
 
 /**
  * Why a load is not worked: the bath holds less dye than its parts take up, the dip would take longer than the longest,
- * there is too little liquor for the heater or the load, or the heater does not bring the bath back.
+ * there is too little liquor for the heater or the load, the heater does not bring the bath back, or a mix has left its
+ * shade.
  */
-export type Hindrance = "too-little-dye" | "longest-dip" | "too-little-liquor" | "heater-too-weak";
+export type Hindrance =
+  | "too-little-dye"
+  | "longest-dip"
+  | "too-little-liquor"
+  | "heater-too-weak"
+  | "off-shade";
 
 /** The most parts of a kind that the bath takes as it is now. */
 export const mostParts = (
@@ -80,9 +87,9 @@ export function workOn(
   const { part, parts } = load;
   if (isDry(bath) || mostParts(setting, bath, part) < 1) return "too-little-liquor";
   const areaDm2 = parts * part.areaDm2;
-  const takenUp = dye.uptakePerDm2 * areaDm2 * load.depth;
-  const dippedDye = bath.dye - takenUp;
-  if (dippedDye < 0 || bath.dye === 0) return "too-little-dye";
+  // Of several dyes that is known only when their dip is found, and is never more than there is.
+  let takenUp = isMixed(bath) ? 0 : dye.uptakePerDm2 * areaDm2 * load.depth;
+  if (bath.dye - takenUp < 0 || bath.dye === 0) return "too-little-dye";
   // Counted afresh: what is told apart from a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
@@ -91,8 +98,16 @@ export function workOn(
   if (ready === undefined) return "heater-too-weak";
   const { waitSeconds, volumeBeforeL } = ready;
   const strengthBefore = strengthOf({ volumeL: volumeBeforeL, dye: bath.dye }, fresh);
+  if (isMixed(bath)) {
+    const before = strengthEach({ volumeL: volumeBeforeL, dye: bath.dye, dyeEach: bath.dyeEach }, fresh);
+    const uptakeEach = setting.uptakeEachPerDm2!.map((uptake) => uptake * areaDm2);
+    bath.mixedDip = dipMixed(bath, load.mixed!, before, uptakeEach);
+    if (!bath.mixedDip.onShade && longestSeconds < Number.POSITIVE_INFINITY) return "off-shade";
+    takenUp = bath.takenUp;
+  }
+  const dippedDye = bath.dye - takenUp;
   const strengthDuring = strengthBefore * ((bath.dye + dippedDye) / (2 * bath.dye));
-  const setSeconds = timer(load.freshSeconds, strengthDuring);
+  const setSeconds = bath.mixedDip?.seconds ?? timer(load.freshSeconds, strengthDuring);
   if (!(setSeconds < Number.POSITIVE_INFINITY)) return "too-little-dye";
   const celsiusBefore = bath.celsius;
   immerseParts(heat, bath, { jPerK: loadJPerK(load), celsius: setting.partsCelsius });

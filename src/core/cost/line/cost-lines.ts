@@ -1,5 +1,6 @@
 import { mapped } from "../../mapped.js";
 import type { Batch, Rates } from "../../model/batch.js";
+import { dyesOf } from "../../model/dyes-of.js";
 import { blankCauses } from "./blank-causes.js";
 import { priceAndAmount, wholeLine } from "./change.js";
 import { labourCauses } from "./labour-causes.js";
@@ -37,7 +38,7 @@ export const lineRecords = {
     title: "dye",
     isGiven: ({ dyes }) => dyes.some(({ price }) => price !== undefined),
     missing: ({ baths }) =>
-      [...new Set(mapped(baths, ({ dye }) => dye))].flatMap(({ name, price }) =>
+      [...new Set(baths.flatMap(({ dye }) => dyesOf(dye)))].flatMap(({ name, price }) =>
         unless(price, `dye "${name}"`),
       ),
     causes: priceAndAmount("dyePrice", "dye-price", "dye-amount"),

@@ -1,6 +1,7 @@
 import { mapped } from "../../mapped.js";
 import { exactSum, exactSumOf } from "../../maths/exact-sum.js";
 import type { Batch } from "../../model/batch.js";
+import { dyeCost } from "../dye-cost.js";
 import { type BathUse, type CostItem, contentItems, loadItems, runningItems, setUpItems } from "../items.js";
 import type { CostLine } from "../line/cost-lines.js";
 import { breakEven, type ColourFixedCosts } from "./break-even.js";
@@ -23,6 +24,9 @@ export interface ColourCosts {
 export interface ColourUse extends BathUse {
   readonly freshDye: number;
   readonly topUpDye: number;
+  /** The same of each dye of a mix. */
+  readonly freshDyeEach?: readonly number[] | undefined;
+  readonly topUpDyeEach?: readonly number[] | undefined;
 }
 
 /** What is known of an order once it is priced. */
@@ -37,7 +41,13 @@ const paid = (items: readonly CostItem[]): number => exactSumOf(items, ({ amount
 /** What one bath costs before its first part, whole: each item is in one of the four, whichever line it is on. */
 function fixedOf(use: ColourUse): ColourFixedCosts {
   const setUp = setUpItems(use);
-  const content = contentItems({ ...use, fresh: true, life: undefined, dyeLeft: use.freshDye });
+  const content = contentItems({
+    ...use,
+    fresh: true,
+    life: undefined,
+    dyeLeft: use.freshDye,
+    dyeLeftEach: use.freshDyeEach,
+  });
   const on = (items: readonly CostItem[], line: CostLine): number =>
     paid(items.filter((item) => item.line === line));
   const beside = (items: readonly CostItem[], line: CostLine): number =>
@@ -72,7 +82,9 @@ export function colourCosts(
       ...own.flatMap((use) => [
         paid(loadItems(use).filter((item) => item.line !== "dye")),
         paid(runningItems(use)),
-        ((dye.price ?? 0) * use.topUpDye) / 1000,
+        use.topUpDyeEach === undefined
+          ? ((dye.price ?? 0) * use.topUpDye) / 1000
+          : dyeCost(dye, use.topUpDyeEach),
       ]),
     ]);
     const costs: ColourFixedCosts = {

@@ -1,5 +1,6 @@
 import { mapped } from "../../mapped.js";
 import type { Batch, Rates } from "../../model/batch.js";
+import { dyesOf } from "../../model/dyes-of.js";
 
 /** What a plan's costs were reckoned with, for a later comparison. */
 export interface PlanPrices {
@@ -10,7 +11,7 @@ export interface PlanPrices {
 
 export const pricesOf = (batch: Batch): PlanPrices => ({
   rates: batch.rates,
-  dyes: mapped([...new Set(mapped(batch.baths, (bath) => bath.dye))], (dye) => ({
+  dyes: mapped([...new Set(batch.baths.flatMap((bath) => dyesOf(bath.dye)))], (dye) => ({
     dye: dye.name,
     price: dye.price ?? null,
   })),

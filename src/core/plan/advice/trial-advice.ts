@@ -12,7 +12,8 @@ export function trialAdvice(
   { bath, loads, untried }: BathRun,
   aims: readonly ShadeAim[],
 ): TrialAdvice | null {
-  if (bath.trial !== undefined || untried.strengthExponent !== undefined) return null;
+  if (bath.trial !== undefined || bath.dye.mix !== undefined || untried.strengthExponent !== undefined)
+    return null;
   const worth = loads.findIndex(({ plan, result }, i) => {
     const { freshWindow } = aims[plan.order.index]!;
     if (freshWindow === null || i === loads.length - 1) return false;

@@ -36,7 +36,7 @@ export const mostLoads = 20_000;
  */
 export function assignLoads(
   batch: Batch,
-  aimOf: (order: DyedOrder) => { readonly depth: number; readonly freshSeconds: number },
+  aimOf: (order: DyedOrder) => Pick<LoadWork, "depth" | "freshSeconds" | "mixed">,
 ): Assignment {
   const depthOf = (order: DyedOrder): number => aimOf(order).depth;
   const portions = new Map<Bath, Writable<Portion>[]>(mapped(batch.baths, (bath) => [bath, []]));
@@ -57,7 +57,7 @@ export function assignLoads(
     again: boolean,
     fitting: readonly { readonly bath: Bath; readonly size: LoadSize }[],
   ): void => {
-    const { depth, freshSeconds } = aimOf(order);
+    const { depth, freshSeconds, mixed } = aimOf(order);
     const use = (bath: Bath): number => (dyed.get(bath) ?? 0) / bath.tank.volumeL;
     for (let left = all; left > 0 && count <= mostLoads; count++) {
       const { bath, size } = fitting.reduce((least, next) =>
@@ -67,7 +67,7 @@ export function assignLoads(
       const own = portions.get(bath)!;
       const last = own.at(-1);
       if (last !== undefined && last.order === order && last.again === again) last.parts += parts;
-      else own.push({ order, part: order.part, parts, depth, freshSeconds, again });
+      else own.push({ order, part: order.part, parts, depth, freshSeconds, again, ...(mixed && { mixed }) });
       dyed.set(bath, (dyed.get(bath) ?? 0) + parts * order.part.areaDm2);
       left -= parts;
     }

@@ -5,14 +5,17 @@ import { mapped } from "../../mapped.js";
 import type { Assumption } from "../../model/assumption.js";
 import type { AssumedHandling, Batch, Dye, Found, Handling } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
+import { dyesOf } from "../../model/dyes-of.js";
 import { isDyed } from "../../model/undyed.js";
 import { dyeUnitInWords } from "../../quantity/dye/dye-figures.js";
 import { rangeInWords } from "../../quantity/text/range-in-words.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
+import type { MixedDye } from "../../recipe/mixed-bath/mixed-dye.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
-import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { assumedRateText, type DyeModel } from "../../uptake/shade/dye-model.js";
+import type { OrderAim } from "../assign/find-aims.js";
 import type { BathRun } from "../run/bath-run.js";
+import { mixtureInWords } from "./mixture-in-words.js";
 
 /** "estimated from evidence, 0.02 to 0.05 in 95 of 100 cases; partly assumed: ..." */
 function foundInWords({ assumedShare, interval95: [low, high] }: Found): string {
@@ -78,12 +81,14 @@ export function assumptionsOf(
   batch: Batch,
   {
     models,
+    mixed,
     aims,
     runs,
     shares,
   }: {
     readonly models: ReadonlyMap<Dye, DyeModel>;
-    readonly aims: readonly ShadeAim[];
+    readonly mixed: ReadonlyMap<Dye, MixedDye>;
+    readonly aims: readonly OrderAim[];
     readonly runs: readonly BathRun[];
     readonly shares: readonly AssumedShare[];
   },
@@ -93,7 +98,7 @@ export function assumptionsOf(
   const add = (code: string, path: (string | number)[], message: string): void => {
     if (!found.some((known) => known.message === message)) found.push({ code, path, message });
   };
-  const used = new Set(mapped(batch.baths, (bath) => bath.dye));
+  const used = new Set(batch.baths.flatMap((bath) => dyesOf(bath.dye)));
   for (const dye of used) {
     const unit = dyeUnitInWords(dye.dilution.kind);
     if (dye.uptakeFound)
@@ -141,10 +146,11 @@ export function assumptionsOf(
     const model = models.get(dye);
     if (model === undefined) continue;
     const { response, uptake } = model;
+    const holding = runs.filter((run) => dyesOf(run.bath.dye).includes(dye));
     if (
       response.strengthExponent === undefined &&
       dye.strengthExponent === undefined &&
-      runs.some((run) => run.bath.dye === dye && leavesFull(run))
+      holding.some((run) => run.bath.dye === dye && leavesFull(run))
     )
       add(
         "assumed-strength-exponent",
@@ -154,7 +160,7 @@ export function assumptionsOf(
     if (
       response.activationEnergyJPerMol === undefined &&
       dye.activationEnergyAssumed &&
-      (dye.celsius !== uptake.referenceCelsius || runs.some((run) => run.bath.dye === dye && leavesSet(run)))
+      holding.some((run) => run.bath.dye.celsius !== uptake.referenceCelsius || leavesSet(run))
     )
       add(
         "assumed-activation-energy",
@@ -162,12 +168,17 @@ export function assumptionsOf(
         `dye "${dye.name}": ${shortNumber(uptake.activationEnergyJPerMol / 1000)} kJ/mol, published range 45 to 117, is assumed: its times in a bath that is not at ${shortNumber(uptake.referenceCelsius)} °C rest on it; a swatch dipped cooler tells it`,
       );
   }
+  for (const mix of mixed.values()) {
+    const order = batch.orders.find((one) => one.shade?.dye === mix.dye);
+    const { mixture, freshSeconds } = aims[order!.index]!;
+    add("assumed-mixture", ["dyes", mix.dye.name, "mix"], mixtureInWords(mix, mixture!, freshSeconds));
+  }
   for (const order of batch.orders.filter(isDyed))
     if (aims[order.index]?.estimated)
       add(
         "estimated-base",
         ["orders", order.index],
-        `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${order.shade.dye.base?.name}`,
+        `shade "${order.shade.name}" on ${order.base?.name} is an estimate: the swatches of dye "${order.shade.dye.name}" were dyed on ${dyesOf(order.shade.dye)[0]!.base?.name}`,
       );
   const unweighed = [...new Set(mapped(batch.orders, ({ part }) => part))].filter(
     ({ massAssumed }) => massAssumed === true,

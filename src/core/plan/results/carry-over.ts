@@ -1,20 +1,25 @@
 import { strengthOf } from "../../bath/load/bath-setting.js";
+import { strengthEach } from "../../bath/load/mixed-load.js";
+import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import { daysLater } from "../../quantity/days.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
 import type { BathRun } from "../run/bath-run.js";
 
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
 /** The value of `start:` for a bath that was kept. */
 export const startText = ({
   coldVolumeL,
   strength,
+  mix,
   ageDays,
   areaDm2,
-}: Pick<PlanCarryOver, "coldVolumeL" | "strength" | "ageDays" | "areaDm2">): string =>
+}: Pick<PlanCarryOver, "coldVolumeL" | "strength" | "mix" | "ageDays" | "areaDm2">): string =>
   `{ ${[
     `coldVolume: ${coldVolumeL.toFixed(2)} L`,
-    `strength: ${(100 * strength).toFixed(1)} %`,
+    `strength: ${mix === undefined ? percent(strength) : `{ ${mix.map((one) => `${one.dye}: ${percent(one.strength)}`).join(", ")} }`}`,
     `age: ${shortNumber(ageDays)} d`,
     `area: ${(areaDm2 / 100).toFixed(2)} m2`,
   ].join(", ")} }`;
@@ -27,6 +32,9 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
   const kept = start.kind === "kept" ? start : { ageDays: 0, areaDm2: 0 };
   const coldVolumeL = cooled.volumeL * setting.coldPerHot;
   const strength = strengthOf(cooled, setting.fresh);
+  const strengths = strengthEach(cooled, setting.fresh);
+  const each =
+    dye.mix && mapped(dye.mix.parts, (part, i) => ({ dye: part.dye.name, strength: strengths[i]! }));
   const { ageDays } = kept;
   const areaDm2 = kept.areaDm2 + exactSumOf(loads, ({ plan }) => plan.areaDm2);
   const keepsDays = dye.shelfLifeDays === undefined ? null : dye.shelfLifeDays - ageDays;
@@ -34,11 +42,18 @@ export function carryOver(run: BathRun, date: string | undefined): PlanCarryOver
     coldVolumeL,
     volumeL: cooled.volumeL,
     strength,
+    ...(each && { mix: each }),
     ageDays,
     areaDm2,
     keepsDays,
     useBy: date === undefined || keepsDays === null ? null : daysLater(date, Math.floor(keepsDays)),
     daysToNext: everyDays ?? null,
-    start: startText({ coldVolumeL, strength, ageDays: ageDays + (everyDays ?? 0), areaDm2 }),
+    start: startText({
+      coldVolumeL,
+      strength,
+      ...(each && { mix: each }),
+      ageDays: ageDays + (everyDays ?? 0),
+      areaDm2,
+    }),
   };
 }

@@ -1,6 +1,6 @@
 import { rinsesEnough } from "../../bath/rinse/enough-rinses.js";
 import { mapped } from "../../mapped.js";
-import type { Batch } from "../../model/batch.js";
+import type { Batch, Dye } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
@@ -9,11 +9,12 @@ import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { trialAdvice } from "../advice/trial-advice.js";
 import type { PlanBath, PlanLoad, PlanRinse } from "../plan-model.js";
 import type { BathLives } from "../run/bath-lives.js";
-import type { BathRun } from "../run/bath-run.js";
+import type { BathRun, LoadResult } from "../run/bath-run.js";
 import { loadSlope, loadWindow } from "../run/load-window.js";
 import { rinsedLoads, runRinsing } from "../run/run-rinsing.js";
 import { carryOver } from "./carry-over.js";
 import { dyeBalance } from "./dye-balance.js";
+import { mixFigures, mixInWords } from "./mix-figures.js";
 
 function rinseOf(batch: Batch, run: BathRun, restsOnAssumed: PlanRinse["restsOnAssumed"]): PlanRinse {
   const { rinses, rinseEvery, rinseWaterL } = batch.handling;
@@ -27,6 +28,21 @@ function rinseOf(batch: Batch, run: BathRun, restsOnAssumed: PlanRinse["restsOnA
     ...dyeFigures(run.bath.dye.dilution.kind, { rinsed: dyeToWaste }),
     restsOnAssumed,
   };
+}
+
+/** Each dye of a mix in a load. */
+function loadMix(dye: Dye, result: LoadResult): Pick<PlanLoad, "mix"> {
+  const { mix } = mixFigures(dye, { takenUp: result.takenUpEach });
+  return mix === undefined
+    ? {}
+    : {
+        mix: mapped(mix, (one, i) => ({
+          ...one,
+          depth: result.mixedDip!.depths[i]!,
+          strengthBefore: result.strengthBeforeEach[i]!,
+          strengthAfter: result.strengthAfterEach[i]!,
+        })),
+      };
 }
 
 /** One bath as the run sheet prints it. */
@@ -44,13 +60,14 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     dye: dye.name,
     celsius: dye.celsius,
     timeFactor: dye.timeFactor ?? defaults.dye.timeFactor,
-    dilution: dilutionInWords(dye.dilution),
+    dilution: dye.mix === undefined ? dilutionInWords(dye.dilution) : mixInWords(dye.mix),
     start,
     topUpRule: bath.topUp,
     after: bath.after,
     depthReferenceSeconds: run.untried.referenceSeconds,
     makeUp: {
       ...amount(poured ? run.start.dye : 0),
+      ...mixFigures(dye, { amount: setting.fresh.dyeEach?.map((one) => (poured ? one : 0)) ?? [] }),
       ...keyedFigure(dye.dilution),
       volumeHotL: made.volumeHotL,
       volumeColdL: made.volumeColdL,
@@ -58,6 +75,7 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     },
     startTopUp: run.startTopUp && {
       ...amount(run.startTopUp.dye),
+      ...mixFigures(dye, { amount: run.startTopUp.dyeEach ?? [] }),
       waterMl: run.startTopUp.waterMl,
       celsius: setting.topUpCelsius,
     },
@@ -82,15 +100,20 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
         celsiusBefore: result.celsiusBefore,
         celsiusAfter: result.celsiusAfter,
         windowSeconds: loadWindow(run, aim, result),
-        deltaE00: aim.deltaE00,
+        deltaE00: result.mixedDip?.deltaE00 ?? aim.deltaE00,
         slopePerSecond: loadSlope(run, aim, result),
-        lab: aim.lab,
+        lab: result.mixedDip?.lab ?? aim.lab,
         strengthBefore: result.strengthBefore,
         strengthAfter: result.strengthAfter,
         volumeBeforeL: result.volumeBeforeL,
         volumeAfterL: result.volumeAfterL,
         evaporatedL: result.evaporatedL,
-        topUp: result.topUp && { ...amount(result.topUp.dye), waterMl: result.topUp.waterMl },
+        topUp: result.topUp && {
+          ...amount(result.topUp.dye),
+          ...mixFigures(dye, { amount: result.topUp.dyeEach ?? [] }),
+          waterMl: result.topUp.waterMl,
+        },
+        ...loadMix(dye, result),
         restsOnAssumed,
       };
     }),

@@ -2,6 +2,7 @@ import { type BathLife, bathLife } from "../../bath/life/bath-life.js";
 import { dyeFate } from "../../bath/life/dye-fate.js";
 import type { BathSetting } from "../../bath/load/bath-setting.js";
 import { topUpRules } from "../../bath/load/top-up-rules.js";
+import { dyeCost, isPriced } from "../../cost/dye-cost.js";
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye, TopUpRule } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
@@ -73,6 +74,9 @@ function surelyCheapest(
       const drawn: BathSetting = {
         ...run.setting,
         dye: { ...run.setting.dye, uptakePerDm2: u * dye.uptakePerDm2 },
+        ...(run.setting.uptakeEachPerDm2 && {
+          uptakeEachPerDm2: run.setting.uptakeEachPerDm2.map((uptake) => u * uptake),
+        }),
         handling: { ...handling, dragOutMlPerDm2: d * handling.dragOutMlPerDm2 },
       };
       const costs = mapped(rules, (rule) => {
@@ -98,12 +102,11 @@ function planLife(batch: Batch, volumeL: number, dye: Dye, life: BathLife, fresh
   const per = (amount: number, count: number): number | null => (count > 0 ? amount / count : null);
   const perPart = per(life.dyeUsed, life.parts);
   const perDm2 = per(life.dyeUsed, life.areaDm2);
-  const bathCost =
-    dye.price === undefined
-      ? null
-      : (dye.price * life.dyeUsed) / 1000 +
-        ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
-        (rates.disposalPerL ?? 0) * volumeL;
+  const bathCost = !isPriced(dye)
+    ? null
+    : dyeCost(dye, life.dyeUsedEach ?? [life.dyeUsed]) +
+      ((rates.waterPerM3 ?? 0) * (freshWaterMl + life.waterMl)) / 1e6 +
+      (rates.disposalPerL ?? 0) * volumeL;
   const { loadSeconds, drainSeconds, rinseSeconds, unloadSeconds } = batch.handling;
   const handlingSeconds = life.loads * (loadSeconds + drainSeconds + rinseSeconds + unloadSeconds);
   const dipLabour =

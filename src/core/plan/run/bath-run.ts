@@ -32,8 +32,14 @@ export interface LoadResult
     | "strengthDuring"
     | "volumeBeforeL"
     | "topUpShort"
+    | "takenUpEach"
+    | "draggedOutEach"
+    | "mixedDip"
   > {
   readonly evaporatedL: number;
+  /** Of each dye of a mix. */
+  readonly strengthBeforeEach: readonly number[];
+  readonly strengthAfterEach: readonly number[];
   /** After the top-up, as `volumeAfterL`. */
   readonly strengthAfter: number;
   readonly volumeAfterL: number;

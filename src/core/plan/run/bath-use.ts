@@ -12,11 +12,19 @@ function keptLife(life: BathLife | undefined): BathLife {
   return life;
 }
 
-const lifeUse = ({ areaDm2, dyeLeft, endedBy }: BathLife) => ({
+const lifeUse = ({ areaDm2, dyeLeft, dyeLeftEach, endedBy }: BathLife) => ({
   areaDm2,
   dyeLeft,
+  dyeLeftEach,
   endedByDye: endedBy !== "shelf-life" && endedBy !== "load-limit",
 });
+
+/** What top-ups added of each dye of a mix, before the bath was heated and after its loads. */
+export const addedEach = ({ setting, startTopUp, loads }: BathRun): readonly number[] =>
+  (setting.fresh.dyeEach ?? []).map(
+    (_, i) =>
+      (startTopUp?.dyeEach?.[i] ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.dyeEach?.[i] ?? 0),
+  );
 
 /** A worked bath as the cost sheet sees it; the life of one that is dumped is not needed. */
 export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined): ColourUse {
@@ -34,6 +42,7 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
       handsOnWaitSeconds: handsOnWait(result.waitSeconds),
       takenUp: result.takenUp,
       draggedOut: result.draggedOut,
+      ...(bath.dye.mix && { takenUpEach: result.takenUpEach, draggedOutEach: result.draggedOutEach }),
       parts: plan.parts,
       sizedByRatio: plan.boundBy === "liquorRatio",
       usualDragOut: plan.part.dragOutMlPerDm2 === undefined,
@@ -47,6 +56,9 @@ export function bathUse(batch: Batch, run: BathRun, life: BathLife | undefined):
     makeUpWaterMl: freshWaterMl,
     topUpWaterMl: (startTopUp?.waterMl ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.waterMl ?? 0),
     topUpDye: (startTopUp?.dye ?? 0) + exactSumOf(loads, ({ result }) => result.topUp?.dye ?? 0),
+    topUpDyeEach: bath.dye.mix && addedEach(run),
+    freshDyeEach: setting.fresh.dyeEach,
+    dyeLeftEach: end.dyeEach,
     freshDye: setting.fresh.dye,
     dyeLeft: end.dye,
     life: bath.after === "keep" ? lifeUse(keptLife(life)) : undefined,

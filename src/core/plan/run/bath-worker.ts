@@ -7,8 +7,9 @@ import type { BathState } from "../../bath/load/bath-state.js";
 import { dipClock } from "../../bath/load/dip-clock.js";
 import { rackSeconds, rinseChangeSeconds } from "../../bath/load/handling-seconds.js";
 import { loadSize, nextLoad } from "../../bath/load/load-size.js";
+import { strengthEach } from "../../bath/load/mixed-load.js";
 import { isSurelyReady, makeReady, workOn } from "../../bath/load/work-load.js";
-import type { WorkedBath } from "../../bath/load/worked-bath.js";
+import { topUpOf, type WorkedBath } from "../../bath/load/worked-bath.js";
 import { makeUp } from "../../bath/make-up/make-up.js";
 import type { Fault } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
@@ -42,7 +43,12 @@ export interface BathWorker {
 }
 
 /** What a bath did with one load. */
-function resultOf(bath: WorkedBath, { fresh }: BathRun["setting"], clock: LoadResult["clock"]): LoadResult {
+function resultOf(
+  bath: WorkedBath,
+  { fresh }: BathRun["setting"],
+  before: BathState,
+  clock: LoadResult["clock"],
+): LoadResult {
   const { takenUp, draggedOut, draggedOutL, volumeBeforeL, volumeL } = bath;
   return {
     dipSeconds: bath.dipSeconds,
@@ -60,7 +66,12 @@ function resultOf(bath: WorkedBath, { fresh }: BathRun["setting"], clock: LoadRe
     volumeBeforeL,
     strengthAfter: strengthOf(bath, fresh),
     volumeAfterL: volumeL,
-    topUp: bath.toppedUp ? { dye: bath.topUpDye, waterMl: bath.topUpWaterMl } : null,
+    topUp: topUpOf(bath),
+    takenUpEach: bath.takenUpEach,
+    draggedOutEach: bath.draggedOutEach,
+    mixedDip: bath.mixedDip,
+    strengthBeforeEach: strengthEach({ ...before, volumeL: volumeBeforeL }, fresh),
+    strengthAfterEach: strengthEach(bath, fresh),
     topUpShort: bath.topUpShort,
     dyePerLOut: draggedOutL > 0 ? draggedOut / draggedOutL : 0,
     clock,
@@ -76,7 +87,7 @@ const energyOf = ({
   topUpKwh,
 }: WorkedBath): BathEnergy => ({ heaterKwh, agitationKwh, lostKwh, bathKwh, partsKwh, topUpKwh });
 
-const stateOf = ({ volumeL, dye }: WorkedBath): BathState => ({ volumeL, dye });
+const stateOf = ({ volumeL, dye, dyeEach }: WorkedBath): BathState => ({ volumeL, dye, dyeEach });
 
 /** Takes over a bath and all that it is to dye. */
 export function bathWorker(
@@ -150,7 +161,8 @@ export function bathWorker(
       }
       if (isEnd) at++;
       else left[at] = left[at]! - plan.parts;
-      const worked = { plan, result: resultOf(state, setting, dipClock(setting, heatBefore, plan, racked)) };
+      const clock = dipClock(setting, heatBefore, plan, racked);
+      const worked = { plan, result: resultOf(state, setting, before, clock) };
       loads.push(worked);
       faults.worked(worked, before, loads.length);
       end = stateOf(state);

@@ -84,6 +84,8 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
         ),
       "longest-dip": (_before, _plan, number) =>
         error("dip-too-long", path, `load ${number} of ${where} takes longer than the longest dip`),
+      "off-shade": (_before, _plan, number) =>
+        error("mix-off-shade", path, `load ${number} of ${where} does not come near its shade`),
     };
   return {
     worked: ({ result }, before, number) => {

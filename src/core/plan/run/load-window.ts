@@ -6,9 +6,9 @@ import type { BathRun, LoadResult } from "./bath-run.js";
 export function loadWindow(
   { setting }: BathRun,
   aim: ShadeAim,
-  { strengthDuring, clock }: LoadResult,
+  { strengthDuring, clock, mixedDip }: LoadResult,
 ): readonly [number, number | null] | null {
-  const window = dipWindow(setting.timer, aim, strengthDuring);
+  const window = mixedDip === undefined ? dipWindow(setting.timer, aim, strengthDuring) : mixedDip.window();
   if (window === null) return null;
   const [from, to] = window;
   return [clock(from), to === null ? null : clock(to)];
@@ -16,6 +16,6 @@ export function loadWindow(
 
 /** CIEDE2000 per second on the clock at the end of a load's dip; null where no colour is known. */
 export function loadSlope({ setting }: BathRun, aim: ShadeAim, result: LoadResult): number | null {
-  const slope = dipSlope(setting.timer, aim, result.strengthDuring);
+  const slope = result.mixedDip?.slopePerSecond() ?? dipSlope(setting.timer, aim, result.strengthDuring);
   return slope === null ? null : slope * setting.pace(result.celsiusAfter);
 }

@@ -6,12 +6,15 @@ import { riseTo } from "../../bath/heat/working/rise-and-fall.js";
 import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { fill } from "../../bath/load/fill.js";
-import { bathToWork, type TopUp, type WorkedBath } from "../../bath/load/worked-bath.js";
-import { dyeOf, makeUp } from "../../bath/make-up/make-up.js";
+import { bathToWork, type TopUp, topUpOf, type WorkedBath } from "../../bath/load/worked-bath.js";
+import { dyeOf, type MakeUp, makeUp } from "../../bath/make-up/make-up.js";
 import { topping } from "../../bath/make-up/top-up.js";
 import { coldPerHot } from "../../bath/water.js";
 import { error, type Fault, warning } from "../../fault.js";
-import type { Batch, Bath } from "../../model/batch.js";
+import { exactSum } from "../../maths/exact-sum.js";
+import type { Batch, Bath, BathStart, Dye } from "../../model/batch.js";
+import { figureOf } from "../../quantity/dye/dilution.js";
+import { dyeKinds } from "../../quantity/dye/dye-kinds.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { dipTimer } from "../../uptake/law/dip-time.js";
 import { madeUpStrength } from "../../uptake/law/measured-at.js";
@@ -48,24 +51,44 @@ export function settingOf(batch: Batch, bath: Bath, uptake: UptakeModel, heats: 
     pace: heats.pace(uptake.activationEnergyJPerMol, dye.celsius),
     heat,
     cooled: heats.cooled(heat, handling.coolToCelsius),
-    fresh: { volumeL: tank.volumeL, dye: dyeOf(fresh) },
+    fresh: freshState(dye, tank.volumeL, fresh),
+    ...(dye.mix && { uptakeEachPerDm2: dye.mix.parts.map((part) => part.dye.uptakePerDm2) }),
     coldPerHot: coldPerHot(dye.celsius, room.celsius),
     partsCelsius: room.celsius,
     topUpCelsius: topUpCelsiusOf(handling, room),
   };
 }
 
+/** A fresh bath; of a mix with each of its dyes. */
+function freshState({ mix }: Dye, volumeL: number, made: MakeUp): BathState {
+  if (mix === undefined) return { volumeL, dye: dyeOf(made) };
+  const dyeEach = mix.parts.map(({ dilution }) =>
+    dyeKinds[dilution.kind].inFill(figureOf(dilution), made.volumeColdL),
+  );
+  return { volumeL, dye: exactSum(dyeEach), dyeEach };
+}
+
+/** A kept bath, by its strength or those of its dyes. */
+function keptState(
+  { volumeL, strength, strengthEach }: Extract<BathStart, { kind: "kept" }>,
+  fresh: BathState,
+): BathState {
+  const dyeEach = fresh.dyeEach?.map(
+    (dye, i) => ((strengthEach?.[i] ?? strength) * volumeL * dye) / fresh.volumeL,
+  );
+  return dyeEach === undefined
+    ? { volumeL, dye: (strength * volumeL * fresh.dye) / fresh.volumeL }
+    : { volumeL, dye: exactSum(dyeEach), dyeEach };
+}
+
 /** Makes up or takes over the bath, fills it by its rule and heats it. */
 export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats: TankHeats): StartedBath {
-  const { tank, start } = bath;
-  const first: BathState =
-    start.kind === "fresh"
-      ? setting.fresh
-      : { volumeL: start.volumeL, dye: (start.strength * start.volumeL * setting.fresh.dye) / tank.volumeL };
+  const { start } = bath;
+  const first: BathState = start.kind === "fresh" ? setting.fresh : keptState(start, setting.fresh);
   const state = bathToWork(first, batch.room.celsius);
   fill(setting, state, 1);
   const short = state.topUpShort ? [startShort(batch, bath, setting, first)] : [];
-  const startTopUp = state.toppedUp ? { dye: state.topUpDye, waterMl: state.topUpWaterMl } : null;
+  const startTopUp = topUpOf(state);
   const { heating, faults } = heatUpBath(batch, bath, state, heats);
   return { setting, start: first, startTopUp, heating, bath: state, faults: [...faults, ...short] };
 }

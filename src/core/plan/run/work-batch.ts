@@ -5,17 +5,19 @@ import { done, type Fault, isError, type Outcome, warning } from "../../fault.js
 import { mapped } from "../../mapped.js";
 import type { Batch, Dye } from "../../model/batch.js";
 import { isDyed } from "../../model/undyed.js";
+import type { MixedDye } from "../../recipe/mixed-bath/mixed-dye.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { dipWindow } from "../../uptake/shade/dip-window.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
-import { findAims } from "../assign/find-aims.js";
+import { findAims, type OrderAim } from "../assign/find-aims.js";
 import { type BathOnTheDay, type Timeline, timeline } from "../day/timeline.js";
 import { assumptionsOf } from "../results/assumptions.js";
 import { batchCosts } from "../results/batch-costs.js";
 import { aimFaults } from "../warnings/aim-faults.js";
 import { carryOverFaults } from "../warnings/carry-over-faults.js";
 import { dipFaults } from "../warnings/dip-faults.js";
+import { mixFaults } from "../warnings/mix-faults.js";
 import { implausible } from "../warnings/plausible.js";
 import { rinseFaults } from "../warnings/rinse-faults.js";
 import { stockFaults } from "../warnings/stock-faults.js";
@@ -47,7 +49,8 @@ export interface WorkedBatch {
 /** What dyes and shades ask of the baths, and the loads that follow. */
 interface Assigned {
   readonly models: ReadonlyMap<Dye, DyeModel>;
-  readonly aims: readonly ShadeAim[];
+  readonly mixed: ReadonlyMap<Dye, MixedDye>;
+  readonly aims: readonly OrderAim[];
   readonly assignment: Assignment;
 }
 
@@ -61,7 +64,7 @@ interface WorkedDay extends Pick<WorkedBatch, "runs" | "day"> {
  * its temperature; what is wrong in the work itself is in the faults of each run.
  */
 export function workDay(batch: Batch, shared: SharedWork): Outcome<WorkedDay> {
-  const aimed = findAims(batch, shared.dyes);
+  const aimed = findAims(batch, shared);
   if (!aimed.ok) return aimed;
   const assigned: Assigned = { ...aimed.value, assignment: loadsOf(batch, aimed.value.aims) };
   const workers = workersOf(batch, assigned, shared.heats);
@@ -103,7 +106,8 @@ export function workBatch(
       ...waitFaults(batch, run, assigned.models.get(run.bath.dye)!, shared.heats),
     ]),
     ...rinseFaults(batch, runs),
-    ...carryOverFaults(batch, runs, assigned.models, assigned.aims),
+    ...carryOverFaults(batch, runs, assigned),
+    ...mixFaults(runs, assigned.aims),
     ...shades.flatMap(({ warnings }) => warnings),
     ...stockFaults(batch, runs),
     ...implausible(batch),
@@ -128,7 +132,7 @@ export function workBatch(
   return done({ runs, lives, aims: assigned.aims, day, costs }, faults);
 }
 
-const loadsOf = (batch: Batch, aims: readonly ShadeAim[]): Assignment =>
+const loadsOf = (batch: Batch, aims: readonly OrderAim[]): Assignment =>
   assignLoads(batch, (order) => aims[order.index]!);
 
 const isIdle = ({ portions }: Assignment, bath: Batch["baths"][number]): boolean =>
@@ -193,6 +197,7 @@ function judgedWindow(
   result: LoadResult,
 ): readonly [number, number | null] | null {
   const { timer, handling } = run.setting;
+  if (result.mixedDip !== undefined) return loadWindow(run, aim, result);
   const roughly = dipWindow(timer, aim, result.strengthDuring);
   if (roughly === null || roughly[1] === null) return roughly;
   return roughly[1] - roughly[0] > surelyWide * handling.timingSeconds

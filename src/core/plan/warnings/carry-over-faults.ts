@@ -1,8 +1,10 @@
 import { strengthOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
+import { strengthEach } from "../../bath/load/mixed-load.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Batch, Dye, DyedOrder } from "../../model/batch.js";
 import { sameReading } from "../../model/colour.js";
+import { dyesOf } from "../../model/dyes-of.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import { type Carried, carriedMl } from "../../recipe/carry-over/carried-strength.js";
 import {
@@ -43,19 +45,23 @@ function harmTo(
 ): Harm | undefined {
   const [last, next] = [from.bath.dye, to.bath.dye];
   if (!sameReading(last.reading, next.reading)) return undefined;
-  const mixed = mixDyes([models.get(last)!, models.get(next)!], order.base ?? next.base);
-  if (!mixed.ok) return undefined;
-  const liquor = (at: 0 | 1, { setting }: BathRun, state: BathState): Liquor => ({
-    name: mixed.value[at]!.name,
-    dyes: [mixed.value[at]!],
-    strengths: [strengthOf(state, setting.fresh)],
-  });
+  const liquor = ({ bath: { dye }, setting }: BathRun, state: BathState): Liquor | undefined => {
+    const parts = dyesOf(dye).map((one) => models.get(one)!);
+    const dyes = mixDyes(parts, order.base ?? next.base);
+    if (!dyes.ok) return undefined;
+    const strengths =
+      dye.mix === undefined
+        ? [strengthOf(state, setting.fresh)]
+        : strengthEach(state, setting.fresh).map((worn, i) => worn * dye.mix!.parts[i]!.strength);
+    return { name: dye.name, dyes: dyes.value, strengths };
+  };
   const carried: Carried = {
     carriedMl,
     bathMl: 1000 * to.setting.fresh.volumeL,
     rinseMl: 1000 * handling.rinseWaterL,
   };
-  const [soils, soiled] = [liquor(0, from, from.end), liquor(1, to, to.setting.fresh)];
+  const [soils, soiled] = [liquor(from, from.end), liquor(to, to.setting.fresh)];
+  if (soils === undefined || soiled === undefined) return undefined;
   const seconds = aims[order.index]!.freshSeconds;
   return {
     from,
@@ -118,8 +124,7 @@ function inBasket(known: Known, harm: Harm): Fault {
 export function carryOverFaults(
   batch: Batch,
   runs: readonly BathRun[],
-  models: Known["models"],
-  aims: Known["aims"],
+  { models, aims }: Omit<Known, "batch">,
 ): Fault[] {
   const known: Known = { batch, models, aims };
   return runs.flatMap((to, at) => {

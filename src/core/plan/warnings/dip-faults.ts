@@ -50,10 +50,12 @@ export function dipFaults(
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const faults: Fault[] = [];
   const slower = ({ plan, result }: (typeof loads)[number]): string =>
-    slowerDip(model, measuredDilution(bath.dye), plan.freshSeconds, {
-      strength: result.strengthDuring * madeUpStrength(bath.dye),
-      celsius: bath.dye.celsius,
-    });
+    bath.dye.mix !== undefined
+      ? "dilute the bath: write less of each dye under its mix"
+      : slowerDip(model, measuredDilution(bath.dye), plan.freshSeconds, {
+          strength: result.strengthDuring * madeUpStrength(bath.dye),
+          celsius: bath.dye.celsius,
+        });
   const width = ({ window }: (typeof loads)[number]): number =>
     window === null || window[1] === null ? Number.POSITIVE_INFINITY : window[1] - window[0];
   const told = new Set<string>();

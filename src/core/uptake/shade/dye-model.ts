@@ -57,6 +57,15 @@ export function dyeModel(
   handling: Handling,
   { setOf, choose }: DyeWork = afresh,
 ): Outcome<DyeModel> {
+  if (dye.mix !== undefined)
+    return failed(
+      error(
+        "mixed-dye",
+        ["dyes", dye.name],
+        `dye "${dye.name}" is a mix, which has no shade curve of its own`,
+        `take one of its dyes: ${dye.mix.parts.map((part) => part.dye.name).join(", ")}`,
+      ),
+    );
   const common = {
     referenceCelsius: measuredCelsius(dye),
     ...(dye.saturation === undefined ? {} : { saturation: dye.saturation }),

@@ -41,55 +41,90 @@ function stretch(excess: (u: number) => number, start: number, last: number, ste
   return [toTime(reach(-1, 0)), far === last ? null : toTime(far)];
 }
 
+/** The colour after a time [s]. */
+export type LabAt = (seconds: number) => Lab;
+
 /**
- * The time up to the longest swatch, or the longest dip where that is longer, whose colour differs least from a target (CIEDE2000), and the times
- * around it within a tolerance.
+ * The time up to a longest whose colour differs least from a target (CIEDE2000), and the times around it within a
+ * tolerance. `places`: looked at before the nearest one is refined.
  */
-export function nearestTime(
-  curve: ShadeCurve,
+export function nearestOn(
+  labAt: LabAt,
   target: Lab,
   tolerance: number,
-  baseKs?: Float64Array,
-  longestSeconds = curve.referenceSeconds,
+  longest: number,
+  places = steps,
 ): NearestTime {
-  const longest = Math.max(longestSeconds, curve.referenceSeconds);
   const last = Math.log1p(longest);
-  const difference = (u: number): number => ciede2000(labAfter(curve, toTime(u), baseKs), target);
-  const step = last / steps;
+  const difference = (u: number): number => ciede2000(labAt(toTime(u)), target);
+  const step = last / places;
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i <= steps; i++) {
+  for (let i = 0; i <= places; i++) {
     const value = difference(i * step);
     if (value < least) [best, least] = [i * step, value];
   }
   const bracket = { low: Math.max(0, best - step), high: Math.min(last, best + step), tolerance: 1e-7 };
   const refined = findMinimum(difference, bracket);
   if (refined.value < least) [best, least] = [refined.x, refined.value];
-  const lab = labAfter(curve, toTime(best), baseKs);
+  const lab = labAt(toTime(best));
   if (least > tolerance) return { seconds: toTime(best), lab, deltaE00: least, window: null };
   const far = Math.log1p(beyondSwatches * longest);
   const window = stretch((u) => difference(u) - tolerance, best, far, step / 2);
   return { seconds: toTime(best), lab, deltaE00: least, window };
 }
 
+/** The times around a time whose colours stay within a tolerance of a target; that of the time itself does. */
+export function windowOn(
+  labAt: LabAt,
+  { seconds, target }: { readonly seconds: number; readonly target: Lab },
+  tolerance: number,
+  longest: number,
+): TimeWindow {
+  const far = Math.log1p(beyondSwatches * longest);
+  const excess = (u: number): number => ciede2000(labAt(toTime(u)), target) - tolerance;
+  return stretch(excess, Math.log1p(seconds), far, far / steps / 2);
+}
+
+/** CIEDE2000 by which the colour moves per second at a time, by a central difference. */
+export function slopeOn(labAt: LabAt, seconds: number): number {
+  const step = 1e-3 * Math.max(1, seconds);
+  const low = Math.max(0, seconds - step);
+  const high = seconds + step;
+  return ciede2000(labAt(low), labAt(high)) / (high - low);
+}
+
+const on =
+  (curve: ShadeCurve, baseKs?: Float64Array): LabAt =>
+  (seconds) =>
+    labAfter(curve, seconds, baseKs);
+
+/** `nearestOn` along a shade curve, up to the longest swatch, or the longest dip where that is longer. */
+export const nearestTime = (
+  curve: ShadeCurve,
+  target: Lab,
+  tolerance: number,
+  baseKs?: Float64Array,
+  longestSeconds = curve.referenceSeconds,
+): NearestTime =>
+  nearestOn(on(curve, baseKs), target, tolerance, Math.max(longestSeconds, curve.referenceSeconds));
+
 /** The times around a time whose colours stay within a tolerance of that time's colour. */
-export function windowAround(
+export const windowAround = (
   curve: ShadeCurve,
   seconds: number,
   tolerance: number,
   baseKs?: Float64Array,
-): TimeWindow {
+): TimeWindow => {
   const target = labAfter(curve, seconds, baseKs);
-  const at = Math.log1p(seconds);
-  const far = Math.log1p(beyondSwatches * Math.max(seconds, curve.referenceSeconds));
-  const excess = (u: number): number => ciede2000(labAfter(curve, toTime(u), baseKs), target) - tolerance;
-  return stretch(excess, at, far, far / steps / 2);
-}
+  return windowOn(
+    on(curve, baseKs),
+    { seconds, target },
+    tolerance,
+    Math.max(seconds, curve.referenceSeconds),
+  );
+};
 
-/** CIEDE2000 by which the colour moves per second of fresh-bath time, by a central difference. */
-export function colourPerSecond(curve: ShadeCurve, seconds: number, baseKs?: Float64Array): number {
-  const step = 1e-3 * Math.max(1, seconds);
-  const low = Math.max(0, seconds - step);
-  const high = seconds + step;
-  return ciede2000(labAfter(curve, low, baseKs), labAfter(curve, high, baseKs)) / (high - low);
-}
+/** `slopeOn` along a shade curve, per second of fresh-bath time. */
+export const colourPerSecond = (curve: ShadeCurve, seconds: number, baseKs?: Float64Array): number =>
+  slopeOn(on(curve, baseKs), seconds);

@@ -1,7 +1,7 @@
 import type { Lab } from "../../model/batch.js";
 import { labAfter } from "../swatches/shade-curve.js";
 import type { WithCurve } from "./dye-model.js";
-import { type NearestTime, nearestTime } from "./find-time.js";
+import { type LabAt, type NearestTime, nearestOn } from "./find-time.js";
 
 /** A dyed part that goes on along the curve of its dye. */
 export interface GoneOn {
@@ -11,10 +11,23 @@ export interface GoneOn {
   readonly lab: Lab;
 }
 
-/** What a part becomes that goes on to a time of its dye's curve [s in a fresh bath]. */
-export function goOn({ chosen: { curve }, longestSeconds }: WithCurve, part: Lab, toSeconds: number): GoneOn {
-  const at = nearestTime(curve, part, 0, undefined, longestSeconds);
-  const there = labAfter(curve, toSeconds);
+/** What a part becomes that goes on to a time of some path of colours [s in a fresh bath]. */
+export function goOnAlong(labAt: LabAt, longestSeconds: number, part: Lab, toSeconds: number): GoneOn {
+  const at = nearestOn(labAt, part, 0, longestSeconds);
+  const there = labAt(toSeconds);
   const off = (axis: 0 | 1 | 2): number => there[axis] + part[axis] - at.lab[axis];
   return { at, lab: [off(0), off(1), off(2)] };
 }
+
+/** The same along a dye's curve. */
+export const goOn = (
+  { chosen: { curve }, longestSeconds }: WithCurve,
+  part: Lab,
+  toSeconds: number,
+): GoneOn =>
+  goOnAlong(
+    (seconds) => labAfter(curve, seconds),
+    Math.max(longestSeconds, curve.referenceSeconds),
+    part,
+    toSeconds,
+  );

@@ -63,8 +63,9 @@ export class BathBook {
       const carried = carryOver(run, undefined);
       if (carried === null) left.delete(key);
       else {
-        const { volumeL, strength, ageDays, areaDm2 } = carried;
-        left.set(key, { date, kept: { kind: "kept", volumeL, strength, ageDays, areaDm2 } });
+        const { volumeL, strength, mix, ageDays, areaDm2 } = carried;
+        const each = mix && { strengthEach: mix.map((one) => one.strength) };
+        left.set(key, { date, kept: { kind: "kept", volumeL, strength, ...each, ageDays, areaDm2 } });
       }
     }
     return new BathBook(left, used);

@@ -70,7 +70,7 @@ export function joinBatches(batches: readonly Batch[], shared: SharedWork): Outc
   if (faults.some(isError)) return failed(...faults);
   const aimed = findAims(
     { ...shop, orders: orders.map(({ order }, index) => ({ ...order, index })) },
-    shared.dyes,
+    shared,
   );
   const placed = aimed.faults.map((fault) => placedInFile(fault, { orders, baths }, batches));
   if (!aimed.ok) return failed(...placed);

@@ -25,13 +25,15 @@ export function toOrder({ dyes }: Batch, using: Using): ToOrder[] {
   const ordered = (uses: readonly Use[], of: Item, shelf: Shelf): ToOrder =>
     orderedBy(uses, of, shelf, using.weekdays);
   return [
-    ...dyes.map((dye) =>
-      ordered(
-        dyeUses(dye, using.days),
-        { kind: "dye", name: dye.name, base: null, unit: dyeKinds[dye.dilution.kind].unit },
-        dye,
+    ...dyes
+      .filter(({ mix }) => mix === undefined)
+      .map((dye) =>
+        ordered(
+          dyeUses(dye, using.days),
+          { kind: "dye", name: dye.name, base: null, unit: dyeKinds[dye.dilution.kind].unit },
+          dye,
+        ),
       ),
-    ),
     ...blankUses(using).map(({ part, base, uses }) =>
       ordered(
         uses,
@@ -86,20 +88,18 @@ function orderedBy(
   };
 }
 
-/** Dye of fresh baths and top-ups, by day. */
+/** Dye of fresh baths and top-ups, alone or in a mix, by day. */
 const dyeUses = (dye: Dye, days: readonly WeekDay[]): Use[] =>
   days.map(({ date, people }) => ({
     date,
     amount: people
       .flatMap(({ plan }) => plan.baths)
-      .filter((bath) => bath.dye === dye.name)
-      .reduce(
-        (sum, { start, dyeBalance }) =>
-          sum +
-          (start.kind === "fresh" ? figureOfDye(dyeBalance, "start") : 0) +
-          figureOfDye(dyeBalance, "added"),
-        0,
-      ),
+      .flatMap(({ start, dye: name, dyeBalance }) => {
+        const own = name === dye.name ? dyeBalance : dyeBalance.mix?.find((one) => one.dye === dye.name);
+        if (own === undefined) return [];
+        return (start.kind === "fresh" ? figureOfDye(own, "start") : 0) + figureOfDye(own, "added");
+      })
+      .reduce((sum, amount) => sum + amount, 0),
   }));
 
 /** Undyed parts taken from the shelf, by part and base. */

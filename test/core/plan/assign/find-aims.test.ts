@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { done } from "../../../../src/core/fault.js";
 import type { Dye } from "../../../../src/core/model/batch.js";
 import { findAims } from "../../../../src/core/plan/assign/find-aims.js";
+import type { SharedWork } from "../../../../src/core/plan/run/shared-work.js";
 import { FittedDyes } from "../../../../src/core/uptake/shade/fitted-dyes.js";
 import { batch, bath, dye, handling, hook, light, order } from "../sample.js";
 
@@ -27,7 +28,9 @@ test("swatches are doubtful from a median leave-one-out error over 2.5 CIEDE2000
   };
   const codes = (median: number): string[] => {
     const chosen = { curve, tried: tried.map((one) => ({ ...one, median })) };
-    const dyes = { fit: () => done({ model: { ...model, chosen }, aims }) } as unknown as FittedDyes;
+    const dyes = {
+      dyes: { fit: () => done({ model: { ...model, chosen }, aims }) },
+    } as unknown as SharedWork;
     return findAims(asked, dyes).faults.map(({ code }) => code);
   };
   expect(codes(2.49)).toEqual([]);

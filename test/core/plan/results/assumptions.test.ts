@@ -8,7 +8,7 @@ test("an estimate is partly assumed where over a tenth of the assumed figure's v
     const estimated = { ...dye, uptakeFound: { assumedShare, interval95: [0.02, 0.05] as const } };
     return assumptionsOf(
       { ...batch, baths: [{ ...bath, dye: estimated }] },
-      { models: new Map(), aims: [], runs: [], shares: [] },
+      { models: new Map(), mixed: new Map(), aims: [], runs: [], shares: [] },
     )[0]!.message;
   };
   expect(message(0.101)).toContain("partly assumed");

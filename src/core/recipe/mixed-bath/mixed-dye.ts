@@ -1,0 +1,92 @@
+import { done, type Fault, failed, isError, type Outcome } from "../../fault.js";
+import type { Dye, Handling, Mix } from "../../model/batch.js";
+import type { DyeModel } from "../../uptake/shade/dye-model.js";
+import type { FittedDyes } from "../../uptake/shade/fitted-dyes.js";
+import { dyedColour } from "../../uptake/swatches/swatch-curves.js";
+import { type Correction, uncorrected } from "../mixture/correction.js";
+import { mixDyes } from "../mixture/mix-dye.js";
+import { pouredFor } from "../solve/amounts.js";
+import { fitTrials, type MixTrial } from "../trial/fit-trials.js";
+
+/** What is known of a mix before the bath is looked at. */
+export interface MixedDye {
+  /** What stands for the mix where one dye's model is asked for: it has no curve of its own. */
+  readonly model: DyeModel;
+  readonly dye: Dye & { readonly mix: Mix };
+  readonly parts: readonly DyeModel[];
+  /** Of each part, relative to its own fresh bath. */
+  readonly strengths: readonly number[];
+  readonly correction: Correction;
+  readonly trials: readonly MixTrial[];
+}
+
+export const isMix = (dye: Dye): dye is Dye & { readonly mix: Mix } => dye.mix !== undefined;
+
+/** So slow that uptake goes with time and strength, whatever the times. */
+const slow = 1e-9;
+
+/** Advice on slower dips and weaker baths takes a mix for a film through which uptake goes with time and strength. */
+const standIn = (dye: Dye, parts: readonly DyeModel[], { longestSeconds }: Handling): DyeModel => ({
+  dye,
+  uptake: {
+    law: "first-order",
+    ratePerSecond: slow,
+    referenceSeconds: Math.min(...parts.map(({ uptake }) => uptake.referenceSeconds)),
+    referenceCelsius: dye.celsius,
+    activationEnergyJPerMol: dye.activationEnergyJPerMol,
+  },
+  longestSeconds,
+  chosen: null,
+  onlySwatch: null,
+  response: {},
+  rate: "given",
+});
+
+/** The trials of a mix as they were dipped, each over the mix's own base. */
+function trialsOf(
+  { mix, name, base, reading }: MixedDye["dye"],
+  parts: readonly DyeModel[],
+): Outcome<MixTrial[]> {
+  const dyes = mixDyes(parts, base);
+  if (!dyes.ok) return dyes;
+  const trials = mix.trials.map(({ seconds, strengths, colour }, i): Outcome<MixTrial> => {
+    const read = dyedColour(colour, reading, ["dyes", name, "trials", i]);
+    if (!read.ok) return read;
+    const poured = pouredFor(dyes.value, strengths, 1000);
+    return done({ dyes: dyes.value, strengths, poured, seconds, lab: read.value.lab });
+  });
+  const faults = trials.flatMap((trial) => trial.faults);
+  return faults.some(isError)
+    ? failed(...faults)
+    : done(trials.flatMap((trial) => (trial.ok ? [trial.value] : [])));
+}
+
+/** Mixes with what their trials corrected, each fitted once. */
+export class FittedMixes {
+  private readonly corrections = new WeakMap<Mix, Correction>();
+
+  fit(dye: MixedDye["dye"], handling: Handling, dyes: FittedDyes): Outcome<MixedDye> {
+    const fitted = dye.mix.parts.map((part) => dyes.fit(part.dye, handling));
+    const faults: Fault[] = fitted.flatMap((fit) => fit.faults);
+    const parts = fitted.flatMap((fit) => (fit.ok ? [fit.value.model] : []));
+    if (parts.length < fitted.length) return failed(...faults);
+    const trials = trialsOf(dye, parts);
+    if (!trials.ok) return failed(...faults, ...trials.faults);
+    let correction = this.corrections.get(dye.mix);
+    if (correction === undefined) {
+      correction = trials.value.length === 0 ? uncorrected : fitTrials(trials.value);
+      this.corrections.set(dye.mix, correction);
+    }
+    return done(
+      {
+        model: standIn(dye, parts, handling),
+        dye,
+        parts,
+        strengths: dye.mix.parts.map(({ strength }) => strength),
+        correction,
+        trials: trials.value,
+      },
+      faults,
+    );
+  }
+}
