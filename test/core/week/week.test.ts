@@ -80,8 +80,11 @@ describe("a day of the week", () => {
     expect(baths[1]!.start).toMatchObject({ ageDays: 7 });
   });
 
-  test("makes a bath up anew that is past its shelf life", () => {
-    const short = { ...dye, shelfLifeDays: 6 };
+  test.each([
+    [6, { start: { kind: "fresh" }, renewed: true }],
+    [7, { start: { kind: "kept", ageDays: 7 }, renewed: false }],
+  ])("makes a bath of 7 days up anew where its shelf life is %d days", (shelfLifeDays, second) => {
+    const short = { ...dye, shelfLifeDays };
     const old = shop(order(light, 90), order(light, 90));
     const { baths } = weekOf(
       [
@@ -95,7 +98,7 @@ describe("a day of the week", () => {
       ],
       { dayMinutes: 300, weekdays: [5] },
     );
-    expect(baths[1]).toMatchObject({ start: { kind: "fresh" }, renewed: true });
+    expect(baths[1]).toMatchObject(second);
   });
 
   test("starts fresh where the bath is dumped", () => {
@@ -315,9 +318,14 @@ describe("what to order", () => {
       onWhite(undefined, 9),
       { ...order(undefined, 5), base: { name: "grey" } },
     ];
-    const { toOrder, days } = weekOf([
-      { ...two, parts: [part, tray], orders: some.map((one, index) => ({ ...one, part, index })) },
-    ]);
+    const inAll = {
+      ...two,
+      parts: [part, tray],
+      orders: some.map((one, index) => ({ ...one, part, index })),
+    };
+    const { toOrder, days } = weekOf([inAll]);
+    // It can still be ordered on the first day.
+    expect(faultsOf([inAll])).toEqual([]);
     const { started } = days[0]!.people[0]!.plan.orders[0]!;
     expect(toOrder.filter(({ kind }) => kind === "blank")).toEqual([
       expect.objectContaining({ base: null, used: 14 + started, short: started - 6, orderBy: "2027-04-12" }),
