@@ -103,7 +103,7 @@ const bathTable = (baths: readonly ReviewBath[]): Table => ({
 
 /** What would tell a figure that the log cannot tell. */
 const tells: Readonly<Record<string, string>> = {
-  timeFactor: "read the colour of one part of every load",
+  timeFactor: "read the colour of one part of every load, of a dye that has swatches",
   uptakeMlPerDm2: "readings while the bath weakens, or evidence under uptake",
   uptakeGPerDm2: "readings while the bath weakens, or evidence under uptake",
   dragOutMlPerDm2: "log waterMl of every top-up, or weigh ten parts wet and dry",

@@ -1,7 +1,6 @@
 import type { Batch } from "../../../src/core/model/batch.js";
 import type { Learnable } from "../../../src/core/quality/estimates/figures.js";
-import type { LearnedDye } from "../../../src/log/review/learn-dye.js";
-import { learn, share } from "./study.js";
+import { learn, type Score, type Studied, scores } from "./study.js";
 import { drawnTruth, seeded, work } from "./workshop.js";
 
 /** Figures that the log of `cannotTell` has nothing to tell of. */
@@ -16,14 +15,13 @@ export const notToBeTold = [
  * What the tool tells of a log that cannot tell: an uptake near 0.03 mL/dm2 goes under in what is carried out, the bath
  * keeps its temperature, and no water is written down.
  */
-export function cannotTell(batch: Batch, seed: number, loads: number): LearnedDye {
+export function cannotTell(batch: Batch, seed: number, loads: number): Pick<Studied, "truth" | "learned"> {
   const random = seeded(seed);
   const truth = { ...drawnTruth(random, batch), uptakePerDm2: 0.02 * Math.exp(0.8 * random()) };
-  return learn(batch, work(batch, truth, random, { loads, steady: true, withoutWater: true }).rows);
+  const { rows } = work(batch, truth, random, { loads, steady: true, withoutWater: true });
+  return { truth, learned: learn(batch, rows) };
 }
 
-/** How often each of those figures is rightly not told, over some such logs. */
-export const rightlyUntold = (learned: readonly LearnedDye[]): Readonly<Record<string, number>> =>
-  Object.fromEntries(
-    notToBeTold.map((name) => [name, share(learned.map(({ estimates }) => !estimates.figures[name].told))]),
-  );
+/** How often each of those figures is told over some such logs, and the told ones hold the truth. */
+export const toldNevertheless = (logs: readonly Pick<Studied, "truth" | "learned">[]): Score[] =>
+  scores(logs).filter(({ name }) => notToBeTold.some((one) => one === name));

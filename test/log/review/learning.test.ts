@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import { reviewLog } from "../../../src/log/review/review.js";
-import { cannotTell, rightlyUntold } from "./cannot-tell.js";
+import { cannotTell, toldNevertheless } from "./cannot-tell.js";
 import { learn, lotNamed, median, scores, share, study, timesWithin, withLearned } from "./study.js";
 import { drawnTruth, seeded, shared, work, workshopBatch } from "./workshop.js";
 
@@ -11,16 +11,19 @@ const batch = await workshopBatch();
 
 test("after 30 loads the factor on times is known, and the next ten loads miss by little", () => {
   const studied = seeds.map((seed) => study(batch, seed, 30));
-  expect(timesWithin(studied, 0.05)).toBeGreaterThanOrEqual(0.85);
+  expect(timesWithin(studied, 0.05)).toBeGreaterThanOrEqual(0.9);
   expect(median(studied.map(({ missLearned }) => missLearned))).toBeLessThan(0.5);
   expect(median(studied.map(({ missAssumed }) => missAssumed))).toBeGreaterThan(0.8);
   for (const { holds } of scores(studied)) if (holds !== null) expect(holds).toBeGreaterThanOrEqual(0.85);
-  expect(share(studied.map((one) => one.missLearned > one.missAssumed + 0.15))).toBeLessThan(0.1);
+  // Where assumed figures were right by chance, readings make them a little worse, and no more.
+  const worse = studied.filter((one) => one.missLearned > one.missAssumed + 0.1);
+  expect(worse.length).toBeLessThanOrEqual(1);
+  for (const { missLearned } of worse) expect(missLearned).toBeLessThan(0.5);
 });
 
 test("a log that cannot tell a figure says so", () => {
-  const untold = rightlyUntold(seeds.map((seed) => cannotTell(batch, seed, 30)));
-  for (const its of Object.values(untold)) expect(its).toBeGreaterThanOrEqual(0.9);
+  for (const { told } of toldNevertheless(seeds.map((seed) => cannotTell(batch, seed, 30))))
+    expect(told).toBeLessThanOrEqual(0.1);
 });
 
 test("lots that move the colour are named, lots that do not are not", () => {

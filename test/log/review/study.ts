@@ -67,7 +67,7 @@ export interface Score {
   readonly holds: number | null;
 }
 
-export const scores = (studied: readonly Studied[]): Score[] =>
+export const scores = (studied: readonly Pick<Studied, "truth" | "learned">[]): Score[] =>
   learnable.map((name) => {
     const all = studied.map(({ truth, learned }) => ({
       truth: truth[name],
