@@ -33,6 +33,8 @@ export function judged(
     must: "a bath is between 0 and 99 °C",
   });
   if (read.faults.length > 0) return failed(...read.faults);
+  // A mix has no curve of one dye along which a part could go on.
+  if (dye.mix !== undefined) return done(null);
   const model = dyeModel(dye, handling);
   if (!model.ok) return model;
   const [shade, part] = [[standard], samples].map((side) => labsUnder(side, usual, dye.reading));

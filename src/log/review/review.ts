@@ -1,6 +1,6 @@
 import { ciede2000 } from "../../core/colour/difference/ciede2000.js";
-import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
-import type { Batch, Dye, Lab } from "../../core/model/batch.js";
+import { done, error, type Fault, failed, type Outcome, warning } from "../../core/fault.js";
+import type { Batch, Bath, Dye, Lab } from "../../core/model/batch.js";
 import { SharedWork } from "../../core/plan/run/shared-work.js";
 import { lotShifts } from "../../core/quality/lots/lot-shifts.js";
 import type {
@@ -110,9 +110,23 @@ function bathOf(
   };
 }
 
+/** The log has one column for the dye of a bath, whichever it is. */
+const notTold =
+  (as: typeof error) =>
+  ({ dye, index, tank }: Bath): Fault =>
+    as(
+      "log-mix",
+      ["baths", index],
+      `the log does not tell the dyes of mix "${dye.name}" apart: nothing is learned of its bath in tank "${tank.name}"`,
+      "write dips of the mix under its trials",
+    );
+
 /** What a log teaches of the baths of a batch file. `rows` as `readLog` has them, `shared` as for `planBatch`. */
 export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new SharedWork()): Outcome<Review> {
-  const logged = batch.baths.filter(({ tank }) => rows.some(({ bath }) => bath === tank.name));
+  const inLog = batch.baths.filter(({ tank }) => rows.some(({ bath }) => bath === tank.name));
+  const logged = inLog.filter(({ dye }) => dye.mix === undefined);
+  const mixes = inLog.filter(({ dye }) => dye.mix !== undefined);
+  if (logged.length === 0 && mixes.length > 0) return failed(...mixes.map(notTold(error)));
   if (logged.length === 0) {
     const others = [...new Set(rows.map(({ bath }) => bath))];
     return failed(
@@ -137,17 +151,22 @@ export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new Sh
   const of = (dye: Dye): Learned => learned.find((one) => one.dye === dye)!;
   const lots = learned.flatMap((one) => lotsOf(one, rows));
   const used = learned.map(({ dye, learned: { fillings } }) => dyeUse(dye, fillings, batch.handling));
-  return done({
-    baths: logged.map(({ dye, tank }) => bathOf(batch, of(dye), tank.name, rows, shared)),
-    estimates: Object.fromEntries(learned.map((one) => [one.dye.name, estimatesOf(one)])),
-    lots,
-    dyes: used.map(({ dye }) => dye),
-    use: used.flatMap(({ use }) => use),
-    actions: [
-      ...learned.flatMap(({ dye, learned: one }) => timeAction(dye.name, one)),
-      ...logged.flatMap((bath) => temperatureAction(rows, bath)),
-      ...lots.flatMap((lot) => lotAction(lot, of(batch.dyes.find(({ name }) => name === lot.dye)!).learned)),
-    ],
-    paste: pasteOf(learned, batch.handling),
-  });
+  return done(
+    {
+      baths: logged.map(({ dye, tank }) => bathOf(batch, of(dye), tank.name, rows, shared)),
+      estimates: Object.fromEntries(learned.map((one) => [one.dye.name, estimatesOf(one)])),
+      lots,
+      dyes: used.map(({ dye }) => dye),
+      use: used.flatMap(({ use }) => use),
+      actions: [
+        ...learned.flatMap(({ dye, learned: one }) => timeAction(dye.name, one)),
+        ...logged.flatMap((bath) => temperatureAction(rows, bath)),
+        ...lots.flatMap((lot) =>
+          lotAction(lot, of(batch.dyes.find(({ name }) => name === lot.dye)!).learned),
+        ),
+      ],
+      paste: pasteOf(learned, batch.handling),
+    },
+    mixes.map(notTold(warning)),
+  );
 }

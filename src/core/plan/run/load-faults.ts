@@ -4,6 +4,7 @@ import { toKeepLevel, toKeepStrength, topUpRecords } from "../../bath/load/top-u
 import type { Hindrance } from "../../bath/load/work-load.js";
 import { error, type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
+import { largest } from "../../maths/extent.js";
 import type { Bath } from "../../model/batch.js";
 import type { LoadPlan, WorkedLoad } from "./bath-run.js";
 
@@ -48,7 +49,8 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
   const where = `the bath of "${bath.dye.name}" in tank "${bath.tank.name}"`;
   const { keepsLevel, keepsStrength } = topUpRecords[bath.topUp];
   const kept = bath.start.kind === "kept";
-  const startStrength = bath.start.kind === "kept" ? bath.start.strength : 1;
+  const startStrength =
+    bath.start.kind === "kept" ? largest(bath.start.strengthEach ?? [bath.start.strength]) : 1;
   const errors: Fault[] = [];
   const warnings = loadWarnings(path);
   const hindrance: Readonly<Record<Hindrance, (before: BathState, plan: LoadPlan, number: number) => Fault>> =
@@ -98,11 +100,15 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
             "check dragOut, or use a larger tank",
           ),
         );
-      if (result.takenUp > largeLoadShare * before.dye)
+      const share = largest(
+        result.takenUpEach.map((taken, i) => taken / before.dyeEach![i]!),
+        result.takenUp / before.dye,
+      );
+      if (share > largeLoadShare)
         warnings.add(
           "large-load",
           number,
-          `${where}: it takes ${percent(result.takenUp / before.dye)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+          `${where}: it takes ${percent(share)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
           "dip fewer parts a load, or use a larger tank",
         );
       if (result.topUpShort)
@@ -112,7 +118,12 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
           `${where}: the tank is full before all missing dye is in; strength is brought to ${percent(result.strengthAfter)} only`,
           "take some liquor out before topping up",
         );
-      const strongest = Math.max(result.strengthBefore, result.strengthAfter);
+      const strongest = largest([
+        result.strengthBefore,
+        result.strengthAfter,
+        ...result.strengthBeforeEach,
+        ...result.strengthAfterEach,
+      ]);
       if (strongest > Math.max(tooStrong, startStrength))
         warnings.add(
           "bath-too-strong",

@@ -64,7 +64,7 @@ test("each dye of a mix is conserved to 1e-9: start + added = taken up + dragged
       for (const { result } of run!.loads)
         expect(result.takenUpEach.reduce((sum, one) => sum + one, 0)).toBeCloseTo(result.takenUp, 9);
     }),
-    { seed: 11, numRuns: 25, endOnFailure: true },
+    { seed: 11, numRuns: 15, endOnFailure: true },
   );
 });
 
@@ -268,4 +268,26 @@ test("a trial of the mix corrects its colours and its doubt", () => {
       )![1],
     );
   expect(doubt(after)).toBeLessThan(doubt(before) / 2);
+});
+
+test("a load is large by the dye of which it takes the greatest share", () => {
+  const large = (strawUptake: number): string[] => {
+    const mix = mixOf([
+      [with_(straw, strawUptake), 0.2],
+      [with_(rose, 0.01), 1],
+    ]);
+    const { warnings, baths } = planned(batchOf(mix, [shadeOf(mix, 60, 30)]));
+    const [first] = baths[0]!.loads;
+    const [each] = first!.mix! as unknown as { takenUpMl: number }[];
+    const [made] = baths[0]!.makeUp.mix! as unknown as { concentrateMl: number }[];
+    const share = each!.takenUpMl / made!.concentrateMl;
+    expect(first!.strengthBefore).toBe(1);
+    return warnings.flatMap(({ code, message }) =>
+      code === "large-load" ? [`${(100 * share).toFixed(1)} %: ${message}`] : [],
+    );
+  };
+  expect(large(3)).toEqual([]);
+  const [told] = large(12);
+  const [share] = told!.split(": ");
+  expect(told).toContain(`it takes ${share} of the dye in the bath`);
 });
