@@ -38,6 +38,7 @@ test("keys WORD lists the keys that have the word, in capitals or not", async ()
 
 test("keys finds what a path of a batch leads to, and what is below it", async () => {
   expect(await pathsOf("tanks.six.cover")).toEqual(["tanks.NAME.cover"]);
+  expect(await pathsOf("dyes.moss.mix")).toEqual(["dyes.MIX.mix", "dyes.MIX.mix.NAME"]);
   expect(await pathsOf("baths.0.start")).toEqual([
     "baths.ITEM.start",
     "baths.ITEM.start.volume",

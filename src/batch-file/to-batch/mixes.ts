@@ -49,7 +49,7 @@ export function mixedDye(of: Mix, name: string, dyes: Entries<model.Dye>, bases:
   return present({
     name,
     dilution: dilutionOf(first!.dilution.kind, exactSum(parts.map((part) => figureOf(part.dilution)))),
-    celsius: of.temperature?.value ?? smallest(parts.map(({ dye }) => measuredCelsius(dye))),
+    celsius: of.temperature?.value ?? smallest(parts.map(({ dye }) => dye.celsius)),
     base: of.base === undefined ? first!.dye.base : bases.under(of.base, reading),
     reading,
     swatches: [],

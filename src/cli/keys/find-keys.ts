@@ -1,7 +1,7 @@
 import type { KeyRow } from "../../batch-file/json-schema/key-table.js";
 
-/** Steps of a path that mean any name and any item of a list. */
-const anyStep = new Set(["NAME", "ITEM"]);
+/** Steps of a path that mean any name, that of a mix, and any item of a list. */
+const anyStep = new Set(["NAME", "MIX", "ITEM"]);
 
 /** Whether a path as a user has it, "tanks.six", leads to a key or to one above it. */
 function leadsTo(path: string, row: KeyRow): boolean {

@@ -94,10 +94,10 @@ function doubtfulSwatches({ dye, chosen }: DyeModel): Fault[] {
   ];
 }
 
-/** The warning on a mix whose dyes were measured at unlike temperatures. */
+/** The warning on a mix whose dyes were measured at unlike temperatures, and that was never tried. */
 function unlikeTemperatures({ name, celsius, mix }: MixedDye["dye"]): Fault[] {
   const unlike = mix.parts.filter((part) => measuredCelsius(part.dye) !== celsius);
-  if (unlike.length === 0) return [];
+  if (unlike.length === 0 || mix.trials.length > 0) return [];
   const said = mix.parts.map(({ dye }) => `${dye.name} at ${shortNumber(measuredCelsius(dye))} °C`);
   return [
     warning(

@@ -1,4 +1,5 @@
 import { done, type Fault, failed, isError, type Outcome } from "../../fault.js";
+import { madeOnce } from "../../made-once.js";
 import type { Dye, Handling, Mix } from "../../model/batch.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import type { FittedDyes } from "../../uptake/shade/fitted-dyes.js";
@@ -44,7 +45,7 @@ const standIn = (dye: Dye, parts: readonly DyeModel[], { longestSeconds }: Handl
 
 /** The trials of a mix as they were dipped, each over the mix's own base. */
 function trialsOf(
-  { mix, name, base, reading }: MixedDye["dye"],
+  { mix, name, base, celsius, reading }: MixedDye["dye"],
   parts: readonly DyeModel[],
 ): Outcome<MixTrial[]> {
   const dyes = mixDyes(parts, base);
@@ -53,7 +54,7 @@ function trialsOf(
     const read = dyedColour(colour, reading, ["dyes", name, "trials", i]);
     if (!read.ok) return read;
     const poured = pouredFor(dyes.value, strengths, 1000);
-    return done({ dyes: dyes.value, strengths, poured, seconds, lab: read.value.lab });
+    return done({ dyes: dyes.value, strengths, poured, seconds, celsius, lab: read.value.lab });
   });
   const faults = trials.flatMap((trial) => trial.faults);
   return faults.some(isError)
@@ -61,9 +62,12 @@ function trialsOf(
     : done(trials.flatMap((trial) => (trial.ok ? [trial.value] : [])));
 }
 
+/** Mixes that are kept; a workshop has a few. */
+const mostMixes = 64;
+
 /** Mixes with what their trials corrected, each fitted once. */
 export class FittedMixes {
-  private readonly corrections = new WeakMap<Mix, Correction>();
+  private readonly corrections = new Map<string, Correction>();
 
   fit(dye: MixedDye["dye"], handling: Handling, dyes: FittedDyes): Outcome<MixedDye> {
     const fitted = dye.mix.parts.map((part) => dyes.fit(part.dye, handling));
@@ -72,11 +76,11 @@ export class FittedMixes {
     if (parts.length < fitted.length) return failed(...faults);
     const trials = trialsOf(dye, parts);
     if (!trials.ok) return failed(...faults, ...trials.faults);
-    let correction = this.corrections.get(dye.mix);
-    if (correction === undefined) {
-      correction = trials.value.length === 0 ? uncorrected : fitTrials(trials.value);
-      this.corrections.set(dye.mix, correction);
-    }
+    const key = JSON.stringify([dye.mix, dye.base, dye.celsius, handling.timingSeconds]);
+    const correction =
+      trials.value.length === 0
+        ? uncorrected
+        : madeOnce(this.corrections, key, mostMixes, () => fitTrials(trials.value));
     return done(
       {
         model: standIn(dye, parts, handling),

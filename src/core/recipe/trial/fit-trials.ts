@@ -13,6 +13,8 @@ export interface MixTrial {
   readonly strengths: readonly number[];
   readonly poured: Poured;
   readonly seconds: number;
+  /** Of the bath; absent: the lowest of its dyes'. */
+  readonly celsius?: number;
   readonly lab: Lab;
 }
 
@@ -39,8 +41,8 @@ export function fitTrials(trials: readonly MixTrial[]): Correction {
   const residuals = (p: readonly number[]): number[] => {
     const correction = asCorrection(p);
     return [
-      ...trials.flatMap(({ dyes, strengths, seconds, lab }) => {
-        const foretold = mixedLab(mixtureOf(dyes, seconds, correction), strengths);
+      ...trials.flatMap(({ dyes, strengths, seconds, celsius, lab }) => {
+        const foretold = mixedLab(mixtureOf(dyes, seconds, correction, celsius), strengths);
         return foretold.map((value, axis) => (value - lab[axis]!) / readingNoise);
       }),
       ...names.map((_, i) => p[i]! / factorDeviation),

@@ -291,3 +291,40 @@ test("a load is large by the dye of which it takes the greatest share", () => {
   const [share] = told!.split(": ");
   expect(told).toContain(`it takes ${share} of the dye in the bath`);
 });
+
+test("a mix of dyes that were measured at unlike temperatures is warned of until it was tried", () => {
+  const parts = [
+    [straw, 0.8],
+    [{ ...rose, celsius: 74 }, 0.4],
+  ] as const;
+  const codes = (trials: Parameters<typeof mixOf>[1]): string[] => {
+    const mix = mixOf(parts, trials);
+    return planned(batchOf(mix, [shadeOf(mix, 60)])).warnings.map(({ code }) => code);
+  };
+  const tried = {
+    seconds: 60,
+    strengths: [0.8, 0.4],
+    colour: { kind: "lab" as const, lab: [70, 28, 28] as const },
+  };
+  expect(codes([])).toContain("unlike-temperatures");
+  expect(codes([tried])).not.toContain("unlike-temperatures");
+});
+
+test("a trial that comes out as foretold corrects nothing, at whatever temperature the mix is dyed", () => {
+  const parts = [
+    [straw, 0.8],
+    [rose, 0.4],
+  ] as const;
+  const at = (celsius: number, trials: Parameters<typeof mixOf>[1]) => {
+    const mix: Dye = { ...mixOf(parts, trials), celsius };
+    return planned(isothermal(batchOf(mix, [shadeOf(mix, 60)]))).baths[0]!.loads[0]!;
+  };
+  for (const celsius of [70, 80]) {
+    // The colour of 60 s in a fresh bath, from a part that takes next to nothing up.
+    const { lab } = at(celsius, []);
+    const corrected = at(celsius, [
+      { seconds: 60, strengths: [0.8, 0.4], colour: { kind: "lab", lab: lab! } },
+    ]);
+    expect(ciede2000(corrected.lab!, lab!)).toBeLessThan(0.05);
+  }
+});
