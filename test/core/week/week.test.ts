@@ -154,6 +154,13 @@ describe("orders of a week", () => {
     expect(weekOf([shop(order(light, quantity + 1))]).days).toHaveLength(2);
   });
 
+  test("that no day holds begin on the first day where they are due first", () => {
+    const { orders } = weekOf([shop(order(green, 90), order(light, 250, "2027-04-14"), order(green, 80))]);
+    expect(orders.map(({ days }) => days.length)).toEqual([1, 3, 1]);
+    expect(orders[1]).toMatchObject({ readyDate: "2027-04-14", lateDays: 0 });
+    expect(orders[1]!.days[0]!.date).toBe("2027-04-12");
+  });
+
   test("that take more than 65 days are refused, however many they are", () => {
     const [{ quantity } = { quantity: 0 }] = weekOf([shop(order(light, 400))]).orders[0]!.days;
     for (const days of [75, 1e6])

@@ -83,25 +83,43 @@ function addUnits(
   return done({ ...(day === undefined ? {} : { day }), taken });
 }
 
-/** Fills a day. An order is split only where no day holds it whole: then the day takes as many of its parts as it can. */
+/**
+ * Fills a day with whole orders. Where the one that comes first is longer than a day, the day takes as many of its parts
+ * as it can, and then others beside them.
+ */
 export function fillDay(setting: DaySetting, empty: EmptyDay, pieces: readonly Piece[]): Outcome<FilledDay> {
-  for (const units of empty.rule.wholeBaths ? [byDye(pieces), singly(pieces)] : [singly(pieces)]) {
+  const [first] = firstOf(setting, empty, new Set(), singly(pieces)) as [Piece];
+  const alone = addUnits(setting, empty, [], [[first]]);
+  if (!alone.ok) return alone;
+  let filled = alone.value.day && { day: alone.value.day, taken: alone.value.taken };
+  if (filled === undefined) return splitFirst(setting, empty, first, pieces);
+  for (const units of empty.rule.wholeBaths ? [singly(pieces), byDye(pieces)] : [singly(pieces)]) {
     const whole = addUnits(setting, empty, [], units);
     if (!whole.ok) return whole;
     const { day, taken } = whole.value;
-    if (day !== undefined) return done({ day, left: pieces.filter((one) => !taken.includes(one)) });
+    if (day !== undefined) filled = { day, taken };
   }
-  const [large] = firstOf(setting, empty, new Set(), singly(pieces)) as [Piece];
-  const split = mostOf(setting, empty, large);
+  const { day, taken } = filled;
+  return done({ day, left: pieces.filter((one) => !taken.includes(one)) });
+}
+
+/** Fills a day with as many parts of an order as it holds, and whole orders beside them. */
+function splitFirst(
+  setting: DaySetting,
+  empty: EmptyDay,
+  first: Piece,
+  pieces: readonly Piece[],
+): Outcome<FilledDay> {
+  const split = mostOf(setting, empty, first);
   if (!split.ok) return split;
   const { quantity } = split.value;
-  const others = pieces.filter((one) => one !== large);
-  const more = addUnits(setting, empty, [{ ...large, quantity }], singly(others));
+  const others = pieces.filter((one) => one !== first);
+  const more = addUnits(setting, empty, [{ ...first, quantity }], singly(others));
   if (!more.ok) return more;
   return done({
     day: more.value.day ?? split.value.day,
     left: [
-      { ...large, quantity: large.quantity - quantity },
+      { ...first, quantity: first.quantity - quantity },
       ...others.filter((one) => !more.value.taken.includes(one)),
     ],
   });
