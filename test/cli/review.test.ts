@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { ciede2000 } from "../../src/core/colour/difference/ciede2000.js";
+import { columnNames } from "../../src/log/row/columns.js";
 import { asCsv } from "../log/review/as-csv.js";
 import { drawnTruth, seeded, work, workshopBatch } from "../log/review/workshop.js";
 import { folderIo } from "../tools/folder-io.js";
@@ -95,6 +97,32 @@ test("--lot and --part list where parts came from", async () => {
   });
   expect((await review("--part", "clip")).out).toContain("40 loads");
   expect((await review("--part", "none")).out).toContain("No load of the log is of it.");
+});
+
+test("bare parts of two lots are compared where both were read", async () => {
+  const bare = (lot: string, b: number) =>
+    columnNames
+      .map(
+        (name) =>
+          ({
+            time: "2026-01-01T07:00",
+            bath: "six",
+            event: "measured",
+            seconds: 0,
+            L: 92,
+            a: 0,
+            b,
+            powderLot: lot,
+          })[name as "b"] ?? "",
+      )
+      .join(",");
+  const read = new Map([["baths.csv", `${log}${bare("P-16", 1)}\r\n${bare("P-17", 3)}\r\n`]]);
+  const run = (...args: readonly string[]) =>
+    runFake(["review", "restock.yaml", "--log", "baths.csv", "--quiet", ...args], folderIo(examples, read));
+  const [lot] = JSON.parse((await run("--format", "json")).out).lots;
+  expect(lot.bareDeltaE00).toBeCloseTo(ciede2000([92, 0, 1], [92, 0, 3]), 9);
+  expect((await run()).out).toMatch(/^lot +of +dye +loads +moved by +chance alone +bare part *$/m);
+  expect(JSON.parse((await review("--format", "json")).out).lots[0].bareDeltaE00).toBeNull();
 });
 
 test("review without a log, or with one of other baths, says what to write", async () => {

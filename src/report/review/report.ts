@@ -161,15 +161,17 @@ const lotsTable = (review: Review): Table => ({
     { key: "loads", title: "loads", digits: places(0) },
     { key: "delta_E00", title: "moved by", digits: places(1) },
     { key: "doubt95", title: "chance alone", digits: places(1) },
+    { key: "bare_delta_E00", title: "bare part", digits: places(1) },
     { key: "named", title: "" },
   ],
-  rows: review.lots.map(({ lot, kind, dye, loads, deltaE00, doubt95, named }) => [
+  rows: review.lots.map(({ lot, kind, dye, loads, deltaE00, doubt95, bareDeltaE00, named }) => [
     lot,
     kind,
     dye,
     loads,
     deltaE00,
     doubt95,
+    bareDeltaE00,
     named ? "differs" : "",
   ]),
 });
@@ -224,7 +226,7 @@ export function reviewReport(review: Review): Report {
       ...review.baths.flatMap(({ bath, runs }) =>
         runs.map((run) =>
           paragraph(
-            `${bath}: ${run.loads === 1 ? `the load of ${spoken(run.from)} is` : `${run.loads} loads from ${spoken(run.from)} to ${spoken(run.to)} are`} ${run.sides.join(" and ")} than chance explains: ${run.said}.`,
+            `${bath}: ${run.loads === 1 ? `the load of ${spoken(run.from)} is` : `${run.loads} loads from ${spoken(run.from)} to ${spoken(run.to)} are`} ${run.sides.join(", ").replace(/, ([^,]+)$/, " and $1")} than chance explains: ${run.said}.`,
           ),
         ),
       ),

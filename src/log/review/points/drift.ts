@@ -10,7 +10,7 @@ const charted: Readonly<
 > = {
   deltaL: { above: "lighter", below: "darker" },
   deltaC: { above: "more colourful", below: "duller" },
-  deltaH: { above: "of a larger hue angle", below: "of a smaller hue angle" },
+  deltaH: { above: "of another hue", below: "of another hue" },
   deltaE00: { above: "further from their shade", below: "", upperOnly: true },
 };
 const names = Object.keys(charted) as ChartedDifference[];

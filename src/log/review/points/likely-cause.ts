@@ -30,31 +30,36 @@ const means = (loads: readonly JudgedLoad[], celsius: number) => ({
 
 const percent = (value: number): string => `${Math.round(100 * Math.abs(value))} %`;
 
-/** What changed in the bath or at the clock, so that its loads came out darker (1) or lighter (-1). */
+/** What changed most in the bath or at the clock, so that its loads came out darker (1) or lighter (-1). */
 function changed(
   run: ReturnType<typeof means>,
   usual: ReturnType<typeof means>,
   darker: 1 | -1,
 ): Cause | undefined {
   const kelvin = darker * (run.celsius - usual.celsius);
-  if (kelvin >= kelvinMatters)
-    return {
+  const time = darker * (run.time / usual.time - 1);
+  const strength = darker * (run.strength / usual.strength - 1);
+  const causes: readonly (Cause & { readonly matters: number })[] = [
+    {
+      matters: kelvin / kelvinMatters,
       cause: "temperature",
       said: `the bath was ${shortNumber(kelvin, 2)} °C ${darker > 0 ? "warmer" : "cooler"} than before`,
-    };
-  const time = run.time / usual.time - 1;
-  if (darker * time >= timeMatters)
-    return {
+    },
+    {
+      matters: time / timeMatters,
       cause: "time",
       said: `dips were ${percent(time)} ${darker > 0 ? "longer" : "shorter"} than before, beside what the bath needed`,
-    };
-  const strength = run.strength / usual.strength - 1;
-  if (darker * strength >= strengthMatters)
-    return {
+    },
+    {
+      matters: strength / strengthMatters,
       cause: "strength",
       said: `the bath was ${percent(strength)} ${darker > 0 ? "stronger" : "weaker"} than before`,
-    };
-  return undefined;
+    },
+  ];
+  const [{ matters, ...most }] = causes.toSorted((one, other) => other.matters - one.matters) as [
+    (typeof causes)[number],
+  ];
+  return matters >= 1 ? most : undefined;
 }
 
 /** A lot of powder or dye that begins with a load. */

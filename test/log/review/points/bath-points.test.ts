@@ -90,6 +90,12 @@ test("a cause that makes loads darker does not explain lighter ones, and a lot t
   expect(runOf(off({ powderLot: "A" }, { strength: 0.94 }))).toMatchObject({ cause: "strength" });
 });
 
+test("of several changes the one that matters most is the cause", () => {
+  const cause = (celsius: number, strength: number) =>
+    bathPoints([...steady(20), ...off({ celsius }, { strength })], 80).runs[0]!.cause;
+  expect([cause(78, 0.92), cause(78, 0.88)]).toEqual(["temperature", "strength"]);
+});
+
 test("what was always so is not the cause of a change", () => {
   const cool = (loads: readonly JudgedLoad[]) =>
     loads.map((one) => ({ ...one, row: { ...one.row, celsius: 77 }, timeRatio: 0.8 }));
@@ -101,7 +107,7 @@ test("chroma, hue and the size of the difference have charts too; what overlaps 
     bathPoints([...steady(20), ...off().map((one) => ({ ...one, lab }))], 80);
   // Along the hue of the shade, across it, and both.
   expect(moved([60.1, 22, 11]).runs).toMatchObject([{ sides: ["more colourful"] }]);
-  expect(moved([60.1, 19, 11.9]).runs).toMatchObject([{ sides: ["of a larger hue angle"] }]);
+  expect(moved([60.1, 19, 11.9]).runs).toMatchObject([{ sides: ["of another hue"] }]);
   expect(moved([57, 18, 9]).runs).toMatchObject([{ sides: ["darker", "duller"] }]);
   const { charts, points } = moved([57, 18, 9]);
   expect(charts.map(({ of, limits }) => [of, limits[0] === null])).toEqual([
