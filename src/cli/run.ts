@@ -56,7 +56,11 @@ function read(
         "usage",
         [],
         said.replace(/\.$/, ""),
-        near === undefined ? "dipwright --help lists commands and options" : `did you mean ${near}?`,
+        near !== undefined
+          ? `did you mean ${near}?`
+          : said.includes("argument 'SPEC'")
+            ? "SPEC is a batch file: dipwright new DIR writes one"
+            : "dipwright --help lists commands and options",
       ),
     );
   }

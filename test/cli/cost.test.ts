@@ -70,10 +70,10 @@ const names = (out: string): string[] => [
 ];
 
 describe("the files of cost", () => {
-  test("of a folder are its batches, sorted by code unit; other files are passed over and counted", async () => {
+  test("of a folder are its batches, sorted by code unit; other files are skipped and counted", async () => {
     const { status, out, err } = await cost("day", "--format", "csv");
     expect([status, names(out)]).toEqual([0, ["first", "second", "third", "undated"]]);
-    expect(err).toContain("2 files without a batch passed over\n");
+    expect(err).toContain("2 files without a batch skipped\n");
   });
 
   test("of a pattern in quotes are those that match it", async () => {

@@ -55,7 +55,7 @@ test("a log named by --set is relative to the batch file, and one that is not th
   expect((await run("plan", "restock.yaml", ...set)).status).toBe(0);
   const { status, err } = await run("plan", "restock.yaml", "--set", "baths.0.start=log", "--log", "no.csv");
   expect(status).toBe(2);
-  expect(err).toContain("error[log-unreadable]: the log no.csv: there is no such file");
+  expect(err).toContain("error[log-unreadable]: the log no.csv cannot be read: there is no such file");
 });
 
 test("record --from plans with the log that it appends to", async () => {

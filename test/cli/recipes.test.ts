@@ -48,7 +48,7 @@ test("the README's cron line makes the nightly table", () => {
   const { status, stdout, stderr } = sh(command, home);
   expect([status, stdout]).toEqual([0, ""]);
   // What cron mails: nothing is wrong, and what was not looked at.
-  expect(stderr).toMatch(/^2 files without a batch passed over\n(\d+ warnings? not shown .*\n)?$/);
+  expect(stderr).toMatch(/^2 files without a batch skipped\n(\d+ warnings? not shown .*\n)?$/);
   const rows = readFileSync(at("costs.csv"), "utf8").trim().split("\r\n");
   expect(rows[0]).toMatch(/^batch,date,order,.*,price_EUR$/);
   expect(rows).toHaveLength(6);

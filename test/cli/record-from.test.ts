@@ -116,7 +116,7 @@ test("record --from says which rows there are where several or none are meant", 
     return err.replace(/\s+/g, " ").trim();
   };
   expect(await said("--load", "2")).toBe(
-    "error[log-planned]: the plan has 2 load rows that this can be help: write for example --bath six --load 2, or --bath fourteen --load 2",
+    "error[log-planned]: the plan has 2 load rows that this can mean help: write for example --bath six --load 2, or --bath fourteen --load 2",
   );
   expect(await said("--load", "40")).toContain("the plan has no load row of that bath and load");
   expect(await said("--event", "dump")).toContain("record it without --from");
@@ -124,6 +124,29 @@ test("record --from says which rows there are where several or none are meant", 
   expect(await said("--celsius", "79")).toContain("--celsius: all rows of the plan are written");
   expect((await record(undefined, "--load", "2", "--event", "load")).err).toContain("without --from");
   expect((await record(undefined, "--from", "none.yaml")).status).toBe(2);
+});
+
+test("a row that the log has already is recorded with a warning, which names the first", async () => {
+  const load2 = [...from, "--bath", "six", "--load", "2"];
+  const first = (await record(undefined, ...load2, "--time", "2026-10-05T09:14")).files.get("baths.csv")!;
+  const again = async (...args: string[]) => {
+    const { status, err, files } = await record(first, ...args);
+    expect([status, rowsOf(files.get("baths.csv")!).length]).toEqual([0, 2]);
+    return err.replace(/\s+/g, " ").trim();
+  };
+  const said = "warning[log-again]: row 2 of the log, of 2026-10-05T09:14:00, says the same";
+  // The same planned load on the same day, or any load of the bath at the same time.
+  expect(await again(...load2)).toContain(said);
+  const typed = ["--bath", "six", "--event", "load", "--part", "clip", "--parts", "41", "--seconds", "32"];
+  expect(await again(...typed, "--time", "2026-10-05T09:14")).toContain(said);
+  expect(await again(...typed, "--time", "2026-10-05T09:14:01")).toBe("");
+  expect(await again(...load2, "--time", "2026-10-06T09:14")).toBe("");
+  expect(await again(...from, "--bath", "fourteen", "--load", "2")).toBe("");
+  expect(await again(...from, "--bath", "six", "--load", "3")).toBe("");
+  // Dye and water may go in one after the other.
+  const water = ["--event", "top-up", "--bath", "six", "--water", "50mL", "--time", "2026-10-05T09:20"];
+  const poured = (await record(undefined, ...water)).files.get("baths.csv")!;
+  expect((await record(poured, ...water)).err).toBe("");
 });
 
 test("a log with fewer columns gets the planned cells that it has room for, if they are enough", async () => {

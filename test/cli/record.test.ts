@@ -138,9 +138,11 @@ test("record says what an event needs, and refuses what it has no use for", asyn
     return err.replace(/\s+/g, " ").trim();
   };
   expect(await said("--event", "load")).toBe(
-    "error[log-needs]: a row needs bath help: add --bath error[log-needs]: a load row needs part help: add --part error[log-needs]: a load row needs parts help: add --parts error[log-needs]: a load row needs seconds or shade help: add --seconds",
+    "error[log-needs]: a row needs its bath help: add --bath, the tank's name error[log-needs]: a load row needs part help: add --part, part that was dipped error[log-needs]: a load row needs parts help: add --parts, parts in the load error[log-needs]: a load row needs seconds or shade help: add --seconds, the dip as timed, without draining: 31 or '1 min 5 s'",
   );
-  expect(await said("--bath", "six")).toBe("error[log-needs]: a row needs event help: add --event");
+  expect(await said("--bath", "six")).toBe(
+    "error[log-needs]: a row needs its event help: add --event, one of made-up, load, top-up, dump, measured",
+  );
   expect(await said("--bath", "six", "--event", "dump", "--seconds", "5")).toContain(
     "seconds is not used in a dump row",
   );
@@ -197,12 +199,12 @@ test("a torn last row is moved beside the log and said", async () => {
   await record(...load);
   const before = text();
   writeFileSync(log, `${before}2027-04-16T09:31,six,lo`);
-  const { status, err } = await record(...load);
+  const { status, err } = await record(...load, "--time", "2027-04-16T09:32");
   expect([status, codes(err)]).toEqual([0, ["log-torn"]]);
   expect(readFileSync(`${log}.torn`, "utf8")).toBe("2027-04-16T09:31,six,lo\n");
   const { log: read, diagnostics } = readLog(log, text());
   expect([read?.rows.length, diagnostics]).toEqual([2, []]);
-  expect((await record(...load)).err).toBe("");
+  expect((await record(...load, "--time", "2027-04-16T09:33")).err).toBe("");
 });
 
 test("a torn first line is moved beside the log too", async () => {
@@ -215,7 +217,7 @@ test("a torn first line is moved beside the log too", async () => {
 test("rows of the log that cannot be read are said, and recording goes on", async () => {
   await record(...load);
   writeFileSync(log, `${text()}yesterday,six,dump${",".repeat(columnNames.length - 3)}\r\n`);
-  const { status, err } = await record(...load);
+  const { status, err } = await record(...load, "--time", "2027-04-16T09:32");
   expect([status, codes(err)]).toEqual([0, ["log-time"]]);
   expect(lines()).toHaveLength(3);
   expect((await record(...load, "--strict")).status).toBe(1);

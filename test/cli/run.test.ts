@@ -115,6 +115,13 @@ test("run returns 2 where a value is missing or a word is too many", async () =>
   }
 });
 
+test("run says what SPEC is where it is missing", async () => {
+  const { status, err } = await runFake(["plan"]);
+  expect(status).toBe(2);
+  expect(err).toContain("help: SPEC is a batch file: dipwright new DIR writes one");
+  expect((await runFake(["measure"])).err).toContain("help: dipwright --help lists");
+});
+
 const failing = (thrown: unknown): CommandDeclaration => ({
   ...commands.find(({ name }) => name === "mix")!,
   load: async () => async () => {

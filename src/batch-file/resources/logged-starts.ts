@@ -44,8 +44,8 @@ export async function loggedStarts(
     return at(
       spec.log === undefined ? [] : ["log"],
       "log-unreadable",
-      `the log ${file}: ${because(cause)}`,
-      "the name is relative to the batch file that holds it; dipwright record begins a log",
+      `the log ${file} cannot be read: ${because(cause)}`,
+      "dipwright record begins a log, and start: fresh needs none; the name is relative to the batch file that holds it",
     );
   }
   if (text.length > largest)

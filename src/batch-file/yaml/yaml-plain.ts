@@ -83,7 +83,15 @@ export function yamlPlain(
         const name = key.text;
         const first = entries.get(name);
         if (first !== undefined && !again)
-          report("duplicate-key", key, `${name} is given twice`, "keep one of the two", first);
+          report(
+            "duplicate-key",
+            key,
+            `${name} is given twice`,
+            value.kind === "map" || value.kind === "list"
+              ? "keep one of the two, and move the lines below the other to it"
+              : "keep one of the two",
+            first,
+          );
         if (name === "__proto__")
           report("reserved-name", key, "this name cannot be used", "use another name");
         else if (first === undefined) object[name] = below(name, value, depth + 1, again);

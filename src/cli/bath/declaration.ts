@@ -5,7 +5,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `bath` as help and completion know it. */
 export const bath: CommandDeclaration = {
   name: "bath",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "how each bath wears: its life, top-ups, where dye and heat go",
   details:

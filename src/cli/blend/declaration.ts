@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `blend` as help and completion know it. */
 export const blend: CommandDeclaration = {
   name: "blend",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "recipes of one to three dyes for a colour, and their correction by trials",
   details:

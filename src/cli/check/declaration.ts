@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `check` as help and completion know it. */
 export const check: CommandDeclaration = {
   name: "check",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC...>",
   summary: "read batch files and say all that is wrong with them",
   details: "With --format json the faults go to stdout, for editors and scripts.",

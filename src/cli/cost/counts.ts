@@ -52,7 +52,7 @@ export function countsSaid({
     ...(bad > 0 && !single
       ? [`${counted(bad, "file")} could not be costed and ${bad === 1 ? "was" : "were"} left out`]
       : []),
-    ...(passedOver > 0 ? [`${counted(passedOver, "file")} without a batch passed over`] : []),
+    ...(passedOver > 0 ? [`${counted(passedOver, "file")} without a batch skipped`] : []),
     ...(undated > 0 ? [`${counted(undated, "batch", "batches")} without a date left out`] : []),
     ...(outside > 0 ? [`${counted(outside, "batch", "batches")} of other days left out`] : []),
     ...(all > 0

@@ -5,7 +5,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `cost` as help and completion know it. */
 export const cost: CommandDeclaration = {
   name: "cost",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC...>",
   summary: "what each good part costs, one row an order",
   details:

@@ -6,7 +6,7 @@ import { usualHoursPerWeek, usualQuantities } from "./usual.js";
 /** `offer` as help and completion know it. */
 export const offer: CommandDeclaration = {
   name: "offer",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "what to sell: colours, a price list, and when a colour pays",
   details:

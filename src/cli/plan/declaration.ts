@@ -6,7 +6,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `plan` as help and completion know it. */
 export const plan: CommandDeclaration = {
   name: "plan",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "the whole run sheet: mix, dip, top up, the clock, costs",
   details: "CSV and TSV have one row a load; JSON has everything, unrounded.",

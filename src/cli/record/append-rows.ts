@@ -13,7 +13,7 @@ import type { Appended, Io } from "../io.js";
 import { usage } from "../usage.js";
 import { openElsewhere, tornRows } from "./log-warnings.js";
 import { type OpenLog, openLog } from "./open-log.js";
-import { alreadyPlanned, amongOthers, cellsFor, withoutColumn } from "./row-faults.js";
+import { alreadyPlanned, amongOthers, cellsFor, recordedAgain, withoutColumn } from "./row-faults.js";
 
 /** A row to append; one that is planned and not done has cells only. */
 export interface NewRow {
@@ -71,7 +71,11 @@ async function tryAppend(
   const cells = rows.map((row) => cellsFor(row, style));
   const faults = [
     ...withoutColumn(cells, style),
-    ...rows.flatMap(({ row }) => (row === undefined ? [] : amongOthers(row, log.rows))),
+    ...rows.flatMap(({ row, planned }) =>
+      row === undefined
+        ? []
+        : [...amongOthers(row, log.rows), ...recordedAgain(row, planned?.note, log.rows)],
+    ),
     ...(rows.some(({ row }) => row === undefined) ? alreadyPlanned(log.unconfirmed) : []),
   ];
   if (faults.some(isError)) return refused(...faults);

@@ -107,10 +107,20 @@ export const cellOptions: readonly CellOption[] = [
   text("note", "note", "text", "anything, on one line"),
 ];
 
-/** The option that fills a column. */
-export const optionOf = (column: string): string => {
-  const found = cellOptions.find((option) => "column" in option && option.column === column);
-  if (found !== undefined) return `--${found.name}`;
-  if (["L", "a", "b"].includes(column)) return "--lab";
-  return column === "time" ? "--time" : "--concentrate";
+const nameFor = (column: string): string => {
+  if (["L", "a", "b"].includes(column)) return "lab";
+  return column === "time" ? "time" : "concentrate";
 };
+
+const optionFor = (column: string): CellOption =>
+  cellOptions.find((option) => "column" in option && option.column === column) ??
+  cellOptions.find(({ name }) => name === nameFor(column))!;
+
+/** The option that fills a column. */
+export const optionOf = (column: string): string => `--${optionFor(column).name}`;
+
+/** The option that fills a column, and what it takes: "--bath, the tank's name". */
+export function optionSaid(column: string): string {
+  const { name, description, choices } = optionFor(column);
+  return `--${name}, ${choices === undefined ? description : `one of ${choices.join(", ")}`}`;
+}

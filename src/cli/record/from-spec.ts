@@ -52,7 +52,7 @@ export function pickRow(rows: readonly PlannedRow[], { event, bath, load }: Whic
       "log-planned",
       [],
       found.length > 0
-        ? `the plan has ${found.length} ${event} rows that this can be`
+        ? `the plan has ${found.length} ${event} rows that this can mean`
         : `the plan has no ${event} row of that bath and load`,
       some.length > 0 ? `write for example ${some.join(", or ")}` : "record it without --from",
     ),

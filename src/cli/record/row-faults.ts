@@ -5,14 +5,13 @@ import { checkRow } from "../../log/row/check-row.js";
 import { inspectLoads, inspects } from "../../log/row/inspect-loads.js";
 import type { LogRow } from "../../log/row/log-row.js";
 import type { LogValues } from "../../log/row/log-values.js";
-import { optionOf } from "./cells.js";
+import { optionOf, optionSaid } from "./cells.js";
 
 /** A fault of a cell as one of the option that fills it. */
 export function ofOption({ path: [column], ...fault }: Fault): Fault {
-  const option = optionOf(String(column));
   return fault.code === "log-needs"
-    ? { ...fault, path: [], help: `add ${option}` }
-    : { ...fault, path: [option] };
+    ? { ...fault, path: [], help: `add ${optionSaid(String(column))}` }
+    : { ...fault, path: [optionOf(String(column))] };
 }
 
 /** A row's cells, without those of a plan that the log has no column for and the event does not need. */
@@ -56,6 +55,32 @@ export const alreadyPlanned = (unconfirmed: readonly number[]): Fault[] =>
           "delete those that were not done, so that none is taken for a row of this plan",
         ),
       ];
+
+/** What a bath can do only once at a time. */
+const once: readonly string[] = ["made-up", "load", "dump"];
+
+/** A row that the log has already: at the same time, or as the same row of the same plan on the same day. */
+export function recordedAgain(row: LogRow, note: string | undefined, rows: readonly LogRow[]): Fault[] {
+  if (!once.includes(row.event)) return [];
+  const day = ({ time }: LogRow): string => time.text.slice(0, "2027-04-16".length);
+  const first = rows.find(
+    (one) =>
+      one.bath === row.bath &&
+      one.event === row.event &&
+      (one.time.seconds === row.time.seconds ||
+        (note !== undefined && one.note === note && day(one) === day(row))),
+  );
+  return first === undefined
+    ? []
+    : [
+        warning(
+          "log-again",
+          [],
+          `row ${first.row} of the log, of ${first.time.text}, says the same`,
+          "both rows count: delete one if it happened once",
+        ),
+      ];
+}
 
 /** What is wrong with a new row only beside those that are there. */
 export function amongOthers(row: LogRow, rows: readonly LogRow[]): Fault[] {

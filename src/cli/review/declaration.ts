@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `review` as help and completion know it. */
 export const review: CommandDeclaration = {
   name: "review",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "what the bath log teaches: drift, times, uptake, lots, and what to change",
   details:

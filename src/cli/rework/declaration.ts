@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `rework` as help and completion know it. */
 export const rework: CommandDeclaration = {
   name: "rework",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "which shades an off-shade part can still become",
   details:

@@ -5,7 +5,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `shade` as help and completion know it. */
 export const shade: CommandDeclaration = {
   name: "shade",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "a dye's shade curve, and the time for a colour",
   details:

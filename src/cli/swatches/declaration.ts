@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `swatches` as help and completion know it. */
 export const swatches: CommandDeclaration = {
   name: "swatches",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "which swatches of a dye to dip, and what was read of them",
   details:

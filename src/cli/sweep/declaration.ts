@@ -4,7 +4,7 @@ import type { CommandDeclaration } from "../command.js";
 /** `sweep` as help and completion know it. */
 export const sweep: CommandDeclaration = {
   name: "sweep",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC>",
   summary: "the plan's results while numbers and choices vary",
   details:

@@ -6,7 +6,7 @@ import { usualDays, usualHours } from "./usual.js";
 /** `week` as help and completion know it. */
 export const week: CommandDeclaration = {
   name: "week",
-  group: "With a batch file",
+  group: "With a batch file (SPEC; new writes one)",
   arguments: "<SPEC...>",
   summary: "put orders of several batches onto days: what is ready when, what to order",
   details:

@@ -90,7 +90,7 @@ function rowOf(event: EventName, values: LogValues, unusedNames: ReadonlySet<unk
 export function checkRow(values: LogValues): Outcome<LogRow> {
   const missing = neededColumns.filter((name) => values[name] === undefined);
   const written = values.event === undefined ? undefined : parseEvent(values.event);
-  const faults: Fault[] = missing.map((name) => error("log-needs", [name], `a row needs ${name}`));
+  const faults: Fault[] = missing.map((name) => error("log-needs", [name], `a row needs its ${name}`));
   if (values.event !== undefined && written === undefined)
     faults.push(
       error("log-event", ["event"], `"${values.event}" is not an event`, `write ${either(writtenEvents)}`),

@@ -44,8 +44,8 @@ export const thinFirst = ({ jar }: BlendRecipe): readonly string[] =>
 export const recipeText = (dyes: BlendRecipe["dyes"]): string =>
   dyes.map((dye) => `${dye.dye} ${fineDye(dye)}`).join(", ");
 
-/** The trials to type once the jar's colour is read: those before it, and this one. */
+/** The trials to type once the jar's colour is read: those before it, and this one; a shell reads them as one line. */
 export const trialLines = ({ jar, seconds }: BlendRecipe, typed: readonly string[]): readonly string[] =>
   [...typed, `${recipeText(jar.dyes)}, water ${fineMl(jar.waterMl)}, ${trimmed(seconds, 1)} s: L,a,b`].map(
-    (text) => `--trial '${text}'`,
+    (text, i) => `--trial '${text}'${i < typed.length ? " \\" : ""}`,
   );

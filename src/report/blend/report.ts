@@ -99,7 +99,9 @@ const pasteBlocks = (lines: readonly string[]): Block[] =>
   lines.length === 0
     ? []
     : [
-        paragraph("In a batch file, whose baths of it are then planned like any other:"),
+        paragraph(
+          "To paste into the batch file: plan, cost and bath then work with a bath of this mix. Where the file already has dyes: or shades:, paste only the indented lines below them:",
+        ),
         { kind: "code", lines },
       ];
 
@@ -153,7 +155,7 @@ export function blendReport(facts: BlendFacts): Report {
             { kind: "list" as const, items: recipeSentences(facts, recipe) },
             ...additionSentences(facts).map(paragraph),
             paragraph(
-              "Mix the jar first, dip one part in it, rinse, dry and read it. Then call again with what you read in place of the last three letters:",
+              "Mix the jar first, dip one part in it, rinse, dry and read it. Then run the command again. Its trials are then these, with your reading in place of L,a,b:",
             ),
             { kind: "code" as const, lines: trialLines(recipe, facts.typedTrials) },
           ]),

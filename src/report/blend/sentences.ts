@@ -51,7 +51,7 @@ export function additionSentences({ blend, trials }: BlendFacts): readonly strin
   const bath = `the ${fineMl(last.poured.coldMl)} of the last trial`;
   if (addition.makeAfresh)
     return [
-      `Make it afresh: what can be added to ${bath} leaves ${decimals(addition.deltaE00, 1)}, a fresh bath ${decimals(recipes[0]!.deltaE00, 1)}.`,
+      `Mix it afresh: whatever is added to ${bath}, the colour stays ${decimals(addition.deltaE00, 1)} CIEDE2000 off; afresh it is ${decimals(recipes[0]!.deltaE00, 1)} off.`,
     ];
   const dyes = addition.dyes.filter(
     (dye) => ("concentrateMl" in dye ? dye.concentrateMl : dye.powderG) >= 0.05,
@@ -63,7 +63,7 @@ export function additionSentences({ blend, trials }: BlendFacts): readonly strin
   return [
     parts.length === 0
       ? `Nothing needs to be added to ${bath}.`
-      : `Or add to ${bath}: ${parts.join(", ")}. That leaves ${decimals(addition.deltaE00, 1)}. Dye that the trial part took up is not counted.`,
+      : `Or add to ${bath}: ${parts.join(", ")}. By the arithmetic the colour is then ${decimals(addition.deltaE00, 1)} CIEDE2000 off. Dye that the trial part took up is not counted.`,
   ];
 }
 

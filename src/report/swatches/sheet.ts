@@ -50,7 +50,7 @@ const people: readonly Column[] = [
 const steps: readonly string[] = [
   "Stir, read the thermometer, dip, and count the time from the first touch of the liquor until the part leaves it.",
   "Drain and rinse as in a batch, dry, let the part cool, and read it under the same light each time.",
-  "Fill in the CSV (--format csv --out swatches.csv), then dipwright swatches --from swatches.csv gives the lines to paste.",
+  "Fill in the CSV (--format csv --out swatches.csv), then add --from swatches.csv to the command of this sheet: it prints the lines to paste.",
 ];
 
 /** A sheet to dip by; CSV is the blank table that `--from` reads. */

@@ -8,17 +8,15 @@ import { trimmed } from "../words/digits.js";
 import { clock } from "../words/times.js";
 import { daySaid, hoursSaid } from "./words.js";
 
-/** How a bath starts. */
-function startSaid({ start, renewed }: WeekBath): string {
+/** How a bath starts; the jug is measured cold, as on the run sheet of the day. */
+function startSaid({ start, renewed }: WeekBath, { makeUp }: PlanBath): string {
   if (start.kind === "fresh") return renewed ? "fresh, the old one is past its shelf life" : "fresh";
-  return `kept ${percent(start.strength)}, ${litres(start.volumeL)}, ${trimmed(start.ageDays, 1)} d`;
+  return `kept ${percent(start.strength)}, ${litres(makeUp.volumeColdL)} cold, ${trimmed(start.ageDays, 1)} d`;
 }
 
-/** How it is poured back. */
-const endSaid = ({ strengthAfter, volumeAfterL }: WeekBath): string =>
-  strengthAfter === null || volumeAfterL === null
-    ? "dumped"
-    : `${percent(strengthAfter)}, ${litres(volumeAfterL)}`;
+/** What goes back into the jug. */
+const endSaid = ({ carryOver }: PlanBath): string =>
+  carryOver === null ? "dumped" : `${percent(carryOver.strength)}, ${litres(carryOver.coldVolumeL)} cold`;
 
 /** Which parts a bath dyes, by order. */
 const partsSaid = ({ loads }: PlanBath): string =>
@@ -60,9 +58,9 @@ function bathRow(
       ...(people.length > 1 ? [people.indexOf(person) + 1] : []),
       bath.tank,
       bath.dye,
-      startSaid(book),
+      startSaid(book, bath),
       bath.loads.length,
-      endSaid(book),
+      endSaid(bath),
     ],
     note: partsSaid(bath),
   };
