@@ -147,3 +147,16 @@ test("stock is that of each dye of a mix, alone and in mixes together", async ()
     expect.stringMatching(/^dye "rose": 117 mL of concentrate needed, 100 mL of concentrate on the shelf$/),
   ]);
 });
+
+test("a dye without a curve cannot be mixed: the plan says which swatches are missing", async () => {
+  const text = withBase(
+    batchOf(`  plain: { dilution: 1:9, temperature: 80 °C, base: natural, rate: 0.01 /s }
+  moss: { mix: { straw: 50 mL/L, plain: 20 mL/L } }
+`) + rest({ dye: "moss", topUp: "none", start: "fresh", after: "dump", seconds: 60, quantity: 10 }),
+  );
+  const plan = planBatch(await batchFrom(text));
+  expect([plan.ok, plan.faults.map(({ code, path }) => [code, path.join(".")])]).toEqual([
+    false,
+    [["mix-without-curve", "dyes.plain"]],
+  ]);
+});

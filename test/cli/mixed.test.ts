@@ -106,3 +106,50 @@ test("three jugs, a colour, two jars: the lines that blend prints plan a bath th
   expect(load.dipSeconds).toBeGreaterThan(60);
   expect(load.dipSeconds).toBeLessThan(65);
 });
+
+test("blend reckons with a mixed bath that shares its tank", async () => {
+  const { out } = await run(
+    "blend",
+    "mixing.yaml",
+    "--target",
+    "55,-4,22",
+    "--tank",
+    "fourteen",
+    "--format",
+    "json",
+  );
+  expect(JSON.parse(out).carryOver.order.toSorted()).toEqual(["moss", "this recipe"]);
+});
+
+test("week prints how strong each dye of a kept mix is left", async () => {
+  const { out } = await run("week", "mixing.yaml", "--from", "2027-04-12", "--format", "json");
+  expect(out).toMatch(/strength: \{ straw: [\d.]+ %, rose: [\d.]+ %, lagoon: [\d.]+ % \}/);
+});
+
+test("record writes each dye of a mix into the note, and review says that it learns nothing of it", async () => {
+  const record = async (log: ReadonlyMap<string, string>, ...args: string[]) =>
+    (await runFake(["record", "log.csv", "--from", "mixing.yaml", ...args], folderIo(examples, log))).files;
+  const mixed = await record(
+    new Map(),
+    "--event",
+    "made-up",
+    "--bath",
+    "fourteen",
+    "--time",
+    "2027-04-12T08:00",
+  );
+  expect(mixed.get("log.csv")).toMatch(/,"mixing: straw [\d.]+ mL, rose [\d.]+ mL, lagoon [\d.]+ mL"/);
+  const review = (log: ReadonlyMap<string, string>) =>
+    runFake(["review", "mixing.yaml", "--log", "log.csv"], folderIo(examples, log));
+  const alone = await review(mixed);
+  expect([alone.status, codes(alone.err)]).toEqual([2, ["log-mix"]]);
+  const rose = await record(mixed, "--event", "made-up", "--bath", "six", "--time", "2027-04-12T08:10");
+  const both = await review(rose);
+  expect([both.status, codes(both.err)]).toEqual([0, ["log-mix"]]);
+});
+
+test("compare judges a part beside the shade of a mix, without a second dip", async () => {
+  const { status, out, err } = await run("compare", "58,-8,18", "moss", "--spec", "mixing.yaml");
+  expect([status, err]).toEqual([0, ""]);
+  expect(out).toContain("Pass: CIEDE2000");
+});

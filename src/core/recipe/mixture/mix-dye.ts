@@ -28,7 +28,7 @@ export function mixDye(model: DyeModel, base: Base | undefined): Outcome<MixDye>
         "mix-without-curve",
         ["dyes", name],
         `dye "${name}" has fewer than two swatches: its colour in a mixture is not known`,
-        `dip more swatches: dipwright swatches --dye ${name} says which; or leave it out with --dyes`,
+        `dip more swatches: dipwright swatches --dye ${name} says which; or leave it out`,
       ),
     );
   const other = otherBase(model, base);
