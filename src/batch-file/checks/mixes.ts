@@ -3,8 +3,11 @@ import { standardReading } from "../../core/model/defaults.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { listed } from "../issues/nearest.js";
+import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
+import { isAmount } from "../to-batch/amounts.js";
 import {
+  amountsIn,
   entries,
   items,
   mixes,
@@ -24,7 +27,7 @@ const mostStrength = 2;
 /** Each amount must be one of its dye's kind, no stronger than the arithmetic holds. */
 function checkAmounts(amounts: Amounts, known: ReadonlyMap<string, Plain>, at: Path, report: Report): void {
   let room = 0;
-  for (const [name, amount] of Object.entries(amounts ?? {})) {
+  for (const [name, amount] of Object.entries(amountsIn(amounts))) {
     const dye = known.get(name);
     const measured = dye?.measuredAt?.dilution ?? dye?.dilution;
     if (amount?.value === undefined || measured?.value === undefined) continue;
@@ -62,10 +65,9 @@ function checkParts(
   report: Report,
 ): void {
   const at: Path = ["dyes", name, "mix"];
-  const names = Object.keys(mix ?? {});
+  const names = Object.keys(amountsIn(mix));
   if (names.length === 0) {
-    if (mix !== undefined)
-      report("mix-empty", at, "the mix has no dyes", "write { straw: 12 mL/L, rose: 3 mL/L }");
+    if (isMap(mix)) report("mix-empty", at, "the mix has no dyes", "write { straw: 12 mL/L, rose: 3 mL/L }");
     return;
   }
   const mixedIn = new Set(mixes(batch).map(([one]) => one));
@@ -101,7 +103,7 @@ function checkParts(
       "the dyes of the mix were read under unlike lights",
       "mix dyes that were read alike",
     );
-  const bases = unlike((dye) => dye.base ?? "a bare swatch");
+  const bases = unlike(({ base: own }) => (typeof own === "string" ? own : "a bare swatch"));
   if (base === undefined && bases.length > 1)
     report(
       "mix-base",
@@ -124,10 +126,10 @@ function checkBaths(batch: PartlyRead, report: Report): void {
   const byName = new Map(mixes(batch));
   for (const [i, bath] of items(batch.baths)) {
     const { start } = bath;
-    const mix = own(Object.fromEntries(byName), bath.dye)?.mix;
+    const mixed = own(Object.fromEntries(byName), bath.dye);
+    const mix = mixed && amountsIn(mixed.mix);
     const strength = typeof start === "object" && start !== null ? start.strength : undefined;
-    const each =
-      typeof strength === "object" && strength !== null && !("value" in strength) ? strength : undefined;
+    const each = isMap(strength) && !isAmount(strength) ? strength : undefined;
     if (
       each !== undefined &&
       mix === undefined &&
@@ -188,8 +190,8 @@ export function checkMixes(batch: PartlyRead, report: Report): void {
     for (const [i, trial] of items(trials)) {
       const at: Path = ["dyes", name, "trials", i, "mix"];
       checkAmounts(trial.mix, known, at, report);
-      for (const dye of Object.keys(trial.mix ?? {}))
-        if (known.has(dye) && mix !== undefined && !Object.hasOwn(mix, dye))
+      for (const dye of Object.keys(amountsIn(trial.mix)))
+        if (known.has(dye) && isMap(mix) && !Object.hasOwn(mix, dye))
           report(
             "trial-dye",
             [...at, dye],

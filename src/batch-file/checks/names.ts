@@ -4,7 +4,7 @@ import { isBuild } from "../schema/blank.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";
-import { entries, items, mixes, type PartlyRead, type Report } from "./report.js";
+import { amountsIn, entries, items, mixes, type PartlyRead, type Report } from "./report.js";
 
 type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
 const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
@@ -79,9 +79,9 @@ export function checkNames(batch: PartlyRead, report: Report): void {
 
   for (const [name, dye] of entries(batch.dyes)) need("bases", dye.base, ["dyes", name, "base"]);
   for (const [name, { mix, trials }] of mixes(batch)) {
-    for (const dye of Object.keys(mix ?? {})) need("dyes", dye, ["dyes", name, "mix", dye], "key");
+    for (const dye of Object.keys(amountsIn(mix))) need("dyes", dye, ["dyes", name, "mix", dye], "key");
     for (const [i, trial] of items(trials))
-      for (const dye of Object.keys(trial.mix ?? {}))
+      for (const dye of Object.keys(amountsIn(trial.mix)))
         need("dyes", dye, ["dyes", name, "trials", i, "mix", dye], "key");
   }
   for (const [name, shade] of entries(batch.shades)) need("dyes", shade.dye, ["shades", name, "dye"]);

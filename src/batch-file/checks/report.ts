@@ -1,5 +1,6 @@
 import type { RawSpec } from "../schema/batch.js";
 import type { Told } from "../schema/leaf.js";
+import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 
 /** A batch in which every value with a fault is undefined, at any depth. */
@@ -28,6 +29,10 @@ export const mixes = ({ dyes }: PartlyRead): [string, PartlyMix][] =>
   entries(dyes as { readonly [name: string]: PartlyMix | undefined } | undefined).filter(
     ([, dye]) => "mix" in dye,
   );
+
+/** Amounts by dye, where they are a map. */
+export const amountsIn = (mix: PartlyMix["mix"] | null): NonNullable<PartlyMix["mix"]> =>
+  isMap(mix) ? (mix as NonNullable<PartlyMix["mix"]>) : {};
 
 /** Items of a list that may be missing or have faults, with their indices. */
 export const items = <T>(list: readonly (T | undefined)[] | undefined): [number, T][] =>
