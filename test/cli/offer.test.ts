@@ -128,7 +128,7 @@ test.each([
   ["sales without a time", ["--sales", "12"], "write 12/month"],
   ["sales of nothing", ["--sales", "0/month"], "write 12/month"],
   ["more hours than a week has", ["--hours", "200 h"], "up to 168 h"],
-  ["hours without a unit", ["--hours", "30"], "h"],
+  ["hours without a unit", ["--hours", "30"], "help: write 30 h"],
   ["a tolerance of nothing", ["--tolerance", "0"], "--tolerance"],
   ["a jug for nothing that is a number", ["--jug", "ten"], "--jug"],
 ])("offer refuses %s and says what to write", async (_, args, said) => {

@@ -96,7 +96,7 @@ test("--lot and --part list where parts came from", async () => {
     madeUp: "2026-01-01T08:00:00",
   });
   expect((await review("--part", "clip")).out).toContain("40 loads");
-  expect((await review("--part", "none")).out).toContain("No load of the log is of it.");
+  expect((await review("--part", "none")).out).toContain("The log has no such load.");
 });
 
 test("bare parts of two lots are compared where both were read", async () => {

@@ -74,6 +74,20 @@ test("an order that is late is marked, and the exit status is 1", async () => {
   expect(out).toMatch(/ 4 {4}24 {2}peg amber-deep on white +Sun 04-11 {2}\d d late/);
   expect(out).toContain("1 of 12 orders is late.");
   expect(err).toContain("warning[order-late]");
+  expect(err).toContain("the week begins on 2027-04-12: give the order a later date");
+});
+
+test("a late order says what would bring it to its date", async () => {
+  const said = async (...more: string[]) => {
+    const { err } = await run(["shop.yaml", "--from", "2027-04-12", "--hours-a-day", "3h", ...more]);
+    return err.replace(/\s+/g, " ");
+  };
+  const all = [0, 1, 2, 3, 4, 6, 8, 9, 10].flatMap((i) => ["--set", `orders.${i}.due=2027-04-12`]);
+  expect(await said(...all)).toContain("help: more hours, a second person or a later date would help");
+  expect(await said(...all, "--people", "2")).toContain("help: more hours or a later date would help");
+  expect(await said("--set", "orders.11.due=2027-04-11")).toContain(
+    "warning[order-late]: undyed bowl is ready on 2027-04-12, 1 day after it is due on 2027-04-11",
+  );
 });
 
 const floor = "include: shop-floor.yaml\n";
@@ -141,6 +155,7 @@ test("options that cannot be used are all reported", async () => {
     "error[usage]: --days",
     "error[range]: --hours-a-day",
   ]);
+  expect((await run(["shop.yaml", ...asked, "--hours-a-day", "6"])).err).toContain("help: write 6 h\n");
 });
 
 test.each([

@@ -52,11 +52,8 @@ export function readWish(options: Request["options"]): Outcome<OfferWish> {
       "write 12/month; day, week and year are read too",
     );
   const reader = optionReader(typed);
-  const seconds = reader.quantity("hours", "time", {
-    above: 0,
-    to: 168 * 3600,
-    must: "a week has up to 168 h: write 30 h",
-  });
+  const bounds = { above: 0, to: 168 * 3600, must: "a week has up to 168 h: write 30 h" };
+  const seconds = reader.quantity("hours", "time", bounds, { suggest: ["h"] });
   const tolerance = number("tolerance", typed("tolerance"), 0.1) ?? defaults.shade.tolerance;
   const jug = number("jug", typed("jug"), 0) ?? 0;
   faults.push(...reader.faults);

@@ -37,11 +37,8 @@ export function readWish(options: Request["options"]): Outcome<AskedWeek> {
   if (weekdays.length === 0)
     faults.push(usage("--days", `"${days}" does not name days of the week`, "write mon-fri, or mon,wed,fri"));
   const reader = optionReader(typed);
-  const seconds = reader.quantity("hours-a-day", "time", {
-    above: 0,
-    to: 24 * 3600,
-    must: "a day has up to 24 h: write 8 h",
-  });
+  const bounds = { above: 0, to: 24 * 3600, must: "a day has up to 24 h: write 8 h" };
+  const seconds = reader.quantity("hours-a-day", "time", bounds, { suggest: ["h"] });
   faults.push(...reader.faults);
   if (faults.length > 0) return failed(...faults);
   return done({

@@ -61,7 +61,7 @@ export function traceReport(of: string, loads: readonly TracedLoad[]): Report {
     blocks: [
       { kind: "heading", level: 1, text: of },
       ...(loads.length === 0
-        ? [paragraph("No load of the log is of it.")]
+        ? [paragraph("The log has no such load.")]
         : [
             { kind: "table", table: { columns: shortColumns, rows: loads.map(shortRow) } } satisfies Block,
             paragraph(`${parts} parts in ${loads.length} ${loads.length === 1 ? "load" : "loads"}.`),

@@ -1,7 +1,16 @@
 import { type Fault, warning } from "../../fault.js";
 import type { Batch } from "../../model/batch.js";
+import { undyed } from "../../model/undyed.js";
 import { counted } from "../../quantity/text/counted.js";
-import type { Week, WeekOrder } from "../week-model.js";
+import type { Week, WeekOrder, WeekWish } from "../week-model.js";
+
+/** What can bring a late order to its date. */
+function lateHelp(due: string | null, { from, people }: WeekWish): string {
+  if (due !== null && due < from) return `the week begins on ${from}: give the order a later date`;
+  return people === 1
+    ? "more hours, a second person or a later date would help"
+    : "more hours or a later date would help";
+}
 
 /** Orders that are ready after they are due, and what should have been ordered before the week begins. */
 export function weekFaults(
@@ -17,8 +26,8 @@ export function weekFaults(
           warning(
             "order-late",
             [file, "orders", number - 1, "due"],
-            `${part} in ${shade} is ready on ${readyDate}, ${counted(lateDays, "day")} after it is due on ${due}`,
-            "more hours, a second person or a later date would help",
+            `${shade === undyed ? `undyed ${part}` : `${part} in ${shade}`} is ready on ${readyDate}, ${counted(lateDays, "day")} after it is due on ${due}`,
+            lateHelp(due, wish),
           ),
         ];
   });
