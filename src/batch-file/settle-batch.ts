@@ -50,6 +50,7 @@ export interface Settling {
   /** Wins over the log that the file names. */
   readonly log: string | undefined;
   readonly startsMatter: boolean | undefined;
+  readonly asDayBegan: boolean | undefined;
   /** A batch made before. */
   readonly like: MadeBatch | undefined;
 }
@@ -58,7 +59,7 @@ export interface Settling {
 export async function settleBatch(
   { name, merged, whole, diagnostics }: ReadFiles,
   changes: readonly Override[],
-  { needs, readers, readFile, wanted, work, log, startsMatter, like }: Settling,
+  { needs, readers, readFile, wanted, work, log, startsMatter, asDayBegan, like }: Settling,
 ): Promise<{ readonly read: BatchRead; readonly made?: MadeBatch }> {
   const all = [...diagnostics];
   let joined = merged;
@@ -105,7 +106,7 @@ export async function settleBatch(
     // Loaded only where a bath starts from its log.
     const { loggedStarts } = await import("./resources/logged-starts.js");
     const file = log ?? (spec.log === undefined ? undefined : besideFile(["log"], spec.log));
-    const logged = await loggedStarts(spec, { file, readFile }, work, locate);
+    const logged = await loggedStarts(spec, { file, readFile, asDayBegan }, work, locate);
     all.push(...logged.diagnostics);
     if (hasErrors(all)) return bad();
     spec = logged.spec;

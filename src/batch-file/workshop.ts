@@ -79,6 +79,7 @@ export class Workshop {
     wanted,
     log,
     startsMatter,
+    asDayBegan,
   }: BatchText): Promise<OpenBatch> {
     const { readers, work } = this;
     const {
@@ -116,6 +117,7 @@ export class Workshop {
           readFile: readers.readFile,
           log,
           startsMatter,
+          asDayBegan,
           like,
         });
         if (like === undefined && made !== undefined) {

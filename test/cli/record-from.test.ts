@@ -101,7 +101,7 @@ test("record --from --event records the make-up, or the top-up after a load", as
     note: "autumn-restock after load 4",
   });
   // Before the first load.
-  expect(await row("--event", "top-up", "--bath", "fourteen")).toMatchObject({
+  expect(await row("--event", "top-up", "--bath", "fourteen", "--load", "0")).toMatchObject({
     event: "top-up",
     concentrateMl: "24",
     waterMl: "170",
@@ -120,7 +120,11 @@ test("record --from says which rows there are where several or none are meant", 
   );
   expect(await said("--load", "40")).toContain("the plan has no load row of that bath and load");
   expect(await said("--event", "dump")).toContain("record it without --from");
-  expect(await said("--load", "0")).toContain('"0" is not a load');
+  expect(await said("--load", "0")).toContain("the plan has no load row of that bath and load");
+  expect(await said("--load", "01")).toContain('"01" is not a load');
+  expect(await said("--event", "top-up")).toContain(
+    "write for example --bath six --load 4, or --bath fourteen --load 0",
+  );
   expect(await said("--celsius", "79")).toContain("--celsius: all rows of the plan are written");
   expect((await record(undefined, "--load", "2", "--event", "load")).err).toContain("without --from");
   expect((await record(undefined, "--from", "none.yaml")).status).toBe(2);
@@ -147,6 +151,42 @@ test("a row that the log has already is recorded with a warning, which names the
   const water = ["--event", "top-up", "--bath", "six", "--water", "50mL", "--time", "2026-10-05T09:20"];
   const poured = (await record(undefined, ...water)).files.get("baths.csv")!;
   expect((await record(poured, ...water)).err).toBe("");
+});
+
+test("load by load, a day that starts from its log is recorded as its sheet had it in the morning", async () => {
+  // A dye of which much is taken up, so that the bath of the evening is not that of the morning.
+  const set = [
+    "--set",
+    "baths.0.start=log",
+    "--set",
+    "dyes.brick.uptake=2 mL/dm2",
+    "--set",
+    "baths.0.topUp=none",
+  ];
+  const before =
+    "time,bath,event,dye,part,shade,base,parts,seconds,celsius,concentrateMl,waterMl,note\n2026-10-01T08:00,six,made-up,brick,,,,,,,,,\n";
+  const planned = rowsOf((await record(before, ...from, ...set)).files.get("baths.csv")!).filter(
+    ({ bath, note }) => bath === "six" && note !== "",
+  );
+  let log = before;
+  for (const { event, note } of planned) {
+    const load = /load (\d+)/.exec(note!)?.[1] ?? "0";
+    const { status, files } = await record(
+      log,
+      ...from,
+      ...set,
+      "--event",
+      event!,
+      "--bath",
+      "six",
+      "--load",
+      load,
+    );
+    expect(status).toBe(0);
+    log = files.get("baths.csv")!;
+  }
+  const done = rowsOf(log).slice(1);
+  expect(done.map(({ time: _, ...row }) => row)).toEqual(planned.map(({ time: _, ...row }) => row));
 });
 
 test("a log with fewer columns gets the planned cells that it has room for, if they are enough", async () => {

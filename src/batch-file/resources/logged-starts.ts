@@ -5,6 +5,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { readLog } from "../../log/read/read-log.js";
 import { startFromLog } from "../../log/replay/start-from-log.js";
+import type { LogRow } from "../../log/row/log-row.js";
 import { because, type ReadFile } from "../source/include.js";
 import { largest } from "../source/read-source.js";
 import type { Path } from "../source/source.js";
@@ -16,12 +17,20 @@ export interface LogFile {
   /** Absent: nobody named one. */
   readonly file: string | undefined;
   readonly readFile: ReadFile;
+  readonly asDayBegan?: boolean | undefined;
+}
+
+/** The rows of a log before the day of a batch, if that day is its last; else all. */
+function asTheDayBegan(rows: readonly LogRow[], date: string | undefined): readonly LogRow[] {
+  const of = ({ time }: LogRow): boolean => time.text.slice(0, "2027-04-16".length) === date;
+  const last = rows.at(-1);
+  return last !== undefined && of(last) ? rows.filter((row) => !of(row)) : rows;
 }
 
 /** Replaces every `start: log` by what the log finds in its tank. */
 export async function loggedStarts(
   spec: Spec,
-  { file, readFile }: LogFile,
+  { file, readFile, asDayBegan }: LogFile,
   shared: SharedWork,
   locate: Locate,
 ): Promise<{ readonly spec: Spec; readonly diagnostics: readonly Diagnostic[] }> {
@@ -55,9 +64,10 @@ export async function loggedStarts(
   if (log === undefined || diagnostics.some(({ severity }) => severity === "error"))
     return { spec, diagnostics };
   const batch = toBatch(spec);
+  const rows = asDayBegan === true ? asTheDayBegan(log.rows, spec.date) : log.rows;
   const baths = mapped(spec.baths, (bath, i) => {
     if (bath.start.kind !== "log") return bath;
-    const start = startFromLog(batch, batch.baths[i]!, log.rows, shared);
+    const start = startFromLog(batch, batch.baths[i]!, rows, shared);
     for (const fault of start.faults) {
       const placed = fault.path[0] === "row" || fault.path[0] === "dyes";
       const path = placed ? fault.path : ["baths", i, "start"];

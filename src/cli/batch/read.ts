@@ -25,7 +25,7 @@ export function workshopOf(io: Io): Workshop {
 }
 
 /** What is asked of a batch; a text that is passed over is not looked at. */
-type Asked = Pick<BatchText, "needs" | "wanted" | "log" | "startsMatter"> & {
+type Asked = Pick<BatchText, "needs" | "wanted" | "log" | "startsMatter" | "asDayBegan"> & {
   /** Where the batch is one of many. */
   readonly workshop?: Workshop;
   readonly passOver?: (text: string) => boolean;

@@ -23,7 +23,10 @@ export const record: CommandDeclaration = {
   options: [
     ...cellOptions,
     { flags: "--from <spec>", description: "batch file whose plan has the rows" },
-    { flags: "--load <number>", description: "of the plan, as the run sheet counts the loads of a bath" },
+    {
+      flags: "--load <number>",
+      description: "of the plan, as the run sheet counts the loads of a bath; 0: before the first",
+    },
   ],
   examples: [
     "dipwright record baths.csv --bath six --event made-up --dye coral --volume 6L",

@@ -40,7 +40,7 @@ async function one(path: string, planned: LogValues, request: Request, io: Io): 
 async function planned(path: string, spec: string, request: Request, io: Io): Promise<Result> {
   const typed = typedIn(request);
   const number = typed("load");
-  if (number !== undefined && !/^[1-9]\d{0,4}$/.test(number))
+  if (number !== undefined && !/^(0|[1-9]\d{0,4})$/.test(number))
     return refused(usage("--load", `"${number}" is not a load`, "write its number on the run sheet, from 1"));
   const { plannedDay, pickRow } = await import("./from-spec.js");
   const { rows, diagnostics } = await plannedDay(spec, path, request, io);

@@ -16,7 +16,13 @@ export interface PlannedDay {
 /** Plans a batch file for its rows, its baths as that log leaves them where they start from it; warnings of the plan are for `plan` to say. */
 export async function plannedDay(spec: string, log: string, request: Request, io: Io): Promise<PlannedDay> {
   const workshop = workshopOf(io);
-  const read = await readBatchFile(spec, request, io, { needs: ["baths", "orders"], log, workshop });
+  const read = await readBatchFile(spec, request, io, {
+    needs: ["baths", "orders"],
+    log,
+    // The sheet that the day goes by was printed before its first row.
+    asDayBegan: true,
+    workshop,
+  });
   if (read.batch === undefined) return { diagnostics: read.diagnostics.filter(isError) };
   const plan = planBatch(read.batch, workshop.work);
   const diagnostics = [...read.diagnostics, ...plan.faults.map((fault) => placed(fault, read))].filter(
@@ -40,9 +46,7 @@ export function pickRow(rows: readonly PlannedRow[], { event, bath, load }: Whic
   const found = alike.filter(
     (row) => (bath === undefined || row.bath === bath) && (load === undefined || row.load === load),
   );
-  // Without a load, the top-up before the first one is meant where there is one.
-  const before = load === undefined ? found.filter((row) => row.load === undefined) : [];
-  const [only, ...others] = before.length > 0 ? before : found;
+  const [only, ...others] = found;
   if (only !== undefined && others.length === 0) return done(only);
   const said = (row: PlannedRow): string =>
     `--bath ${row.bath}${row.load === undefined ? "" : ` --load ${row.load}`}`;

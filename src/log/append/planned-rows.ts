@@ -8,7 +8,7 @@ import type { LogValues } from "../row/log-values.js";
 export interface PlannedRow {
   readonly bath: string;
   readonly event: WrittenEvent;
-  /** In its bath, from 1: the load itself, or the one that a top-up follows; absent of one before the first load. */
+  /** In its bath, from 1: the load itself, or the one that a top-up follows; 0 before the first load. */
   readonly load?: number;
   readonly values: LogValues;
 }
@@ -78,7 +78,7 @@ export const plannedRows = (plan: Plan): readonly PlannedRow[] =>
     });
     return [
       ...(bath.start.kind === "fresh" ? [of("made-up", amounts(bath.makeUp))] : []),
-      ...(bath.startTopUp === null ? [] : [of("top-up", amounts(bath.startTopUp))]),
+      ...(bath.startTopUp === null ? [] : [{ ...of("top-up", amounts(bath.startTopUp)), load: 0 }]),
       ...bath.loads.flatMap((load) => loadRows(bath, plan, load)),
       ...(bath.after === "dump" ? [of("dump", {})] : []),
     ];
