@@ -133,6 +133,12 @@ test.each([
     "no amount with a unit",
   ],
   [
+    "a decimal comma in a trial",
+    [...moss, "--trial", "straw 38,4 mL, rose 19,2 mL, water 432 mL, 60 s: 57.7,1.4,20.3"],
+    "trial-form",
+    'the number "38,4" contains a comma help: decimals have a point: 38.4',
+  ],
+  [
     "a dye twice",
     [...moss, "--trial", "straw 1 mL, straw 2 mL, water 400 mL: 60,1,2"],
     "trial-form",

@@ -66,7 +66,7 @@ test("review says what to do, what to paste, and draws", async () => {
   expect(out).toMatch(/powder lot P-17 is \d\.\d yellower in brick/);
   expect(out).toContain("timeFactor: 0.8");
   expect(out).toContain("six: lightness against the shade, load by load");
-  expect(out.replace(/\s+/g, " ")).toContain("cannot be told yet");
+  expect(out.replace(/\s+/g, " ")).toContain("the log does not show it yet");
   expect((await review("--format", "svg")).out).toContain("<svg");
   const csv = (await review("--format", "csv")).out.trim().split(/\r?\n/);
   expect(csv).toHaveLength(41);

@@ -67,6 +67,10 @@ function readLab(text: string, { model }: MixDye): ReturnType<typeof dyedColour>
 export function readTrial(typed: string, dyes: readonly MixDye[], usualSeconds: number): Outcome<MixTrial> {
   const colon = typed.lastIndexOf(":");
   if (colon < 0) return bad(`"${typed}" has no colour after a colon`);
+  // Pieces are parted by commas, so one within a number would cut it in two.
+  const comma = /\d+,\d+/.exec(typed.slice(0, colon))?.[0];
+  if (comma !== undefined)
+    return bad(`the number "${comma}" contains a comma`, `decimals have a point: ${comma.replace(",", ".")}`);
   const mixed: Mixed = { poured: new Map(), waterMl: undefined, seconds: undefined };
   const faults: Fault[] = typed
     .slice(0, colon)

@@ -101,7 +101,7 @@ const bathTable = (baths: readonly ReviewBath[]): Table => ({
   }),
 });
 
-/** What would tell a figure that the log cannot tell. */
+/** What would show a figure that the log does not show. */
 const tells: Readonly<Record<string, string>> = {
   timeFactor: "read the colour of one part of every load, of a dye that has swatches",
   uptakeMlPerDm2: "readings while the bath weakens, or evidence under uptake",
@@ -138,19 +138,21 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
             one.value,
             one.told ? one.standardError : null,
             one.told ? one.loadsToHalve : null,
-            one.told ? "" : "not told",
+            one.told ? "" : "not known",
           ],
         ];
   }),
 });
 
-/** What cannot be told yet, and what would tell it. */
+/** What the log does not show yet, and what would show it. */
 const untold = (estimates: ReviewEstimates): string[] =>
   Object.entries(figureNames).flatMap(([key, title]) => {
     const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
     if (one === undefined || one.told) return [];
-    const more = one.loadsToHalve === null ? "" : `; ${one.loadsToHalve} more loads halve its doubt`;
-    return [`${title}: cannot be told yet, and stays as it was. What tells it: ${tells[key]}${more}.`];
+    const more = one.loadsToHalve === null ? "" : `; ${one.loadsToHalve} more loads halve its error`;
+    return [
+      `${title}: the log does not show it yet, so it stays as it was. What would show it: ${tells[key]}${more}.`,
+    ];
   });
 
 const lotsTable = (review: Review): Table => ({

@@ -3,7 +3,7 @@ import { planReport } from "../plan/report.js";
 import { type Block, paragraph, type Report } from "../report.js";
 
 const next = paragraph(
-  "Kept baths go on with the next day of the week that uses them; what is said of the next batch file is for after the week.",
+  "The next day of this week takes kept baths as they are: the start: lines are for the batch file after the week.",
 );
 
 /** The run sheets of one day: as of plan for one person, one after the other for two. */
