@@ -12,7 +12,7 @@ export interface BatchText {
   readonly log?: string;
   /** False where what the baths start as is not looked at: no log is read for it. */
   readonly startsMatter?: boolean;
-  /** Rows of the batch's own day do not count where they are the last of the log: the day is planned as it began. */
+  /** The day is planned as it began: of the log's rows of that day only a making up counts, where they are its last. */
   readonly asDayBegan?: boolean;
   readonly needs?: readonly Need[];
   /** Decides from the unchecked data whether to read the batch; default: always. */

@@ -153,7 +153,10 @@ test("a row that the log has already is recorded with a warning, which names the
   expect((await record(poured, ...water)).err).toBe("");
 });
 
-test("load by load, a day that starts from its log is recorded as its sheet had it in the morning", async () => {
+test.each([
+  ["made up days before", "2026-10-01T08:00"],
+  ["made up in the morning", "2026-10-05T08:00"],
+])("load by load, a day that starts from its log is recorded as its sheet had it: %s", async (_, madeUp) => {
   // A dye of which much is taken up, so that the bath of the evening is not that of the morning.
   const set = [
     "--set",
@@ -163,8 +166,7 @@ test("load by load, a day that starts from its log is recorded as its sheet had 
     "--set",
     "baths.0.topUp=none",
   ];
-  const before =
-    "time,bath,event,dye,part,shade,base,parts,seconds,celsius,concentrateMl,waterMl,note\n2026-10-01T08:00,six,made-up,brick,,,,,,,,,\n";
+  const before = `time,bath,event,dye,part,shade,base,parts,seconds,celsius,concentrateMl,waterMl,note\n${madeUp},six,made-up,brick,,,,,,,,,\n`;
   const planned = rowsOf((await record(before, ...from, ...set)).files.get("baths.csv")!).filter(
     ({ bath, note }) => bath === "six" && note !== "",
   );
@@ -186,7 +188,7 @@ test("load by load, a day that starts from its log is recorded as its sheet had 
     log = files.get("baths.csv")!;
   }
   const done = rowsOf(log).slice(1);
-  expect(done.map(({ time: _, ...row }) => row)).toEqual(planned.map(({ time: _, ...row }) => row));
+  expect(done.map(({ time: _at, ...row }) => row)).toEqual(planned.map(({ time: _at, ...row }) => row));
 });
 
 test("a log with fewer columns gets the planned cells that it has room for, if they are enough", async () => {

@@ -20,11 +20,16 @@ export interface LogFile {
   readonly asDayBegan?: boolean | undefined;
 }
 
-/** The rows of a log before the day of a batch, if that day is its last; else all. */
-function asTheDayBegan(rows: readonly LogRow[], date: string | undefined): readonly LogRow[] {
-  const of = ({ time }: LogRow): boolean => time.text.slice(0, "2027-04-16".length) === date;
-  const last = rows.at(-1);
-  return last !== undefined && of(last) ? rows.filter((row) => !of(row)) : rows;
+/**
+ * The rows of a log before a bath's work on the day of a batch, if that day is its last: those of the days before, and up
+ * to its making up where that was on the same day.
+ */
+function asTheDayBegan(rows: readonly LogRow[], bath: string, date: string | undefined): readonly LogRow[] {
+  const ofDay = ({ time }: LogRow): boolean => time.text.slice(0, "2027-04-16".length) === date;
+  const last = rows.findLast((row) => row.bath === bath);
+  if (last === undefined || !ofDay(last)) return rows;
+  const madeUp = rows.findLastIndex((row) => row.bath === bath && row.event === "made-up");
+  return rows.filter((row, i) => !ofDay(row) || i <= madeUp);
 }
 
 /** Replaces every `start: log` by what the log finds in its tank. */
@@ -64,9 +69,9 @@ export async function loggedStarts(
   if (log === undefined || diagnostics.some(({ severity }) => severity === "error"))
     return { spec, diagnostics };
   const batch = toBatch(spec);
-  const rows = asDayBegan === true ? asTheDayBegan(log.rows, spec.date) : log.rows;
   const baths = mapped(spec.baths, (bath, i) => {
     if (bath.start.kind !== "log") return bath;
+    const rows = asDayBegan === true ? asTheDayBegan(log.rows, bath.tank, spec.date) : log.rows;
     const start = startFromLog(batch, batch.baths[i]!, rows, shared);
     for (const fault of start.faults) {
       const placed = fault.path[0] === "row" || fault.path[0] === "dyes";
