@@ -160,3 +160,21 @@ test("a dye without a curve cannot be mixed: the plan says which swatches are mi
     [["mix-without-curve", "dyes.plain"]],
   ]);
 });
+
+test("an order of a mix without a base of its own is on that of its dyes", async () => {
+  const text = withBase(
+    batchOf("  moss: { mix: { straw: 70 mL/L, rose: 20 mL/L } }\n").replace(
+      /^parts:$/m,
+      "parts:\n  knob: { mass: 4 g, area: 20 cm2, blank: { natural: 0.80 } }",
+    ),
+  );
+  const { orders } = await batchFrom(`${text}
+shades:
+  light: { dye: moss, time: 60 s }
+baths:
+  - { tank: six, dye: moss }
+orders:
+  - { part: knob, shade: light, quantity: 10 }
+`);
+  expect(orders[0]).toMatchObject({ base: { name: "natural" } });
+});

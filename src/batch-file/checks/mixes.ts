@@ -145,7 +145,7 @@ function checkBaths(batch: PartlyRead, report: Report): void {
     if (mix === undefined) continue;
     const names = Object.keys(mix);
     for (const name of Object.keys(each ?? {}))
-      if (!names.includes(name))
+      if (names.length > 0 && !names.includes(name))
         report(
           "start-strength",
           ["baths", i, "start", "strength", name],

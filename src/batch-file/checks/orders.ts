@@ -2,7 +2,13 @@ import { undyed } from "../../core/model/undyed.js";
 import { listed } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
 import { isAmount } from "../to-batch/amounts.js";
-import { items, own, type PartlyRead, type Report } from "./report.js";
+import { amountsIn, items, mixes, own, type PartlyRead, plainDyes, type Report } from "./report.js";
+
+/** The base of a mix that names none: that of its dyes. */
+function baseOfMix(batch: PartlyRead, name: string | undefined): string | undefined {
+  const amounts = amountsIn(mixes(batch).find(([one]) => one === name)?.[1].mix);
+  return plainDyes(batch).find(([part]) => Object.hasOwn(amounts, part))?.[1].base;
+}
 
 /** Every order needs a bath of its dye, and a price of the undyed part on its base. */
 export function checkOrders(batch: PartlyRead, report: Report): void {
@@ -22,7 +28,7 @@ export function checkOrders(batch: PartlyRead, report: Report): void {
     const part = own(batch.parts, order.part);
     const blank = part?.blank;
     if (typeof blank !== "object" || blank === null || isAmount(blank) || isBuild(blank)) continue;
-    const base = order.base ?? dye?.base;
+    const base = order.base ?? dye?.base ?? baseOfMix(batch, dyeName);
     const known = Object.keys(blank);
     if (base === undefined) {
       if (dye !== undefined || order.shade === undyed)
