@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
+import { costBatch } from "../../../../src/core/cost/history/snapshot.js";
 import type { Dye, Lab } from "../../../../src/core/model/batch.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
 import type { Plan } from "../../../../src/core/plan/plan-model.js";
@@ -190,7 +191,14 @@ test("dye is paid for by each one's own price", () => {
   expect(plan.prices.dyes).toEqual([
     { dye: "straw", price: 39 },
     { dye: "lagoon", price: 58 },
+    // 80 mL of the one and 37.5 mL of the other in a litre of bath.
+    { dye: "moss", price: expect.closeTo((80 * 39 + 37.5 * 58) / 117.5, 9) },
   ]);
+  // So that a comparison tells a dearer dye from more of it.
+  expect(costBatch(plan).orders[0]!.drivers).toMatchObject({
+    dye: "moss",
+    dyePrice: plan.prices.dyes[2]!.price,
+  });
 });
 
 test("a mix whose dyes wear unequally leaves its shade: warned of over the tolerance, and not below", () => {
