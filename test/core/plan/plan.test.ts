@@ -400,6 +400,23 @@ describe("planBatch", () => {
     expect(said.find((fault) => fault.code === "bath-too-full")!.help).toMatch(/^take out 0\.\d\d L first$/);
   });
 
+  test("says that a full bath cannot be strengthened only where it lacks so much dye that a load would be topped up for it", () => {
+    const codes = (strength: number): string[] =>
+      planned({
+        ...batch,
+        baths: [
+          {
+            ...bath,
+            topUp: "strength" as const,
+            start: { kind: "kept" as const, volumeL: bath.tank.volumeL, strength, ageDays: 0, areaDm2: 0 },
+          },
+        ],
+        orders: [order(0, hook, light, 9)],
+      }).warnings.map(({ code }) => code);
+    expect(codes(0.979)).toContain("top-up-short");
+    expect(codes(0.981)).not.toContain("top-up-short");
+  });
+
   test("lets a bath live on where the liquor ratio sizes its loads and it is topped up", () => {
     const heavy = { ...hook, massG: 100, volumeCm3: 108 };
     const plan = planned({ ...batch, orders: [order(0, heavy, light, 9)], yield: 1 });

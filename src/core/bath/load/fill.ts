@@ -52,7 +52,7 @@ export function fill(setting: BathSetting, bath: WorkedBath, below: number, seco
 }
 
 /** Strength of the dye, or of the weakest of a mix. */
-const weakest = (bath: BathState, fresh: BathState): number =>
+export const weakest = (bath: BathState, fresh: BathState): number =>
   isMixed(bath) ? smallest(strengthEach(bath, fresh)) : strengthOf(bath, fresh);
 
 /** What brings a bath up to its mark by its rule: hot litres, what they are cold, the dye asked for and what has room. */

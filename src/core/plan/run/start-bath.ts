@@ -5,7 +5,8 @@ import { heatState } from "../../bath/heat/working/heat-state.js";
 import { riseTo } from "../../bath/heat/working/rise-and-fall.js";
 import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
-import { fill } from "../../bath/load/fill.js";
+import { fill, weakest } from "../../bath/load/fill.js";
+import { topUpBelow } from "../../bath/load/load-size.js";
 import { bathToWork, type TopUp, topUpOf, type WorkedBath } from "../../bath/load/worked-bath.js";
 import { dyeOf, type MakeUp, makeUp } from "../../bath/make-up/make-up.js";
 import { topping } from "../../bath/make-up/top-up.js";
@@ -87,7 +88,11 @@ export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats:
   const first: BathState = start.kind === "fresh" ? setting.fresh : keptState(start, setting.fresh);
   const state = bathToWork(first, batch.room.celsius);
   fill(setting, state, 1);
-  const short = state.topUpShort ? [startShort(batch, bath, setting, first)] : [];
+  // A bath that lacks so little works on without a top-up.
+  const short =
+    state.topUpShort && weakest(state, setting.fresh) < topUpBelow
+      ? [startShort(batch, bath, setting, first)]
+      : [];
   const startTopUp = topUpOf(state);
   const { heating, faults } = heatUpBath(batch, bath, state, heats);
   return { setting, start: first, startTopUp, heating, bath: state, faults: [...faults, ...short] };
