@@ -56,7 +56,7 @@ function costText({ lives, cheapestRule, restsOnAssumed }: BathWear): string | n
   const counted = `The cost a part is that of dye, water, disposal${labour}, not of set-up, mixing and topping up.`;
   if (cheapestRule !== null) return counted;
   const within = restsOnAssumed.length === 0 ? "1 %" : `what is assumed (${restsInWords(restsOnAssumed)})`;
-  return `${counted} The rules cost the same within ${within}: none is surely the cheapest.`;
+  return `${counted} The rules cost the same within ${within}: which one is the cheapest is not certain.`;
 }
 
 /** Lives of a fresh bath under each rule of topping up. */
