@@ -161,6 +161,17 @@ describe("orders of a week", () => {
     expect(orders[1]!.days[0]!.date).toBe("2027-04-12");
   });
 
+  test("that no day holds begin in what is left of a day on which their bath is on already, and only there", () => {
+    const begins = (long: Shade) =>
+      weekOf([shop(order(light, 20, "2027-04-12"), order(long, 400, "2027-04-30"))]).orders[1]!.days[0]!;
+    const [first, other] = [begins(light), begins(green)];
+    expect([first.date, other.date]).toEqual(["2027-04-12", "2027-04-13"]);
+    // One part more would not fit beside the order that was on.
+    const together = (quantity: number) =>
+      weekOf([shop(order(light, 20), order(light, quantity))]).days.length;
+    expect([together(first.quantity), together(first.quantity + 1)]).toEqual([1, 2]);
+  });
+
   test("that take more than 65 days are refused, however many they are", () => {
     const [{ quantity } = { quantity: 0 }] = weekOf([shop(order(light, 400))]).orders[0]!.days;
     for (const days of [75, 1e6])

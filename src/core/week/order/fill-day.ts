@@ -100,7 +100,34 @@ export function fillDay(setting: DaySetting, empty: EmptyDay, pieces: readonly P
     if (day !== undefined) filled = { day, taken };
   }
   const { day, taken } = filled;
-  return done({ day, left: pieces.filter((one) => !taken.includes(one)) });
+  const left = pieces.filter((one) => !taken.includes(one));
+  return beginNext(setting, empty, { day, taken }, left);
+}
+
+/**
+ * Begins the order that comes next in what is left of a day, where it is longer than a day and its bath is on already: so it
+ * needs no further set-up.
+ */
+function beginNext(
+  setting: DaySetting,
+  empty: EmptyDay,
+  { day, taken }: { readonly day: TriedDay; readonly taken: readonly Piece[] },
+  left: readonly Piece[],
+): Outcome<FilledDay> {
+  const asItIs = done({ day, left });
+  if (left.length === 0) return asItIs;
+  const on = new Set(taken.map(dyeOf));
+  const [next] = firstOf(setting, empty, on, singly(left)) as [Piece];
+  if (!on.has(dyeOf(next))) return asItIs;
+  const alone = addUnits(setting, empty, [], [[next]]);
+  if (!alone.ok) return alone;
+  if (alone.value.day !== undefined) return asItIs;
+  const split = mostOf(setting, empty, taken, next);
+  if (!split.ok) return split;
+  if (split.value === undefined) return asItIs;
+  const { quantity, day: fuller } = split.value;
+  const rest = { ...next, quantity: next.quantity - quantity };
+  return done({ day: fuller, left: left.map((one) => (one === next ? rest : one)) });
 }
 
 /** Fills a day with as many parts of an order as it holds, and whole orders beside them. */
@@ -110,8 +137,12 @@ function splitFirst(
   first: Piece,
   pieces: readonly Piece[],
 ): Outcome<FilledDay> {
-  const split = mostOf(setting, empty, first);
+  const split = mostOf(setting, empty, [], first);
   if (!split.ok) return split;
+  if (split.value === undefined) {
+    const one = tryDay(setting, [{ ...first, quantity: 1 }], empty.book, empty.date);
+    return one.ok ? failed(dayTooShort(first, one.value, empty)) : one;
+  }
   const { quantity } = split.value;
   const others = pieces.filter((one) => one !== first);
   const more = addUnits(setting, empty, [{ ...first, quantity }], singly(others));
@@ -125,26 +156,25 @@ function splitFirst(
   });
 }
 
-/** The most good parts of an order that a day holds. */
+/** The most good parts of an order that a day holds beside what is on already; undefined where it holds none. */
 function mostOf(
   setting: DaySetting,
   empty: EmptyDay,
+  already: readonly Piece[],
   piece: Piece,
-): Outcome<{ readonly quantity: number; readonly day: TriedDay }> {
+): Outcome<{ readonly quantity: number; readonly day: TriedDay } | undefined> {
   let most: { readonly quantity: number; readonly day: TriedDay } | undefined;
   let tooMany = piece.quantity;
   while (tooMany - (most?.quantity ?? 0) > 1) {
     const known = most?.quantity ?? 0;
     // Twice as many each time until a day is full, since the order may be far larger than a day.
     const quantity = Math.min(Math.max(1, 2 * known), Math.floor((tooMany + known) / 2));
-    const tried = tryDay(setting, [{ ...piece, quantity }], empty.book, empty.date);
+    const tried = tryDay(setting, [...already, { ...piece, quantity }], empty.book, empty.date);
     if (!tried.ok) return tried;
     if (fits(tried.value, empty)) most = { quantity, day: tried.value };
     else tooMany = quantity;
   }
-  if (most !== undefined) return done(most);
-  const one = tryDay(setting, [{ ...piece, quantity: 1 }], empty.book, empty.date);
-  return one.ok ? failed(dayTooShort(piece, one.value, empty)) : one;
+  return done(most);
 }
 
 const hours = (minutes: number): string => (minutes / 60).toFixed(1);
