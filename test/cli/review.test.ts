@@ -96,7 +96,16 @@ test("--lot and --part list where parts came from", async () => {
     madeUp: "2026-01-01T08:00:00",
   });
   expect((await review("--part", "clip")).out).toContain("40 loads");
-  expect((await review("--part", "none")).out).toContain("The log has no such load.");
+  expect((await review("--part", "clip", "--lot", "P-17")).out).toContain("18 loads");
+});
+
+test("a part or lot that the log does not have is refused with the names that it has", async () => {
+  const slip = await review("--part", "clop");
+  expect([slip.status, slip.out]).toEqual([2, ""]);
+  expect(slip.err).toMatch(/the log has no part "clop"\s+help: did you mean clip\?/);
+  const other = await review("--lot", "nothing-like-it");
+  expect(other.status).toBe(2);
+  expect(other.err).toMatch(/the log has no lot "nothing-like-it"\s+help: it has .*P-17/);
 });
 
 test("bare parts of two lots are compared where both were read", async () => {

@@ -1,5 +1,7 @@
+import { listed, nearest } from "../../batch-file/issues/nearest.js";
 import { besides } from "../../batch-file/source/include.js";
-import { error, isError } from "../../core/fault.js";
+import { error, type Fault, isError } from "../../core/fault.js";
+import { mapped } from "../../core/mapped.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { readLog } from "../../log/read/read-log.js";
@@ -13,6 +15,28 @@ import { readNamed } from "../files/read-text.js";
 
 /** Longest log that is read [bytes]. */
 const largest = 16 * 1024 * 1024;
+
+/** Most names that are listed. */
+const mostListed = 12;
+
+/** The fault of a name that no load of the log has. */
+function notLogged(what: "part" | "lot", name: string | undefined, logged: readonly string[]): Fault[] {
+  if (name === undefined || logged.includes(name)) return [];
+  const known = [...new Set(logged)];
+  const near = nearest(name, known);
+  const has =
+    known.length === 0
+      ? `no load in it has a ${what}`
+      : `it has ${listed(known.slice(0, mostListed), "and")}${known.length > mostListed ? ", among others" : ""}`;
+  return [
+    error(
+      `log-unknown-${what}`,
+      [`--${what}`],
+      `the log has no ${what} "${name}"`,
+      near === undefined ? has : `did you mean ${near}?`,
+    ),
+  ];
+}
 
 /** What the log of a batch teaches, or the loads of a part or lot in it. */
 export const execute: Execute = async (request, io) => {
@@ -38,6 +62,20 @@ export const execute: Execute = async (request, io) => {
   if (log === undefined || hasErrors(found)) return { diagnostics };
   const [part, lot] = [option("part"), option("lot")];
   if (part !== undefined || lot !== undefined) {
+    const loads = traceLoads(log.rows, {});
+    const unknown = [
+      ...notLogged(
+        "part",
+        part,
+        mapped(loads, (load) => load.part),
+      ),
+      ...notLogged(
+        "lot",
+        lot,
+        loads.flatMap(({ powderLot, dyeLot }) => [powderLot, dyeLot].filter((one) => one !== null)),
+      ),
+    ];
+    if (unknown.length > 0) return { diagnostics: [...diagnostics, ...unknown.map(unplaced)] };
     const of = [part, lot].filter((one) => one !== undefined).join(", lot ");
     return {
       report: traceReport(part === undefined ? `lot ${lot}` : of, traceLoads(log.rows, { part, lot })),

@@ -144,12 +144,18 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
   }),
 });
 
+/** Nobody waits for more loads than these to know a figure better. Common practice, no source. */
+const mostLoadsAhead = 300;
+
 /** What the log does not show yet, and what would show it. */
 const untold = (estimates: ReviewEstimates): string[] =>
   Object.entries(figureNames).flatMap(([key, title]) => {
     const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
     if (one === undefined || one.told) return [];
-    const more = one.loadsToHalve === null ? "" : `; ${one.loadsToHalve} more loads halve its error`;
+    const more =
+      one.loadsToHalve === null || one.loadsToHalve > mostLoadsAhead
+        ? ""
+        : `; ${one.loadsToHalve} more loads halve its error`;
     return [
       `${title}: the log does not show it yet, so it stays as it was. What would show it: ${tells[key]}${more}.`,
     ];

@@ -131,6 +131,8 @@ export function bathLife(
   });
   if (portions.length === 0) return end("load-limit");
   for (; ; repeats++) {
+    // Before the next one is filled for: what is past its shelf life gets nothing more.
+    if (repeats >= lastRepeats) return end("shelf-life");
     if (repeats > 0) {
       rest(bath);
       poured();
@@ -141,14 +143,13 @@ export function bathLife(
         const rounds = Math.floor(
           Math.min(
             (lifeLoadLimit - totals.loads) / period.perRound.loads,
-            (lastRepeats - repeats) / period.repeats,
+            (lastRepeats - 1 - repeats) / period.repeats,
           ),
         );
         totals = addedTotals(totals, period.perRound, rounds);
         repeats += rounds * period.repeats;
       }
     }
-    if (repeats >= lastRepeats) return end("shelf-life");
     for (let index = 0; index < loads.length; index++) {
       const ended = work(index);
       if (ended !== undefined) return end(ended);

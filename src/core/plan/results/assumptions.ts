@@ -58,6 +58,17 @@ function timeInWords(handling: Handling, key: Exclude<AssumedHandling, "liquorRa
     : `${key}: ${shortNumber(handling[`${key}Seconds`])} s`;
 }
 
+/** The dyes of each assumed uptake, in words. */
+function assumedUptakes(used: Iterable<Dye>): Map<string, Dye[]> {
+  const found = new Map<string, Dye[]>();
+  for (const dye of used) {
+    if (dye.uptakeFound || !dye.uptakeAssumed) continue;
+    const uptake = `${dye.uptakePerDm2} ${dyeUnitInWords(dye.dilution.kind)} per dm2`;
+    found.set(uptake, [...(found.get(uptake) ?? []), dye]);
+  }
+  return found;
+}
+
 /** What the hands do in this day and no time is given for. */
 const uncountedTimes = (
   { topUpSeconds, rinseChangeSeconds, rinseEvery }: Handling,
@@ -99,6 +110,12 @@ export function assumptionsOf(
     if (!found.some((known) => known.message === message)) found.push({ code, path, message });
   };
   const used = new Set(batch.baths.flatMap((bath) => dyesOf(bath.dye)));
+  for (const [uptake, dyes] of assumedUptakes(used))
+    add(
+      "assumed-uptake",
+      dyes.length === 1 ? ["dyes", dyes[0]!.name, "uptake"] : ["dyes"],
+      `${dyes.length === 1 ? "dye" : "dyes"} ${dyes.map(({ name }) => `"${name}"`).join(", ")}: an uptake of ${uptake} (${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}) is assumed: strength, top-ups and life of ${dyes.length === 1 ? "its bath" : "their baths"} rest on it${carries("uptake")}`,
+    );
   for (const dye of used) {
     const unit = dyeUnitInWords(dye.dilution.kind);
     if (dye.uptakeFound)
@@ -106,12 +123,6 @@ export function assumptionsOf(
         dye.uptakeAssumed ? "partly-assumed-uptake" : "estimated-uptake",
         ["dyes", dye.name, "uptake"],
         `dye "${dye.name}": ${dye.uptakePerDm2.toPrecision(2)} ${unit} per dm2 at depth 1 is ${foundInWords(dye.uptakeFound)}`,
-      );
-    else if (dye.uptakeAssumed)
-      add(
-        "assumed-uptake",
-        ["dyes", dye.name, "uptake"],
-        `dye "${dye.name}": an uptake of ${dye.uptakePerDm2} ${unit} per dm2 (${rangeInWords(defaults.dye.uptakeMlPerDm2.factor)}) is assumed: strength, top-ups and life of its bath rest on it${carries("uptake")}`,
       );
     if (dye.swatches.some(({ colour }) => colour.kind === "hex"))
       add(

@@ -27,14 +27,14 @@ function plainLife(
     sums.waterMl += bath.topUpWaterMl;
   };
   for (let repeat = 0; ; repeat++) {
+    if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY))
+      return end("shelf-life", repeat);
     if (repeat > 0) {
       bath.volumeL *= lookUp(one.cooled!, bath.celsius);
       fill(one, bath, 1);
       pour();
       bath.celsius = heat.celsius;
     }
-    if (repeat * (age.everyDays ?? 0) > (age.shelfLifeDays ?? Number.POSITIVE_INFINITY))
-      return end("shelf-life", repeat);
     for (const load of mix)
       for (let left = load.parts; left > 0; ) {
         if (sums.loads === lifeLoadLimit) return end("load-limit", repeat);
@@ -186,4 +186,12 @@ test("a bath that is never topped up and hardly evaporates weakens as the closed
       }),
       3,
     );
+});
+
+test("a bath that is too old for another batch is not filled up for it", () => {
+  const topped: BathSetting = { ...setting, rule: "strength" };
+  const once = bathLife(topped, [load], { everyDays: 7, shelfLifeDays: 3 });
+  const bath = bathToWork(setting.fresh, setting.heat.celsius);
+  workOn(bath, topped, load);
+  expect([once.repeats, once.added, once.dyeLeft]).toEqual([1, bath.topUpDye, bath.dye]);
 });
