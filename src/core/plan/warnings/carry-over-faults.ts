@@ -6,11 +6,12 @@ import type { Batch, Dye, DyedOrder } from "../../model/batch.js";
 import { sameReading } from "../../model/colour.js";
 import { dyesOf } from "../../model/dyes-of.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
-import { type Carried, carriedMl } from "../../recipe/carry-over/carried-strength.js";
+import { type Carried, carriedMl, carriedStrength } from "../../recipe/carry-over/carried-strength.js";
 import {
   carryOverShift,
   type Liquor,
   rinsesUnseen,
+  tracelessStrength,
   unseenShift,
 } from "../../recipe/carry-over/carry-over.js";
 import { mixDyes } from "../../recipe/mixture/mix-dye.js";
@@ -25,7 +26,7 @@ interface Harm {
   readonly shade: string;
   readonly shift: number;
   /** More rinses that keep it where nobody sees it. */
-  readonly rinses: number;
+  readonly rinses: () => number;
 }
 
 interface Known {
@@ -60,6 +61,8 @@ function harmTo(
     bathMl: 1000 * to.setting.fresh.volumeL,
     rinseMl: 1000 * handling.rinseWaterL,
   };
+  if (carriedStrength(strengthOf(from.end, from.setting.fresh), carried, rinsed) < tracelessStrength)
+    return undefined;
   const [soils, soiled] = [liquor(from, from.end), liquor(to, to.setting.fresh)];
   if (soils === undefined || soiled === undefined) return undefined;
   const seconds = aims[order.index]!.freshSeconds;
@@ -68,7 +71,7 @@ function harmTo(
     to,
     shade: order.shade.name,
     shift: carryOverShift(soils, soiled, seconds, carried, rinsed),
-    rinses: rinsesUnseen(soils, soiled, seconds, carried) - rinsed,
+    rinses: () => rinsesUnseen(soils, soiled, seconds, carried) - rinsed,
   };
 }
 
@@ -86,8 +89,10 @@ function worstHarm(known: Known, from: BathRun, to: BathRun, rinsed: number): Ha
 
 const seen = (harm: Harm | undefined): harm is Harm => harm !== undefined && harm.shift > unseenShift;
 
-const rinseIt = ({ handling }: Batch, what: string, { rinses }: Harm): string =>
-  `rinse ${what} ${rinses === 1 ? "once" : `${rinses} times`} with ${shortNumber(handling.rinseWaterL)} L of water`;
+function rinseIt({ handling }: Batch, what: string, harm: Harm): string {
+  const rinses = harm.rinses();
+  return `rinse ${what} ${rinses === 1 ? "once" : `${rinses} times`} with ${shortNumber(handling.rinseWaterL)} L of water`;
+}
 
 /** The warning on a tank that holds one dye after another. */
 function inTank(known: Known, harm: Harm): Fault {

@@ -13,6 +13,8 @@ export interface Liquor {
 
 /** Largest shift that nobody sees [CIEDE2000]. */
 export const unseenShift = 0.3;
+/** A strength of another dye that shifts no colour by as much as is seen [-]: baskets that are rinsed bring less. */
+export const tracelessStrength = 1e-5;
 const mostRinses = 20;
 
 /** How far a dip in a bath is off when liquor of another was brought into it [CIEDE2000]. */

@@ -4,6 +4,7 @@ import {
   carryOverShift,
   type Liquor,
   rinsesUnseen,
+  tracelessStrength,
   unseenShift,
 } from "../../../../src/core/recipe/carry-over/carry-over.js";
 import { leastHarmOrder } from "../../../../src/core/recipe/carry-over/least-harm-order.js";
@@ -39,6 +40,30 @@ test("rinsesUnseen is the fewest that keep the shift under 0.3", () => {
   expect(carryOverShift(fresh(0), pale, 60, carried, n)).toBeLessThanOrEqual(unseenShift);
   expect(carryOverShift(fresh(0), pale, 60, carried, n - 1)).toBeGreaterThan(unseenShift);
   expect(rinsesUnseen(fresh(1), fresh(1), 60, { ...carried, carriedMl: 1 })).toBe(0);
+});
+
+test("what a rinsed basket brings is so little that no colour is shifted by as much as is seen", () => {
+  // Just as strong in the next bath as is still looked at.
+  const trace = { carriedMl: 5000 * tracelessStrength, bathMl: 5000, rinseMl: 0 };
+  const shifts = [3, 17, 29].flatMap((seed) => {
+    const some = someDyes(seed, 6);
+    const liquor = (dye: MixDye, strength: number): Liquor => ({
+      name: dye.name,
+      dyes: [dye],
+      strengths: [strength],
+    });
+    return some.flatMap((last) =>
+      some
+        .filter((next) => next !== last)
+        .flatMap((next) =>
+          [0.01, 0.1, 1].map((strength) =>
+            carryOverShift(liquor(last, 1), liquor(next, strength), 30, trace),
+          ),
+        ),
+    );
+  });
+  expect(Math.max(...shifts)).toBeLessThan(unseenShift / 10);
+  expect(Math.max(...shifts)).toBeGreaterThan(0);
 });
 
 function* orders(left: readonly number[]): Generator<readonly number[]> {
