@@ -124,6 +124,12 @@ test("blend reckons with a mixed bath that shares its tank", async () => {
 test("week prints how strong each dye of a kept mix is left", async () => {
   const { out } = await run("week", "mixing.yaml", "--from", "2027-04-12", "--format", "json");
   expect(out).toMatch(/strength: \{ straw: [\d.]+ %, rose: [\d.]+ %, lagoon: [\d.]+ % \}/);
+  const starts = JSON.parse(out).baths.map(({ start }: { start: object }) => start);
+  expect(starts[1]).toMatchObject({
+    kind: "kept",
+    mix: [{ dye: "straw" }, { dye: "rose" }, { dye: "lagoon" }],
+  });
+  expect(starts[1]).not.toHaveProperty("strengthEach");
 });
 
 test("record writes each dye of a mix into the note, and review says that it learns nothing of it", async () => {

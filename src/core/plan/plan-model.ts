@@ -156,6 +156,13 @@ export interface TrialAdvice {
   readonly seconds: number;
 }
 
+/** How a bath starts; of a mix the strengths of its dyes are named. */
+export type PlanStart =
+  | Extract<BathStart, { readonly kind: "fresh" }>
+  | (Omit<Extract<BathStart, { readonly kind: "kept" }>, "strengthEach"> & {
+      readonly mix?: readonly { readonly dye: string; readonly strength: number }[];
+    });
+
 export interface PlanBath {
   /** Position in the batch file's list, as in the timeline. */
   readonly bath: number;
@@ -166,7 +173,7 @@ export interface PlanBath {
   /** On all times of the dye, from the bath log; 1 without one. */
   readonly timeFactor: number;
   readonly dilution: string;
-  readonly start: BathStart;
+  readonly start: PlanStart;
   readonly topUpRule: TopUpRule;
   readonly after: "keep" | "dump";
   readonly depthReferenceSeconds: number;

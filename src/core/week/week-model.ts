@@ -1,7 +1,7 @@
 import type { Assumption } from "../model/assumption.js";
-import type { BathStart, DyedOrder, Order } from "../model/batch.js";
+import type { DyedOrder, Order } from "../model/batch.js";
 import type { Caution } from "../plan/advice/cautions.js";
-import type { Plan } from "../plan/plan-model.js";
+import type { Plan, PlanStart } from "../plan/plan-model.js";
 
 /** What a week has. */
 export interface WeekWish {
@@ -76,7 +76,7 @@ export interface WeekBath {
   readonly date: string;
   readonly tank: string;
   readonly dye: string;
-  readonly start: BathStart;
+  readonly start: PlanStart;
   /** Made up anew because the bath before it was past its shelf life. */
   readonly renewed: boolean;
   readonly strengthAfter: number | null;

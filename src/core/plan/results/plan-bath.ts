@@ -1,13 +1,13 @@
 import { rinsesEnough } from "../../bath/rinse/enough-rinses.js";
 import { mapped } from "../../mapped.js";
-import type { Batch, Dye } from "../../model/batch.js";
+import type { Batch, Bath, Dye } from "../../model/batch.js";
 import { defaults } from "../../model/defaults.js";
 import { bathRestsOn } from "../../model/rests-on.js";
 import { dilutionInWords, keyedFigure } from "../../quantity/dye/dilution.js";
 import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { ShadeAim } from "../../uptake/shade/aim.js";
 import { trialAdvice } from "../advice/trial-advice.js";
-import type { PlanBath, PlanLoad, PlanRinse } from "../plan-model.js";
+import type { PlanBath, PlanLoad, PlanRinse, PlanStart } from "../plan-model.js";
 import type { BathLives } from "../run/bath-lives.js";
 import type { BathRun, LoadResult } from "../run/bath-run.js";
 import { loadSlope, loadWindow } from "../run/load-window.js";
@@ -45,6 +45,16 @@ function loadMix(dye: Dye, result: LoadResult): Pick<PlanLoad, "mix"> {
       };
 }
 
+/** The start of a bath with a name for each strength of a mix. */
+function namedStart({ dye, start }: Bath): PlanStart {
+  if (start.kind === "fresh" || start.strengthEach === undefined) return start;
+  const { strengthEach, ...kept } = start;
+  return {
+    ...kept,
+    mix: mapped(dye.mix!.parts, (part, i) => ({ dye: part.dye.name, strength: strengthEach[i]! })),
+  };
+}
+
 /** One bath as the run sheet prints it. */
 export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: readonly ShadeAim[]): PlanBath {
   const { bath, setting } = run;
@@ -61,7 +71,7 @@ export function planBath(batch: Batch, run: BathRun, lives: BathLives, aims: rea
     celsius: dye.celsius,
     timeFactor: dye.timeFactor ?? defaults.dye.timeFactor,
     dilution: dye.mix === undefined ? dilutionInWords(dye.dilution) : mixInWords(dye.mix),
-    start,
+    start: namedStart(bath),
     topUpRule: bath.topUp,
     after: bath.after,
     depthReferenceSeconds: run.untried.referenceSeconds,
