@@ -3,6 +3,7 @@ import { ciede2000 } from "../../../core/colour/difference/ciede2000.js";
 import type { Lab } from "../../../core/model/colour.js";
 import { type ControlChart, controlChart, type OutRun } from "../../../core/quality/control-chart.js";
 import type { ChartedDifference, ReviewChart } from "../../../core/quality/review/review-model.js";
+import { unseenShift } from "../../../core/recipe/carry-over/carry-over.js";
 
 /** What is charted, and how loads above and below its limits are. */
 const charted: Readonly<
@@ -64,6 +65,10 @@ function driftsOf(runs: readonly Found[]): Drift[] {
   });
 }
 
+/** Whether a run goes so far from the usual that somebody sees it: readings that are very alike have limits that are tighter. */
+const isSeen = ({ points, limits }: ControlChart, { first, last }: OutRun): boolean =>
+  points.slice(first, last + 1).some(({ value }) => Math.abs(value - limits.centre) > unseenShift);
+
 /** Charts of all differences of a bath's loads, and what drifts on them; nothing with fewer than two readings. */
 export function chartLoads(
   loads: readonly Differences[],
@@ -89,6 +94,10 @@ export function chartLoads(
       ewma: points.map(({ ewma }) => ewma),
       out: points.flatMap(({ signals }, i) => (signals.length > 0 ? [i] : [])),
     })),
-    drifts: driftsOf(found.flatMap(({ of, chart }) => chart.runs.map((run) => ({ ...run, of })))),
+    drifts: driftsOf(
+      found.flatMap(({ of, chart }) =>
+        chart.runs.filter((run) => isSeen(chart, run)).map((run) => ({ ...run, of })),
+      ),
+    ),
   };
 }

@@ -47,6 +47,27 @@ test("steady loads are in control, and points are signed", () => {
   expect(points[0]!.deltaE00).toBeGreaterThan(0);
 });
 
+test("a drift that nobody sees is charted and not called one", () => {
+  // Readings that are very alike: three sigma are a few hundredths.
+  const alike = (i: number, lighter: number): JudgedLoad => {
+    const one = load(i, 0);
+    const [, a, b] = one.target;
+    return { ...one, lab: [60 + lighter + (i % 2 === 0 ? 0.01 : -0.01), a, b] };
+  };
+  const drifted = (by: number) =>
+    bathPoints(
+      [...Array.from({ length: 20 }, (_, i) => alike(i, 0)), ...[20, 21, 22].map((i) => alike(i, by))],
+      80,
+    );
+  expect(
+    drifted(0.28)
+      .points.slice(20)
+      .every(({ out }) => out),
+  ).toBe(true);
+  expect(drifted(0.28).runs).toEqual([]);
+  expect(drifted(0.32).runs).toHaveLength(1);
+});
+
 test("with fewer than two readings there are no limits", () => {
   expect(bathPoints(steady(1), 80).points[0]).toMatchObject({
     individualsLimits: null,
