@@ -134,7 +134,7 @@ test("week prints how strong each dye of a kept mix is left", async () => {
 
 test("record writes each dye of a mix into the note, and review says that it learns nothing of it", async () => {
   const record = async (log: ReadonlyMap<string, string>, ...args: string[]) =>
-    (await runFake(["record", "log.csv", "--from", "mixing.yaml", ...args], folderIo(examples, log))).files;
+    runFake(["record", "log.csv", "--from", "mixing.yaml", ...args], folderIo(examples, log));
   const mixed = await record(
     new Map(),
     "--event",
@@ -144,13 +144,15 @@ test("record writes each dye of a mix into the note, and review says that it lea
     "--time",
     "2027-04-12T08:00",
   );
-  expect(mixed.get("log.csv")).toMatch(/,"mixing: straw [\d.]+ mL, rose [\d.]+ mL, lagoon [\d.]+ mL"/);
+  expect(mixed.files.get("log.csv")).toMatch(/,"mixing: straw [\d.]+ mL, rose [\d.]+ mL, lagoon [\d.]+ mL"/);
+  expect([mixed.status, codes(mixed.err)]).toEqual([0, ["log-mix"]]);
   const review = (log: ReadonlyMap<string, string>) =>
     runFake(["review", "mixing.yaml", "--log", "log.csv"], folderIo(examples, log));
-  const alone = await review(mixed);
+  const alone = await review(mixed.files);
   expect([alone.status, codes(alone.err)]).toEqual([2, ["log-mix"]]);
-  const rose = await record(mixed, "--event", "made-up", "--bath", "six", "--time", "2027-04-12T08:10");
-  const both = await review(rose);
+  const rose = await record(mixed.files, "--event", "made-up", "--bath", "six", "--time", "2027-04-12T08:10");
+  expect(codes(rose.err)).toEqual([]);
+  const both = await review(rose.files);
   expect([both.status, codes(both.err)]).toEqual([0, ["log-mix"]]);
 });
 

@@ -1,8 +1,9 @@
-import { error, type Fault, type Outcome } from "../../core/fault.js";
+import { error, type Fault, isError, type Outcome } from "../../core/fault.js";
+import type { PlannedRow } from "../../log/append/planned-rows.js";
 import { checkRow } from "../../log/row/check-row.js";
 import type { LogRow } from "../../log/row/log-row.js";
 import type { LogValues } from "../../log/row/log-values.js";
-import { type Execute, type Request, type Result, refused } from "../command.js";
+import { type Execute, type Request, type Result, refused, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { usage } from "../usage.js";
 import { appendRows } from "./append-rows.js";
@@ -42,18 +43,26 @@ async function planned(path: string, spec: string, request: Request, io: Io): Pr
   const number = typed("load");
   if (number !== undefined && !/^(0|[1-9]\d{0,4})$/.test(number))
     return refused(usage("--load", `"${number}" is not a load`, "write its number on the run sheet, from 1"));
-  const { plannedDay, pickRow } = await import("./from-spec.js");
-  const { rows, diagnostics } = await plannedDay(spec, path, request, io);
+  const { plannedDay, pickRow, mixNotFollowed } = await import("./from-spec.js");
+  const { rows, mixes, diagnostics } = await plannedDay(spec, path, request, io);
+  const warned = async (result: Promise<Result>, of: readonly PlannedRow[]): Promise<Result> => {
+    const { diagnostics: found = [], ...rest } = await result;
+    if (found.some(isError)) return { ...rest, diagnostics: found };
+    return { ...rest, diagnostics: [...found, ...mixNotFollowed(of, mixes).map(unplaced)] };
+  };
   if (rows === undefined) return { diagnostics };
   const event = typed("event") ?? (number === undefined ? undefined : "load");
   if (event === undefined) {
     const given = cellOptions.find(({ name }) => typed(name) !== undefined);
     return given === undefined
-      ? appendRows(
-          path,
-          rows.map(({ values }) => ({ values, planned: values })),
-          request,
-          io,
+      ? warned(
+          appendRows(
+            path,
+            rows.map(({ values }) => ({ values, planned: values })),
+            request,
+            io,
+          ),
+          rows,
         )
       : refused(
           usage(
@@ -65,7 +74,7 @@ async function planned(path: string, spec: string, request: Request, io: Io): Pr
   }
   const load = number === undefined ? undefined : Number(number);
   const row = pickRow(rows, { event, bath: typed("bath"), load });
-  return row.ok ? one(path, row.value.values, request, io) : refused(...row.faults);
+  return row.ok ? warned(one(path, row.value.values, request, io), [row.value]) : refused(...row.faults);
 }
 
 /** Appends one event to the bath log, or the rows of a plan. */

@@ -1,4 +1,4 @@
-import { done, error, failed, isError, type Outcome } from "../../core/fault.js";
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../core/fault.js";
 import { planBatch } from "../../core/plan/plan.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { type PlannedRow, plannedRows } from "../../log/append/planned-rows.js";
@@ -10,6 +10,8 @@ import type { Io } from "../io.js";
 /** The rows of a planned day, or why there is none. */
 export interface PlannedDay {
   readonly rows?: readonly PlannedRow[];
+  /** The mix in each tank whose bath is one. */
+  readonly mixes?: ReadonlyMap<string, string>;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -29,7 +31,13 @@ export async function plannedDay(spec: string, log: string, request: Request, io
     isError,
   );
   return plan.ok && !hasErrors(diagnostics)
-    ? { rows: plannedRows(plan.value), diagnostics }
+    ? {
+        rows: plannedRows(plan.value),
+        mixes: new Map(
+          read.batch.baths.flatMap(({ tank, dye }) => (dye.mix === undefined ? [] : [[tank.name, dye.name]])),
+        ),
+        diagnostics,
+      }
     : { diagnostics };
 }
 
@@ -62,3 +70,19 @@ export function pickRow(rows: readonly PlannedRow[], { event, bath, load }: Whic
     ),
   );
 }
+
+/** What a filling that is made up with a mix cannot be logged for; said where its first row is recorded. */
+export const mixNotFollowed = (
+  rows: readonly PlannedRow[],
+  mixes: ReadonlyMap<string, string> = new Map(),
+): Fault[] =>
+  rows
+    .filter(({ event, bath }) => event === "made-up" && mixes.has(bath))
+    .map(({ bath }) =>
+      warning(
+        "log-mix",
+        [],
+        `the log does not tell the dyes of mix "${mixes.get(bath)}" apart: its bath cannot start from it, and review learns nothing of it`,
+        "keep the start: line that the run sheet prints for the next batch file",
+      ),
+    );
