@@ -1,8 +1,8 @@
 import { sameReading } from "../../core/model/colour.js";
 import { standardReading } from "../../core/model/defaults.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
-import { listed } from "../issues/nearest.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";

@@ -1,5 +1,6 @@
 import { undyed } from "../../core/model/undyed.js";
-import { listed, nearest } from "../issues/nearest.js";
+import { listed } from "../../core/quantity/text/listed.js";
+import { nearest } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";

@@ -1,5 +1,5 @@
 import { undyed } from "../../core/model/undyed.js";
-import { listed } from "../issues/nearest.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { isBuild } from "../schema/blank.js";
 import { isAmount } from "../to-batch/amounts.js";
 import { amountsIn, items, mixes, own, type PartlyRead, plainDyes, type Report } from "./report.js";

@@ -1,8 +1,8 @@
 import { defaults } from "../../core/model/defaults.js";
 import { convertTo } from "../../core/quantity/convert.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
-import { listed } from "../issues/nearest.js";
 import { entries, items, type PartlyRead, plainDyes, type Report } from "./report.js";
 
 const degrees = (value: number): string => describeQuantity("temperature", { value });

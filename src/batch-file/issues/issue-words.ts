@@ -1,6 +1,6 @@
 import type { ZodType } from "zod";
+import { listed } from "../../core/quantity/text/listed.js";
 import type { Path } from "../source/source.js";
-import { listed } from "./nearest.js";
 import { exampleAt, exampleKeys, schemaAt } from "./schema-at.js";
 
 /** The part of some data that a path leads to. */

@@ -1,9 +1,10 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { notA, type Told } from "../schema/leaf.js";
 import type { Path } from "../source/source.js";
 import { formOf, keyToAdd, mapExample, shown, valueAt } from "./issue-words.js";
-import { listed, nearest } from "./nearest.js";
+import { nearest } from "./nearest.js";
 import type { PartFault } from "./part-fault.js";
 import { schemaAt } from "./schema-at.js";
 import { unknownKeys } from "./unknown-keys.js";

@@ -19,7 +19,3 @@ export function nearest(written: string, known: readonly string[]): string | und
   }
   return best;
 }
-
-/** "a, b or c" */
-export const listed = (words: readonly string[], link = "or"): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} ${link} ${words.at(-1)}`;

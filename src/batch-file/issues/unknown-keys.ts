@@ -1,9 +1,10 @@
 import type { core, ZodType } from "zod";
 import { error } from "../../core/fault.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { shown } from "./issue-words.js";
-import { listed, nearest } from "./nearest.js";
+import { nearest } from "./nearest.js";
 import type { PartFault } from "./part-fault.js";
 import { keysAt } from "./schema-at.js";
 

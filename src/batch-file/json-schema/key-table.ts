@@ -1,4 +1,4 @@
-import { listed } from "../issues/nearest.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { batchKeySchema, defaultOf, type KeySchema } from "./key-schema.js";
 
 /** One key of the batch file. */

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { done, error, failed } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
-import { listed } from "../issues/nearest.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { modelUnit, modelUnitNames } from "../resources/model-units.js";
 import { blank } from "./blank.js";
 import { blankStock } from "./blank-stock.js";

@@ -1,5 +1,6 @@
+import { listed } from "../../core/quantity/text/listed.js";
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
-import { listed, nearest } from "../issues/nearest.js";
+import { nearest } from "../issues/nearest.js";
 import { isTextAt } from "../issues/schema-at.js";
 import { batchSchema } from "../schema/batch.js";
 import { YamlPlaces } from "../yaml/yaml-places.js";

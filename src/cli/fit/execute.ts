@@ -1,8 +1,9 @@
-import { listed, nearest } from "../../batch-file/issues/nearest.js";
+import { nearest } from "../../batch-file/issues/nearest.js";
 import { type CsvText, readCsv } from "../../core/csv/read-csv.js";
 import { error, type Fault } from "../../core/fault.js";
 import type { LawName } from "../../core/model/batch.js";
 import { counted } from "../../core/quantity/text/counted.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { fitUptake } from "../../core/uptake/fit/fit-uptake.js";
 import { columnMeaning } from "../../core/uptake/fit/table-columns.js";
 import { readUptakeTable } from "../../core/uptake/fit/uptake-table.js";

@@ -1,8 +1,8 @@
-import { listed } from "../../batch-file/issues/nearest.js";
 import { modelUnit, modelUnitNames } from "../../batch-file/resources/model-units.js";
 import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
 import type { MeshUnit } from "../../core/part/units.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import type { Request } from "../command.js";
 import { optionReader } from "../option-reader.js";
 import { usage } from "../usage.js";

@@ -1,7 +1,8 @@
-import { listed, nearest } from "../../batch-file/issues/nearest.js";
+import { nearest } from "../../batch-file/issues/nearest.js";
 import { besides } from "../../batch-file/source/include.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { readLog } from "../../log/read/read-log.js";

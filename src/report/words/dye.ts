@@ -1,6 +1,7 @@
 import type { MixFigures } from "../../core/plan/plan-model.js";
 import { type DyeAmount, figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
 import { type DyeKind, dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { pour, weigh } from "./amounts.js";
 
 /** How an amount in a unit is measured out. */
@@ -21,7 +22,7 @@ function eachText(mix: NonNullable<MixFigures<"amount">["mix"]>): string {
   const pours = mix.flatMap((one) =>
     figureOfDye(one, "amount") > 0 ? [`${dyeAmount(one)} of ${one.dye}`] : [],
   );
-  return pours.length < 2 ? pours.join() : `${pours.slice(0, -1).join(", ")} and ${pours.at(-1)}`;
+  return listed(pours, "and");
 }
 
 /** The dye to pour, or each of a mix. */

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { listed, nearest } from "../../../src/batch-file/issues/nearest.js";
+import { nearest } from "../../../src/batch-file/issues/nearest.js";
 
 test.each([
   ["yeild", "yield"],
@@ -36,10 +36,4 @@ test("nearest compares words of up to 100 letters", () => {
 
 test("nearest to anything among nothing is nothing", () => {
   expect(nearest("volume", [])).toBeUndefined();
-});
-
-test("listed joins words as a sentence does", () => {
-  expect(listed([])).toBe("");
-  expect(listed(["a"])).toBe("a");
-  expect(listed(["a", "b", "c"], "and")).toBe("a, b and c");
 });

@@ -4,6 +4,7 @@ import { exactSumOf } from "../../maths/exact-sum.js";
 import { largest } from "../../maths/extent.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import { duration } from "../../quantity/text/duration.js";
+import { listed } from "../../quantity/text/listed.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import type { Portion } from "../assign/assign.js";
@@ -34,10 +35,6 @@ function waitsOf(
     seconds += worked.result.waitSeconds;
   return worker.run().faults.some(({ severity }) => severity === "error") ? undefined : seconds;
 }
-
-/** "a, b or c". */
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join() : `${items.slice(0, -1).join(", ")} or ${items.at(-1)}`;
 
 /** The warning on a bath whose heater does not keep up, with what would help and how much. */
 export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: TankHeats): Fault[] {
