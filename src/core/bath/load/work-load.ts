@@ -90,7 +90,7 @@ export function workOn(
   // Of several dyes that is known only when their dip is found, and is never more than there is.
   let takenUp = isMixed(bath) ? 0 : dye.uptakePerDm2 * areaDm2 * load.depth;
   if (bath.dye - takenUp < 0 || bath.dye === 0) return "too-little-dye";
-  // Counted afresh: what is told apart from a clock of weeks loses digits.
+  // Counted from zero: the difference of two times of a clock of weeks loses digits.
   bath.seconds = 0;
   bath.evaporatedL = 0;
   const changeSeconds = rinseChangeSeconds(setting, bath.loadsRinsed);

@@ -66,7 +66,7 @@ type Stage =
   | { readonly is: "cooling"; readonly untilMinute: number }
   | { readonly is: "done" };
 
-/** A shorter wait is no reason to go to another bath. Common practice, no source. */
+/** Nobody goes to another bath for a shorter wait. Common practice, no source. */
 const patienceMinutes = 1;
 
 /** Runs without the operator: heaters, dryer, cooling. */

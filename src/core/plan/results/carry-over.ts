@@ -3,11 +3,10 @@ import { strengthEach } from "../../bath/load/mixed-load.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import { daysLater } from "../../quantity/days.js";
+import { percentText } from "../../quantity/text/percent-text.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
 import type { BathRun } from "../run/bath-run.js";
-
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
 /** The value of `start:` for a bath that was kept. */
 export const startText = ({
@@ -19,7 +18,7 @@ export const startText = ({
 }: Pick<PlanCarryOver, "coldVolumeL" | "strength" | "mix" | "ageDays" | "areaDm2">): string =>
   `{ ${[
     `coldVolume: ${coldVolumeL.toFixed(2)} L`,
-    `strength: ${mix === undefined ? percent(strength) : `{ ${mix.map((one) => `${one.dye}: ${percent(one.strength)}`).join(", ")} }`}`,
+    `strength: ${mix === undefined ? percentText(strength) : `{ ${mix.map((one) => `${one.dye}: ${percentText(one.strength)}`).join(", ")} }`}`,
     `age: ${shortNumber(ageDays)} d`,
     `area: ${(areaDm2 / 100).toFixed(2)} m2`,
   ].join(", ")} }`;

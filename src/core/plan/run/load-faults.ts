@@ -6,6 +6,7 @@ import { error, type Fault, warning } from "../../fault.js";
 import { mapped } from "../../mapped.js";
 import { largest } from "../../maths/extent.js";
 import type { Bath } from "../../model/batch.js";
+import { percentText } from "../../quantity/text/percent-text.js";
 import type { LoadPlan, WorkedLoad } from "./bath-run.js";
 
 /** A load that takes more than this share of the dye in the bath is large. Common practice, no source. */
@@ -16,8 +17,6 @@ const tooStrong = 1.1;
 
 /** With less liquor a bath is empty [L]. */
 const dryL = 1e-3;
-
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
 /** Warnings that may come with every load: one a kind, for the first load, with the count of the others. */
 function loadWarnings(path: Fault["path"]) {
@@ -59,7 +58,7 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
         error(
           "too-little-dye",
           kept && number === 1 ? [...path, "start"] : path,
-          `${where} holds less dye than load ${number} (${parts} ${part.name}, shade "${order.shade.name}") takes up: its strength is ${percent(strengthOf(before, setting.fresh))} then`,
+          `${where} holds less dye than load ${number} (${parts} ${part.name}, shade "${order.shade.name}") takes up: its strength is ${percentText(strengthOf(before, setting.fresh))} then`,
           number === 1 && kept
             ? "strengthen it first or make it up fresh: start: fresh"
             : `${keepsStrength ? "" : `write ${toKeepStrength}, or `}dip fewer parts in this bath, or use a larger tank`,
@@ -108,14 +107,14 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
         warnings.add(
           "large-load",
           number,
-          `${where}: it takes ${percent(share)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
+          `${where}: it takes ${percentText(share)} of the dye in the bath, so the shade may be uneven and its time is uncertain`,
           "dip fewer parts a load, or use a larger tank",
         );
       if (result.topUpShort)
         warnings.add(
           "top-up-short",
           number,
-          `${where}: the tank is full before all missing dye is in; strength is brought to ${percent(result.strengthAfter)} only`,
+          `${where}: the tank is full before all missing dye is in; strength is brought to ${percentText(result.strengthAfter)} only`,
           "take some liquor out before topping up",
         );
       const strongest = largest([
@@ -128,7 +127,7 @@ export function loadFaults(bath: Bath, setting: BathSetting): LoadFaults {
         warnings.add(
           "bath-too-strong",
           number,
-          `${where}: it has grown to ${percent(strongest)} strength, since more water than dye leaves it`,
+          `${where}: it has grown to ${percentText(strongest)} strength, since more water than dye leaves it`,
           keepsStrength
             ? "top up with water only"
             : `write ${toKeepStrength}: it adds water where no dye is missing`,

@@ -3,7 +3,7 @@ import { kwhOf } from "../../bath/heat/power.js";
 import type { TankHeats } from "../../bath/heat/tank-heats.js";
 import { heatState } from "../../bath/heat/working/heat-state.js";
 import { riseTo } from "../../bath/heat/working/rise-and-fall.js";
-import { type BathSetting, sizingTank, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
+import { type BathSetting, sizingTank, strengthOf, topUpCelsiusOf } from "../../bath/load/bath-setting.js";
 import type { BathState } from "../../bath/load/bath-state.js";
 import { fill, weakest } from "../../bath/load/fill.js";
 import { topUpBelow } from "../../bath/load/load-size.js";
@@ -99,10 +99,10 @@ export function startBath(batch: Batch, bath: Bath, setting: BathSetting, heats:
 }
 
 /** The warning on a kept bath in which there is no room for the dye that it lacks. */
-function startShort(batch: Batch, bath: Bath, { fresh }: BathSetting, { volumeL, dye }: BathState): Fault {
+function startShort(batch: Batch, bath: Bath, { fresh }: BathSetting, start: BathState): Fault {
   const missing = topping({
-    volumeL,
-    strength: dye / volumeL / (fresh.dye / fresh.volumeL),
+    volumeL: start.volumeL,
+    strength: strengthOf(start, fresh),
     toVolumeL: fresh.volumeL,
     toStrength: 1,
     celsius: bath.dye.celsius,

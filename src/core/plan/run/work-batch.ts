@@ -187,7 +187,7 @@ const idleBaths = (batch: Batch, assignment: Assignment): Fault[] =>
           ),
       );
 
-/** A window so many times as wide as a dip can be timed is no narrower than twice that in a cooler or warmer bath. */
+/** A window this many times as wide as a dip can be timed stays wider than twice that in a cooler or warmer bath [-]. */
 const surelyWide = 4;
 
 /** The window of a load as far as it must be known to be judged: exactly where it may be too narrow. */

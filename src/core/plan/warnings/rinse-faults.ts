@@ -1,6 +1,7 @@
 import { loadsPerFilling, looseLimit, rinsesEnough } from "../../bath/rinse/enough-rinses.js";
 import { type Fault, warning } from "../../fault.js";
 import type { Batch } from "../../model/batch.js";
+import { percentText } from "../../quantity/text/percent-text.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { BathRun } from "../run/bath-run.js";
 import { rinsedLoads, runRinsing } from "../run/run-rinsing.js";
@@ -25,7 +26,7 @@ export function rinseFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
     warning(
       "rinse-short",
       ["handling", "rinses"],
-      `after ${rinses === 1 ? "one rinse" : `${rinses} rinses`} in ${shortNumber(rinseWaterL)} L, ${(100 * worst).toFixed(1)} % of the dye on the parts of ${[...new Set(loose.map(({ bath }) => `"${bath.dye.name}"`))].join(", ")} is still loose and may stain`,
+      `after ${rinses === 1 ? "one rinse" : `${rinses} rinses`} in ${shortNumber(rinseWaterL)} L, ${percentText(worst)} of the dye on the parts of ${[...new Set(loose.map(({ bath }) => `"${bath.dye.name}"`))].join(", ")} is still loose and may stain`,
       ways.length === 0 ? "rinse in more water" : `for less than 1 %, ${ways.join(" or ")}`,
     ),
   ];

@@ -11,7 +11,7 @@ import { fitTrials, type MixTrial } from "../trial/fit-trials.js";
 
 /** What is known of a mix before the bath is looked at. */
 export interface MixedDye {
-  /** What stands for the mix where one dye's model is asked for: it has no curve of its own. */
+  /** Taken for the mix where a function needs the model of one dye; it has no curve. */
   readonly model: DyeModel;
   readonly dye: Dye & { readonly mix: Mix };
   readonly parts: readonly DyeModel[];
