@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { ciede2000 } from "../../src/core/colour/difference/ciede2000.js";
+import { resolveLab } from "../../src/core/colour/resolve-colour.js";
 import { widthOf } from "../../src/report/format/wrap.js";
 import { folderIo } from "../tools/folder-io.js";
 import { runFake } from "./fake-io.js";
@@ -120,6 +121,24 @@ test("shade gives the dilution and the temperature that bring a quick dip to a m
 test("shade marks another base as an estimate", async () => {
   const { out } = await shade("restock.yaml", "--dye", "brick", "--base", "grey");
   expect(out).toContain("An estimate");
+});
+
+test("a base given as hex is taken under the reading of the dye", async () => {
+  // The dye is read under A/2: what the screen shows under D65/2 is not what is read there.
+  const curve = async (base: string) => {
+    const dye = `batch: b\nbases: { white: { lab: [93.0, -0.3, 0.6] }, other: { ${base} } }\ndyes:\n  brick: { dilution: 1:9, temperature: 80 °C, base: white, reading: A/2, swatches: [${four}] }\n`;
+    const { out } = await runFake(
+      ["shade", "dye.yaml", "--dye", "brick", "--base", "other", "--format", "json"],
+      folderIo(examples, new Map([["dye.yaml", dye]])),
+    );
+    return json(out).curve.map(({ lab }: { lab: number[] }) => lab);
+  };
+  const carried = resolveLab({ kind: "hex", hex: "#8f8a80" }, { illuminant: "A", observer: 2 });
+  const asRead = resolveLab({ kind: "hex", hex: "#8f8a80" }, { illuminant: "D65", observer: 10 });
+  if (!carried.ok || !asRead.ok) throw new Error("the hex is a colour");
+  const hex = await curve('hex: "#8f8a80"');
+  expect(hex).toEqual(await curve(`lab: [${carried.value.join(", ")}]`));
+  expect(hex).not.toEqual(await curve(`lab: [${asRead.value.join(", ")}]`));
 });
 
 test("shade --trial multiplies all times by that of the trial, from CIELAB or hex, and says so", async () => {

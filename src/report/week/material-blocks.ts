@@ -11,7 +11,7 @@ const named = ({ kind, name, base }: ToOrder): string =>
 
 /** By when to order what is short. */
 function orderBy({ orderBy: day, stock, short, leadTimeDays }: ToOrder): string {
-  if (stock === null) return "no stock: given";
+  if (stock === null) return "stock: not given";
   if (short === 0) return "";
   if (day !== null) return `by ${shortDay(day)}`;
   return leadTimeDays === null ? "no leadTime: given" : "";
