@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
 import { planBatch } from "../../../../src/core/plan/plan.js";
 import { assumptionsOf } from "../../../../src/core/plan/results/assumptions.js";
-import { batch, bath, dye, hook, light, order } from "../sample.js";
+import type { LoadResult } from "../../../../src/core/plan/run/bath-run.js";
+import { workBatch } from "../../../../src/core/plan/run/work-batch.js";
+import { dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
+import { batch, bath, dye, handling, hook, light, order } from "../sample.js";
 
 test("an estimate is partly assumed where over a tenth of the assumed figure's variance is left", () => {
   const message = (assumedShare: number): string => {
@@ -27,4 +30,33 @@ test("the usual drag-out is assumed only where a part is dyed that has none of i
   };
   expect(codes()).toContain("assumed-drag-out");
   expect(codes(2.4)).not.toContain("assumed-drag-out");
+});
+
+/** The assumptions where the one load of a bath had these figures. */
+function codesWith(change: Partial<LoadResult>): string[] {
+  const worked = workBatch(batch, "own");
+  const model = dyeModel(dye, handling);
+  if (!worked.ok || !model.ok) throw new Error("the sample cannot be worked");
+  const run = worked.value.runs[0]!;
+  const [{ plan, result }] = run.loads as [(typeof run.loads)[number]];
+  const steady = { ...result, strengthDuring: 1, celsiusBefore: 80, celsiusAfter: 80, ...change };
+  return assumptionsOf(batch, {
+    models: new Map([[dye, model.value]]),
+    mixed: new Map(),
+    aims: [],
+    runs: [{ ...run, loads: [{ plan, result: steady }] }],
+    shares: [],
+  }).map(({ code }) => code);
+}
+
+test("the exponent is assumed where a bath leaves full strength by more than 5 %", () => {
+  for (const strengthDuring of [0.951, 1.049])
+    expect(codesWith({ strengthDuring })).not.toContain("assumed-strength-exponent");
+  for (const strengthDuring of [0.949, 1.051])
+    expect(codesWith({ strengthDuring })).toContain("assumed-strength-exponent");
+});
+
+test("the activation energy is assumed where a bath leaves its temperature by more than 0.5 K on average", () => {
+  expect(codesWith({ celsiusAfter: 79.02 })).not.toContain("assumed-activation-energy");
+  expect(codesWith({ celsiusAfter: 78.98 })).toContain("assumed-activation-energy");
 });
