@@ -120,6 +120,13 @@ const figureNames: Readonly<Record<string, string>> = {
   activationEnergyKJPerMol: "activation energy, kJ/mol",
 };
 
+/** Every figure that the dye has, with what it is called. */
+const namedFigures = (estimates: ReviewEstimates) =>
+  Object.entries(figureNames).flatMap(([key, title]) => {
+    const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
+    return one === undefined ? [] : [{ key, title, one }];
+  });
+
 const estimatesTable = (estimates: ReviewEstimates): Table => ({
   columns: [
     { key: "figure", title: "figure" },
@@ -128,20 +135,13 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
     { key: "loads_to_halve", title: "loads to halve it", digits: places(0) },
     { key: "told", title: "" },
   ],
-  rows: Object.entries(figureNames).flatMap(([key, title]) => {
-    const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
-    return one === undefined
-      ? []
-      : [
-          [
-            title,
-            one.value,
-            one.told ? one.standardError : null,
-            one.told ? one.loadsToHalve : null,
-            one.told ? "" : "not known",
-          ],
-        ];
-  }),
+  rows: namedFigures(estimates).map(({ title, one }) => [
+    title,
+    one.value,
+    one.told ? one.standardError : null,
+    one.told ? one.loadsToHalve : null,
+    one.told ? "" : "not known",
+  ]),
 });
 
 /** Nobody waits for more loads than these to know a figure better. Common practice, no source. */
@@ -149,9 +149,8 @@ const mostLoadsAhead = 300;
 
 /** What the log does not show yet, and what would show it. */
 const untold = (estimates: ReviewEstimates): string[] =>
-  Object.entries(figureNames).flatMap(([key, title]) => {
-    const one = estimates[key as keyof ReviewEstimates] as Estimated | undefined;
-    if (one === undefined || one.told) return [];
+  namedFigures(estimates).flatMap(({ key, title, one }) => {
+    if (one.told) return [];
     const more =
       one.loadsToHalve === null || one.loadsToHalve > mostLoadsAhead
         ? ""
@@ -207,6 +206,7 @@ const useTable = (review: Review): Table => ({
 const spoken = (time: string): string => time.slice(0, "2027-04-16T09:31".length).replace("T", " ");
 
 const heading = (text: string): Block => ({ kind: "heading", level: 2, text });
+const list = (items: readonly string[]): Block[] => (items.length === 0 ? [] : [{ kind: "list", items }]);
 const table = (of: Table): Block[] => (of.rows.length === 0 ? [] : [{ kind: "table", table: of }]);
 
 /** What the log teaches, in every format: CSV has a row for each load that was read. */
@@ -241,7 +241,7 @@ export function reviewReport(review: Review): Report {
       ...Object.entries(review.estimates).flatMap(([dye, estimates]) => [
         heading(`${dye}, from ${estimates.readings} readings`),
         ...table(estimatesTable(estimates)),
-        ...(untold(estimates).length === 0 ? [] : [{ kind: "list" as const, items: untold(estimates) }]),
+        ...list(untold(estimates)),
       ]),
       ...(review.lots.length === 0 ? [] : [heading("Lots, against the first"), ...table(lotsTable(review))]),
       heading("Where the dye went"),
