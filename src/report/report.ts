@@ -27,3 +27,12 @@ export interface Report {
 }
 
 export const paragraph = (text: string): Block => ({ kind: "paragraph", text });
+
+/** A list under a heading of its own; nothing where it is empty. */
+export const titledList = (text: string, items: readonly string[]): Block[] =>
+  items.length === 0
+    ? []
+    : [
+        { kind: "heading", level: 2, text },
+        { kind: "list", items },
+      ];

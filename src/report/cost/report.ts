@@ -1,7 +1,7 @@
 import { restsThatMatter } from "../../core/cost/assumed-shares.js";
-import type { Report } from "../report.js";
+import { paragraph, type Report } from "../report.js";
 import type { Table } from "../table.js";
-import { footnote, mark } from "../words/assumed.js";
+import { assumedBlocks, footnote, mark, notCountedBlocks } from "../words/assumed.js";
 import { priceTitle } from "../words/price.js";
 import { basesShown } from "./bases-shown.js";
 import { costColumns, costRow } from "./columns.js";
@@ -59,18 +59,11 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
     blocks: [
       { kind: "heading", level: 1, text: currency === null ? "Costs" : `Costs in ${currency}` },
       { kind: "table", table: short },
-      ...(rests.length > 0 ? [{ kind: "paragraph" as const, text: footnote(rests)! }] : []),
+      ...(rests.length > 0 ? [paragraph(footnote(rests)!)] : []),
       ...spreadBlocks(entries, currency),
       ...offerBlocks(entries, currency),
-      ...(uncounted.length > 0
-        ? [{ kind: "paragraph" as const, text: `Not given, so counted as nothing: ${uncounted.join("; ")}.` }]
-        : []),
-      ...(assumed.length > 0
-        ? [
-            { kind: "heading" as const, level: 2 as const, text: "Assumed, not measured" },
-            { kind: "list" as const, items: assumed.map((message) => `${message}.`) },
-          ]
-        : []),
+      ...notCountedBlocks(uncounted),
+      ...assumedBlocks(assumed),
     ],
   };
 }

@@ -7,9 +7,9 @@ import type { RestsOn } from "../../core/model/rests-on.js";
 import { undyed } from "../../core/model/undyed.js";
 import type { Plan } from "../../core/plan/plan-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
-import { type Block, paragraph } from "../report.js";
+import { type Block, paragraph, titledList } from "../report.js";
 import type { Cell } from "../table.js";
-import { footnote, mark } from "../words/assumed.js";
+import { assumedBlocks, footnote, mark, notCountedBlocks } from "../words/assumed.js";
 import { lifeEnds } from "../words/life-ends.js";
 import { money, moneyDigits } from "../words/money.js";
 import { priceTitle } from "../words/price.js";
@@ -107,14 +107,7 @@ function costBlocks(plan: Plan): Block[] {
         rows: [...lineRows(lines, cost, good), ["all", cost, cost / good, 100]],
       },
     },
-    ...(plan.notCounted.length > 0
-      ? [
-          {
-            kind: "paragraph" as const,
-            text: `Not given, so counted as nothing: ${plan.notCounted.join("; ")}.`,
-          },
-        ]
-      : []),
+    ...notCountedBlocks(plan.notCounted),
   ];
 }
 
@@ -128,14 +121,6 @@ function lifeLine({ baths }: Plan): string {
   return `A fresh bath lasts for this work: ${lives.join(", ")}. More: dipwright bath.`;
 }
 
-const titled = (text: string, items: readonly string[]): Block[] =>
-  items.length === 0
-    ? []
-    : [
-        { kind: "heading", level: 2, text },
-        { kind: "list", items },
-      ];
-
 const faultText = ({ message, help }: Fault): string =>
   [message, ...(help === undefined ? [] : [help])].map(sentence).join(" ");
 
@@ -147,19 +132,16 @@ export function planBlocks(plan: Plan): Block[] {
       level: 1,
       text: `Run sheet ${plan.batch}${plan.date === null ? "" : `, ${plan.date}`}`,
     },
-    { kind: "paragraph", text: summary(plan) },
+    paragraph(summary(plan)),
     ...[footnote(restsOf(plan))].flatMap((text) => (text === null ? [] : [paragraph(text)])),
     ...plan.baths.flatMap((bath, index) => bathBlocks(plan, bath, index)),
     ...clockBlocks(plan),
     ...costBlocks(plan),
     ...(plan.baths.length > 0 ? [paragraph(lifeLine(plan))] : []),
-    ...titled("Over the limit", plan.exceeded.map(faultText)),
-    ...titled("Warnings", plan.warnings.map(faultText)),
-    ...titled(
-      "Assumed, not measured",
-      plan.assumptions.map(({ message }) => sentence(message)),
-    ),
-    ...titled(
+    ...titledList("Over the limit", plan.exceeded.map(faultText)),
+    ...titledList("Warnings", plan.warnings.map(faultText)),
+    ...assumedBlocks(plan.assumptions.map(({ message }) => message)),
+    ...titledList(
       "Cautions",
       plan.cautions.map(({ text }) => text),
     ),

@@ -1,7 +1,7 @@
 import type { PersonDay, Week } from "../../core/week/week-model.js";
-import { type Block, paragraph, type Report } from "../report.js";
+import { paragraph, type Report } from "../report.js";
+import { assumedBlocks } from "../words/assumed.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
-import { sentence } from "../words/sentence.js";
 import { dayBlocks } from "./day-blocks.js";
 import { jugBlocks } from "./jug-blocks.js";
 import { materialBlocks } from "./material-blocks.js";
@@ -32,13 +32,6 @@ const personRecord = ({ plan }: PersonDay): Record<string, unknown> => ({
 export function weekReport(week: Week, rows: WeekRows): Report {
   const { wish, startAtMinute, batches, rule, length, days, toOrder, assumptions, cautions } = week;
   const orders = week.orders.map((row) => ({ ...row, ready: readyAt(row, startAtMinute) }));
-  const assumed: Block[] =
-    assumptions.length === 0
-      ? []
-      : [
-          { kind: "heading", level: 2, text: "Assumed, not measured" },
-          { kind: "list", items: assumptions.map(({ message }) => sentence(message)) },
-        ];
   return {
     name: "week",
     data: {
@@ -68,7 +61,7 @@ export function weekReport(week: Week, rows: WeekRows): Report {
       ...materialBlocks(week),
       ...jugBlocks(week),
       ...ruleBlocks(week),
-      ...assumed,
+      ...assumedBlocks(assumptions.map(({ message }) => message)),
       cautionLine(),
     ],
   };
