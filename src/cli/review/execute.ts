@@ -44,7 +44,7 @@ export const execute: Execute = async (request, io) => {
   const spec = request.args[0] ?? "-";
   const option = (name: string): string | undefined => request.options[name] as string | undefined;
   const workshop = workshopOf(io);
-  // Where its baths start is no matter: the log says it.
+  // The log says how its baths start.
   const read = await readBatchFile(spec, request, io, { needs: ["baths"], workshop, startsMatter: false });
   if (read.batch === undefined || read.spec === undefined) return { diagnostics: read.diagnostics };
   const named = read.spec.log;

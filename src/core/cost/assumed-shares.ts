@@ -35,7 +35,7 @@ export function assumedShares(items: readonly RestingAmount[]): AssumedShare[] {
 }
 
 /** A cost of which less rests on an assumption is as good as measured [-]. Common practice, no source. */
-export const assumedMatters = 0.05;
+const assumedMatters = 0.05;
 
 /** Of what a cost rests on, what carries enough of it to matter. */
 export const restsThatMatter = (rests: RestsOn, shares: readonly AssumedShare[]): RestsOn =>

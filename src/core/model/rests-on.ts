@@ -9,7 +9,7 @@ export const bathRestsOn = (
   handling: Pick<Handling, "dragOutAssumed">,
 ): RestsOn => restsOnAny([dye], handling);
 
-/** The same for figures that follow from several baths; nothing where there is none. */
+/** The same for figures that follow from several baths; empty without any bath. */
 export const restsOnAny = (
   dyes: readonly Pick<Dye, "uptakeAssumed">[],
   { dragOutAssumed }: Pick<Handling, "dragOutAssumed">,

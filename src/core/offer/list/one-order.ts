@@ -23,7 +23,7 @@ export interface OneOrder {
 }
 
 /** The batch that holds this order alone. What it costs is what `cost` says of it. */
-export const oneOrderBatch = (batch: Batch, { order, bath }: OfferedOrder): Batch => ({
+const oneOrderBatch = (batch: Batch, { order, bath }: OfferedOrder): Batch => ({
   ...batch,
   baths: bath === undefined ? [] : [bath],
   orders: [{ ...order, index: 0 }],

@@ -75,7 +75,7 @@ const isOfTheBatch = (fault: Fault): boolean =>
 const leftOut = (fault: Fault): Fault =>
   warning(fault.code, fault.path, `${fault.message}; what needs it is left out of the prices`, fault.help);
 
-/** What is left of a price with its ending when the tax is paid; null where there is none. */
+/** What is left of a price with its ending when the tax is paid; null for no price. */
 const netOf = ({ price, tax = 0 }: CostedOrder): number | null =>
   price === undefined ? null : price / (1 + tax);
 

@@ -7,7 +7,7 @@ import { mixedKs } from "../mixture/mixed-ks.js";
 import { depthsAt, ksAt, ksLab, type Mixture } from "../mixture/mixture.js";
 
 /** The other light that a match is looked at in: a lamp with a filament, and a shop's tubes. */
-export const otherIlluminants = ["A", "F11"] as const satisfies readonly IlluminantName[];
+const otherIlluminants = ["A", "F11"] as const satisfies readonly IlluminantName[];
 
 /** Whether a dye's curve rests on measured reflectance alone, the bare part included. */
 export const isMeasured = ({ swatches }: Dye): boolean =>

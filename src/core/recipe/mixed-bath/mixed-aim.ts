@@ -22,7 +22,7 @@ export interface MixedShadeAim extends ShadeAim {
 }
 
 /** Depth of each dye after a time in a bath of these strengths. */
-export function mixedDepths(
+function mixedDepths(
   { mixture, strengths }: { readonly mixture: Mixture; readonly strengths: readonly number[] },
   { before, halfSpent }: MixedStrengths,
   seconds: number,

@@ -75,7 +75,7 @@ export function timeCard(
  * Dip times of a card for the wall: from 4 °C under to 2 °C over the dye's temperature, from 50 to 110 % strength.
  * @param freshSeconds time that gives the shade in a fresh bath at the temperature that the dye was measured at [s]
  */
-export function timeGrid({ uptake, dye }: Pick<DyeModel, "uptake" | "dye">, freshSeconds: number): TimeGrid {
+function timeGrid({ uptake, dye }: Pick<DyeModel, "uptake" | "dye">, freshSeconds: number): TimeGrid {
   const celsius = kelvinsAway.map((kelvin) => dye.celsius + kelvin);
   const timers = celsius.map((at) => dipTimer(uptake, at, madeUpStrength(dye)));
   return {

@@ -36,7 +36,7 @@ const inFileOrder = (a: Piece, b: Piece): number =>
   a.order.file - b.order.file || a.order.number - b.order.number;
 
 /** The batch of a day's pieces, baths as they are that day. */
-export function dayBatch(
+function dayBatch(
   shop: Batch,
   pieces: readonly Piece[],
   book: BathBook,

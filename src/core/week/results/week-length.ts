@@ -6,7 +6,7 @@ import type { WeekDay, WeekLength, WeekWish } from "../week-model.js";
 
 const minutesOf = ({ startMinute, endMinute }: TimelineEntry): number => endMinute - startMinute;
 
-/** What is no work at a bath: once a bath and day however many loads, or the dryer, or time to spare. */
+/** Tasks that do not grow with the loads of a bath: those done once a bath and day, the dryer, and time to spare. */
 const notAtTheBath: ReadonlySet<TimelineTask> = new Set([
   "set up",
   "heat",
