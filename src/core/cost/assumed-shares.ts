@@ -1,7 +1,7 @@
 import type { RestsOn } from "../model/rests-on.js";
 
 /** What a cost may rest on that nobody gave or measured. */
-export const assumedNames = ["uptake", "dragOut", "handlingTimes", "liquorRatio"] as const;
+const assumedNames = ["uptake", "dragOut", "handlingTimes", "liquorRatio"] as const;
 export type AssumedName = (typeof assumedNames)[number];
 
 /** Shares [0..1] of an amount that rest on something assumed; one amount may rest on several things. */
