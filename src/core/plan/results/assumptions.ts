@@ -27,7 +27,7 @@ function foundInWords({ assumedShare, interval95: [low, high] }: Found): string 
   return `estimated from evidence, ${range}${partly}`;
 }
 
-/** How far a bath must leave full strength before the assumed exponent matters [-]. */
+/** How far a bath must leave full strength before the assumed exponent matters [-]. Common practice, no source. */
 const strengthMatters = 0.05;
 
 const leavesFull = ({ loads, bath }: BathRun): boolean =>
@@ -35,7 +35,7 @@ const leavesFull = ({ loads, bath }: BathRun): boolean =>
     ({ result }) => Math.abs(result.strengthDuring * madeUpStrength(bath.dye) - 1) > strengthMatters,
   );
 
-/** How far a bath must leave its temperature while parts are in it before the assumed answer to it matters [K]. */
+/** How far a bath must leave its temperature while parts are in it before the assumed answer to it matters [K]. Common practice, no source. */
 const kelvinMatters = 0.5;
 
 const leavesSet = ({ loads, bath }: BathRun): boolean =>

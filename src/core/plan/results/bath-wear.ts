@@ -94,7 +94,7 @@ function steadyOf(batch: Batch, run: BathRun): SteadyTopUpFigures | null {
   return { ...common, ...(dilution === undefined ? { fraction: null } : keyedFigure(dilution)) };
 }
 
-/** Draining longer than now, as far as it is looked at [s]. */
+/** Draining longer than now, as far as it is looked at [s]. Common practice, no source. */
 const longerBySeconds = 10;
 
 /**

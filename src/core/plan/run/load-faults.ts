@@ -12,7 +12,7 @@ import type { LoadPlan, WorkedLoad } from "./bath-run.js";
 /** A load that takes more than this share of the dye in the bath is large. Common practice, no source. */
 const largeLoadShare = 0.1;
 
-/** A bath above this strength has grown too strong for its times to be the usual ones [-]. */
+/** A bath above this strength has grown too strong for its times to be the usual ones [-]. Common practice, no source. */
 const tooStrong = 1.1;
 
 /** With less liquor a bath is empty [L]. */

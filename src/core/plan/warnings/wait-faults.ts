@@ -14,7 +14,7 @@ import { bathWorker } from "../run/bath-worker.js";
 /** Waits of a bath that are worth a warning [s], all its loads together. Common practice, no source. */
 const longWaits = 300;
 
-/** A remedy must save at least this share of the waits to be named [-]. */
+/** A remedy must save at least this share of the waits to be named [-]. Common practice, no source. */
 const worthSaving = 0.2;
 
 /** As warm as top-up water comes from a kettle and cold water [°C]. Common practice, no source. */
