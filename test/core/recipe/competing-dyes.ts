@@ -54,17 +54,45 @@ function layerOver(below: number, absorption: number, thickness: number): number
 /** Centres of the main bands [nm] of a yellow, an orange, a red, a violet, a blue and a green dye; each is moved by chance. */
 const centres = [435, 480, 520, 565, 605, 650];
 
-export function palette(random: () => number, count = 4): Palette {
+/** Ranges that invented dyes are drawn from. */
+export interface World {
+  /** Standard deviation of a band [nm]: 2.35 times that is its width at half height. */
+  readonly bandNm: Range;
+  /** Share of the light that the surface reflects before it meets any dye. */
+  readonly surface: Range;
+  /** Places that a dye takes in a bath of strength 1, beside those that stay free. */
+  readonly affinity: Range;
+  /** How far a front is in a minute, in lengths over which light scatters. */
+  readonly reach: Range;
+}
+type Range = readonly [low: number, high: number];
+
+export const usualWorld: World = {
+  bandNm: [30, 75],
+  surface: [0, 0.02],
+  affinity: [0.05, 0.3],
+  reach: [0.5, 3],
+};
+
+/** Each departs from the model further than the usual one in one way. */
+export const harsherWorlds: Readonly<Record<string, World>> = {
+  "narrow bands": { ...usualWorld, bandNm: [25, 50] },
+  "3 to 5 % reflected outside": { ...usualWorld, surface: [0.03, 0.05] },
+  "crowded places": { ...usualWorld, affinity: [0.2, 0.8] },
+  "shallow fronts": { ...usualWorld, reach: [0.3, 1] },
+};
+
+export function palette(random: () => number, count = 4, world: World = usualWorld): Palette {
   const uniform = (low: number, high: number): number => low + (high - low) * random();
   const spread = (low: number, high: number): number => Math.exp(uniform(Math.log(low), Math.log(high)));
-  const surface = { k1: uniform(0, 0.02), k2: uniform(0.4, 0.6) };
+  const surface = { k1: uniform(...world.surface), k2: uniform(0.4, 0.6) };
   const whiteness = uniform(0.84, 0.92);
   const base = wavelengths.map((nm) => kOverS(whiteness - 0.0006 * Math.max(0, 470 - nm)));
   const chosen = centres.map((centre) => ({ centre, at: random() })).sort((x, y) => x.at - y.at);
   const dyes = chosen.slice(0, count).map(({ centre }) => {
     const bands = [
-      { centre: centre + uniform(-15, 15), width: uniform(30, 75), height: 1 },
-      { centre: uniform(410, 660), width: uniform(30, 75), height: uniform(0, 0.35) },
+      { centre: centre + uniform(-15, 15), width: uniform(...world.bandNm), height: 1 },
+      { centre: uniform(410, 660), width: uniform(...world.bandNm), height: uniform(0, 0.35) },
     ];
     const foot = uniform(0.004, 0.03);
     const height = spread(2, 12) * spread(0.4, 1);
@@ -79,8 +107,8 @@ export function palette(random: () => number, count = 4): Palette {
       ),
       /** Seconds after which the face is nearly full, and how far the front is in a minute. */
       film: spread(4, 30),
-      reach: spread(0.5, 3),
-      affinity: spread(0.05, 0.3),
+      reach: spread(...world.reach),
+      affinity: spread(...world.affinity),
     };
   });
   const reflectance = ({ strengths, seconds }: MixedDip): Float64Array => {

@@ -30,6 +30,7 @@ test.each(["colorimeter", "spectrophotometer"] as const)(
       expect(quantile(missed, 0.5)).toBeLessThanOrEqual(limits[by][n]![0]);
       expect(quantile(missed, 0.95)).toBeLessThanOrEqual(limits[by][n]![1]);
       expect(held).toBeGreaterThanOrEqual(0.9);
+      expect(held).toBeLessThanOrEqual(0.98);
     });
   },
 );

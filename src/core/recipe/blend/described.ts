@@ -2,6 +2,7 @@ import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import type { Base, Lab, Rates } from "../../model/batch.js";
 import { type DyeAmount, dyeFigures } from "../../quantity/dye/dye-figures.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
+import { isMeasured } from "../mixture/is-measured.js";
 import { mixDyes } from "../mixture/mix-dye.js";
 import { mixedLab, mixtureOf } from "../mixture/mixture.js";
 import { type Poured, pouredFor } from "../solve/amounts.js";
@@ -9,7 +10,7 @@ import { changesBy } from "../solve/changes.js";
 import { firstDoubt95, triedDoubt95 } from "../solve/doubt.js";
 import type { Recipe } from "../solve/find-recipes.js";
 import { type MixTrial, strengthsByName } from "../trial/fit-trials.js";
-import { deltaE00ByIlluminant, isMeasured } from "./illuminants.js";
+import { deltaE00ByIlluminant } from "./illuminants.js";
 import { costPerL } from "./recipe-cost.js";
 
 /** A dye in a recipe: its amount under the key of its unit, and its strength relative to its own fresh bath. */

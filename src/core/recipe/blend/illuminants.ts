@@ -1,6 +1,6 @@
 import { ciede2000 } from "../../colour/difference/ciede2000.js";
 import { curveWeights } from "../../colour/spectrum/weights.js";
-import type { Dye, IlluminantName } from "../../model/batch.js";
+import type { IlluminantName } from "../../model/batch.js";
 import { freshDepth } from "../../uptake/law/uptake-model.js";
 import type { WithCurve } from "../../uptake/shade/dye-model.js";
 import { mixedKs } from "../mixture/mixed-ks.js";
@@ -8,11 +8,6 @@ import { depthsAt, ksAt, ksLab, type Mixture } from "../mixture/mixture.js";
 
 /** The other light that a match is looked at in: a lamp with a filament, and a shop's tubes. */
 const otherIlluminants = ["A", "F11"] as const satisfies readonly IlluminantName[];
-
-/** Whether a dye's curve rests on measured reflectance alone, the bare part included. */
-export const isMeasured = ({ swatches }: Dye): boolean =>
-  swatches.some(({ seconds }) => seconds === 0) &&
-  swatches.every(({ colour }) => colour.kind === "reflectance");
 
 /** K/S of the colour that a time gives in a dye's own fresh bath. */
 export function ksAfter({ chosen: { curve } }: WithCurve, seconds: number): Float64Array {

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { MixDye } from "../../../../src/core/recipe/mixture/mix-dye.js";
 import { mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
 import { amountOf, pouredFor, strengthOf, tooLittle } from "../../../../src/core/recipe/solve/amounts.js";
 import { changesBy } from "../../../../src/core/recipe/solve/changes.js";
@@ -80,9 +81,9 @@ test("of as many dyes the recipe that a tenth more dye moves least comes first, 
   expect(ranked([steady, same], (recipe) => (recipe === same ? 1 : 2))[0]!.recipe).toBe(same);
 });
 
-test("the doubt of a first dip is 1.96 √(Σ (change by 30 %)² + 0.5²), that after a trial goes by the step from it", () => {
+test("the doubt of a first dip is 1.96 √(Σ (change by 22 %)² + 0.5²), that after a trial goes by the step from it", () => {
   const { mixture, strengths } = made(0, [0.3, 0.2]);
-  const changes = changesBy(mixture, strengths, 0.3);
+  const changes = changesBy(mixture, strengths, 0.22);
   expect(firstDoubt95(mixture, strengths)).toBeCloseTo(1.959964 * Math.hypot(0.5, ...changes), 5);
   const tried = (first: number) => ({
     strengths: new Map([
@@ -95,4 +96,17 @@ test("the doubt of a first dip is 1.96 √(Σ (change by 30 %)² + 0.5²), that 
   expect(far).toBeGreaterThan(1.959964 * 0.4);
   expect(far).toBeLessThan(firstDoubt95(mixture, strengths));
   expect(triedDoubt95(mixture, strengths, [tried(0.1), tried(0.29)])).toBeLessThan(far);
+});
+
+test("where every reflectance was measured the doubt is smaller, but not on another base", () => {
+  const dyes = someDyes(8, 2, "spectrophotometer");
+  const strengths = [0.3, 0.2];
+  const of = (some: readonly MixDye[]) => mixtureOf(some, 60);
+  const mixture = of(dyes);
+  const changes = changesBy(mixture, strengths, 0.18);
+  expect(firstDoubt95(mixture, strengths)).toBeCloseTo(1.959964 * Math.hypot(0.5, ...changes), 5);
+  const tried = [{ strengths: new Map(dyes.map(({ name }, i) => [name, strengths[i]!])) }];
+  expect(triedDoubt95(mixture, strengths, tried)).toBeCloseTo(1.959964 * 0.3, 5);
+  const elsewhere = of(dyes.with(1, { ...dyes[1]!, ownBase: false }));
+  expect(triedDoubt95(elsewhere, strengths, tried)).toBeCloseTo(1.959964 * 0.4, 5);
 });
