@@ -4,8 +4,9 @@ import { ownModelPalette } from "./own-model-palette.js";
 import { printedTries, quantile, simulateRecipes } from "./recipe-simulation.js";
 
 // What this shows: how near a recipe comes and what trials gain, with dyes that do not follow the model. How strongly real
-// dyes compete in a short dip, and how light leaves a dyed part, is not known: with narrower bands (60 to 120 nm at
-// half height) the first try misses by 2.9 in the median, with 4 % of the light reflected outside by 2.3. Only logged recipes show what is true.
+// dyes compete in a short dip, and how light leaves a dyed part, is not known: with narrower bands (60 to 120 nm at half
+// height) the first try misses by 2.3 to 2.8 in the median, with 3 to 5 % of the light reflected outside by 2.6 to 3.1
+// (test/bench/recipe-simulation.mjs). Only logged recipes show what is true.
 
 /** Largest median and 95th percentile of the first, second and third try [CIEDE2000]. */
 const limits: Readonly<Record<ReadBy, readonly (readonly [number, number])[]>> = {
