@@ -108,6 +108,28 @@ test("a part or lot that the log does not have is refused with the names that it
   expect(other.err).toMatch(/the log has no lot "nothing-like-it"\s+help: it has .*P-17/);
 });
 
+test("the help names at most twelve parts or lots that the log has", async () => {
+  const helpOf = async (parts: number): Promise<string> => {
+    const loads = Array.from(
+      { length: parts },
+      (_, i) => `2026-01-02T08:${10 + i},six,load,brick,part${i},brick-light,white,1,30`,
+    );
+    const rows = [
+      "time,bath,event,dye,part,shade,base,parts,seconds",
+      "2026-01-02T08:00,six,made-up,brick,,,,,",
+      ...loads,
+    ];
+    const logs = new Map([["baths.csv", `${rows.join("\n")}\n`]]);
+    const { err } = await runFake(
+      ["review", "restock.yaml", "--log", "baths.csv", "--part", "nothing-like-it"],
+      folderIo(examples, logs),
+    );
+    return err.replace(/\s+/g, " ");
+  };
+  expect(await helpOf(12)).toMatch(/help: it has part0, .* part10 and part11(?!,)/);
+  expect(await helpOf(13)).toMatch(/help: it has part0, .* part10 and part11, among others/);
+});
+
 test("bare parts of two lots are compared where both were read", async () => {
   const bare = (lot: string, b: number) =>
     columnNames

@@ -17,7 +17,7 @@ import { readNamed } from "../files/read-text.js";
 /** Longest log that is read [bytes]. */
 const largest = 16 * 1024 * 1024;
 
-/** Most names that are listed. */
+/** Most names in a help line, so that it stays readable. Common practice, no source. */
 const mostListed = 12;
 
 /** The fault of a name that no load of the log has. */

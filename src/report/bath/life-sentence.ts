@@ -21,7 +21,7 @@ function refreshRate(life: PlanLife): string {
     : ` It takes ${significant(perPart, 2)} ${dyeUnitInWords(kind)} a part, ${significant(perDm2, 2)} ${dyeKinds[kind].unit} a dm2.`;
 }
 
-/** From this strength on it is said that a bath grows stronger [-]. */
+/** Above this strength the sentence says that the bath grows stronger, and why [-]. Common practice, no source. */
 const strong = 1.1;
 
 /** What is in the tank towards the end of the life, and what makes it so. */

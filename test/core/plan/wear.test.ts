@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Batch, Dye } from "../../../src/core/model/batch.js";
+import type { Batch, Dye, Shade } from "../../../src/core/model/batch.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import { batchWear } from "../../../src/core/plan/wear.js";
 import type { BatchWear, BathWear } from "../../../src/core/plan/wear-model.js";
@@ -157,6 +157,27 @@ describe("the bath of a batch", () => {
     const long = { ...deep, handling: { ...batch.handling, drainSeconds: 40 } };
     expect(bathOf(long).longerDrain).toBeNull();
     expect(sample.longerDrain).toBeNull();
+  });
+
+  test("gains by a longer drain where the shortest dip is 60 s or more", () => {
+    const dippedFor = (seconds: number): Batch => {
+      const shade: Shade = { ...batch.shades[1]!, target: { kind: "time", seconds } };
+      return { ...batch, yield: 1, orders: [order(0, tray, shade, 4)] };
+    };
+    const dipOf = (seconds: number): number => {
+      const plan = planBatch(dippedFor(seconds));
+      if (!plan.ok) throw new Error("no plan");
+      expect(plan.value.baths[0]!.loads).toHaveLength(1);
+      return plan.value.baths[0]!.loads[0]!.dipSeconds;
+    };
+    // The one dip is a little longer than in a fresh bath: the fresh times around which it is 60 s.
+    const near = (60 * 60) / dipOf(60);
+    const [under, over] = [near - 0.1, near + 0.1];
+    expect([59.8, dipOf(under), 60, dipOf(over), 60.2]).toEqual(
+      [59.8, dipOf(under), 60, dipOf(over), 60.2].sort((a, b) => a - b),
+    );
+    expect(bathOf(dippedFor(under)).longerDrain).toBeNull();
+    expect(bathOf(dippedFor(over)).longerDrain).not.toBeNull();
   });
 
   test("warms up until it is hot, and other covers change what holds it", () => {

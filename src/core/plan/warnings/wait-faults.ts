@@ -20,6 +20,15 @@ const worthSaving = 0.2;
 /** As warm as top-up water comes from a kettle and cold water [°C]. Common practice, no source. */
 const warmTopUpCelsius = 60;
 
+/** A stronger heater to compare with has this many times the power [-]. Common practice, no source. */
+const strongerBy = 1.5;
+
+/** Its power is rounded up to a multiple of this, as heaters are sold [W]. Common practice, no source. */
+const heaterStepW = 100;
+
+const strongerHeaterW = (heaterW: number): number =>
+  Math.ceil((strongerBy * heaterW) / heaterStepW) * heaterStepW;
+
 /** What a bath waits in all if nothing else is done meanwhile [s]; undefined where it cannot be worked so. */
 function waitsOf(
   batch: Batch,
@@ -55,7 +64,7 @@ export function waitFaults(batch: Batch, run: BathRun, model: DyeModel, heats: T
         ];
   const now = waitsOf(batch, bath, model, portions, heats);
   if (now === undefined) return [];
-  const strongerW = Math.ceil((1.5 * tank.heaterW) / 100) * 100;
+  const strongerW = strongerHeaterW(tank.heaterW);
   const most = largest(loads.map(({ plan }) => plan.parts));
   const half = Math.ceil(most / 2);
   const withTank = (change: Partial<typeof tank>) => ({ ...bath, tank: { ...tank, ...change } });

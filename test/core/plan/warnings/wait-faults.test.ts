@@ -20,3 +20,47 @@ test("waits are worth a warning from five minutes in all on", () => {
   expect(codes(299)).not.toContain("heater-slow");
   expect(codes(301)).toContain("heater-slow");
 });
+
+/** The waits of the sample with this heater and top-ups this warm, and what would help; no dryer takes up waits. */
+function waiting(heaterW: number, topUpCelsius: number): { seconds: number; help: string } {
+  const input = {
+    ...batch,
+    dryers: [],
+    baths: batch.baths.map((bath) => ({ ...bath, tank: { ...bath.tank, heaterW } })),
+    handling: { ...handling, topUpCelsius },
+  };
+  const worked = workBatch(input, "own");
+  const model = dyeModel(dye, handling);
+  if (!worked.ok || !model.ok) throw new Error("the sample cannot be worked");
+  const [run] = worked.value.runs;
+  const seconds = run!.loads.reduce((sum, { result }) => sum + result.waitSeconds, 0);
+  const [fault] = waitFaults(input, run!, model.value, new TankHeats());
+  return { seconds, help: fault?.code === "heater-slow" ? fault.help : "" };
+}
+
+test("a remedy is named where it saves a fifth of the waits, and not where it saves less", () => {
+  const warm = waiting(300, 60).seconds;
+  const saved = (topUpCelsius: number): number => 1 - warm / waiting(300, topUpCelsius).seconds;
+  // The warmer the top-ups already are, the less there is to save.
+  let [more, less] = [10, 30];
+  while (less - more > 0.1) {
+    const middle = (more + less) / 2;
+    if (saved(middle) > 0.2) more = middle;
+    else less = middle;
+  }
+  expect([saved(more), saved(less)]).toEqual([expect.closeTo(0.2, 3), expect.closeTo(0.2, 3)]);
+  expect(waiting(300, more).help).toContain("top-up water of 60 °C");
+  expect(waiting(300, less).help).not.toContain("top-up water");
+});
+
+test.each([
+  [200, 300],
+  [201, 400],
+  [266, 400],
+  [267, 500],
+])(
+  "beside a heater of %i W one of one and a half times the power is tried, rounded up to %i W",
+  (heaterW, stronger) => {
+    expect(waiting(heaterW, 10).help).toContain(`a heater of ${stronger} W (`);
+  },
+);
