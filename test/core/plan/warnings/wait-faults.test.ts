@@ -35,7 +35,7 @@ function waiting(heaterW: number, topUpCelsius: number): { seconds: number; help
   const [run] = worked.value.runs;
   const seconds = run!.loads.reduce((sum, { result }) => sum + result.waitSeconds, 0);
   const [fault] = waitFaults(input, run!, model.value, new TankHeats());
-  return { seconds, help: fault?.code === "heater-slow" ? fault.help : "" };
+  return { seconds, help: fault?.code === "heater-slow" ? (fault.help ?? "") : "" };
 }
 
 test("a remedy is named where it saves a fifth of the waits, and not where it saves less", () => {
