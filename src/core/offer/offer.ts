@@ -2,7 +2,7 @@ import { baseUnder } from "../colour/base-under.js";
 import { done, error, type Fault, failed, type Outcome, warning } from "../fault.js";
 import type { Base, Batch, Dye, Shade } from "../model/batch.js";
 import { cautions } from "../plan/advice/cautions.js";
-import { ofAnyDay } from "../plan/results/any-day.js";
+import { ofAnyDay } from "../plan/assumptions/any-day.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { dyeKinds } from "../quantity/dye/dye-kinds.js";
 import { hasCurve } from "../uptake/shade/dye-model.js";

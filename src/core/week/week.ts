@@ -1,7 +1,7 @@
 import { done, type Fault, type Outcome } from "../fault.js";
 import type { Batch } from "../model/batch.js";
 import { isDyed } from "../model/undyed.js";
-import { ofAnyDay } from "../plan/results/any-day.js";
+import { ofAnyDay } from "../plan/assumptions/any-day.js";
 import type { SharedWork } from "../plan/run/shared-work.js";
 import { BathBook } from "./day/bath-book.js";
 import { planDay } from "./day/plan-day.js";

@@ -1,6 +1,7 @@
 import type { CostBatch } from "../../core/cost/history/snapshot.js";
 import type { Spread } from "../../core/cost/spread/spread.js";
 import type { PlanFigure } from "../../core/plan/results/spread-outputs.js";
+import { assumedRecords } from "../words/assumed.js";
 
 /** One batch of a cost report, with its spread where that was asked for. */
 export interface CostEntry extends CostBatch {
@@ -25,8 +26,9 @@ export function batchRecord({
   currency: __,
   spread,
   baths,
-  ...batch
+  ...entry
 }: CostEntry): Record<string, unknown> {
+  const batch = { ...entry, assumptions: assumedRecords(entry.assumptions) };
   if (!spread) return batch;
   const { draws, seed, failed, cost, outputs, ranking } = spread;
   const lives = baths.map((bath, i) => ({

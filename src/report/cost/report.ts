@@ -51,7 +51,6 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
   };
   const currency = currencyOf(entries);
   const uncounted = [...new Set(entries.flatMap((entry) => entry.notCounted))];
-  const assumed = [...new Set(entries.flatMap((entry) => entry.assumptions.map(({ message }) => message)))];
   return {
     name: "cost",
     data: { currency, orders: entries.flatMap(orderRecords), batches: entries.map(batchRecord) },
@@ -63,7 +62,7 @@ export function costReportOf(entries: readonly CostEntry[]): Report {
       ...spreadBlocks(entries, currency),
       ...offerBlocks(entries, currency),
       ...notCountedBlocks(uncounted),
-      ...assumedBlocks(assumed),
+      ...assumedBlocks(entries.flatMap((entry) => entry.assumptions)),
     ],
   };
 }

@@ -1,6 +1,6 @@
 import type { Offer } from "../../core/offer/offer-model.js";
 import type { Report } from "../report.js";
-import { assumedBlocks, notCountedBlocks } from "../words/assumed.js";
+import { assumedBlocks, assumedRecords, notCountedBlocks } from "../words/assumed.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
 import { colourBlocks } from "./colour-blocks.js";
 import { constraintBlocks, paysBlocks } from "./pays-blocks.js";
@@ -12,7 +12,7 @@ export function offerReport(offer: Offer): Report {
   const { rows, notCounted, assumptions, cautions } = offer;
   return {
     name: "offer",
-    data: { ...offer, rows: rows.map(rowRecord) },
+    data: { ...offer, assumptions: assumedRecords(assumptions), rows: rows.map(rowRecord) },
     rows: withCautions(priceTable(offer), cautions),
     lines: rows.map(rowRecord),
     blocks: [
@@ -22,7 +22,7 @@ export function offerReport(offer: Offer): Report {
       ...paysBlocks(offer),
       ...constraintBlocks(offer),
       ...notCountedBlocks(notCounted),
-      ...assumedBlocks(assumptions.map(({ message }) => message)),
+      ...assumedBlocks(assumptions),
       cautionLine(),
     ],
   };

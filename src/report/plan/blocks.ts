@@ -140,7 +140,7 @@ export function planBlocks(plan: Plan): Block[] {
     ...(plan.baths.length > 0 ? [paragraph(lifeLine(plan))] : []),
     ...titledList("Over the limit", plan.exceeded.map(faultText)),
     ...titledList("Warnings", plan.warnings.map(faultText)),
-    ...assumedBlocks(plan.assumptions.map(({ message }) => message)),
+    ...assumedBlocks(plan.assumptions),
     ...titledList(
       "Cautions",
       plan.cautions.map(({ text }) => text),

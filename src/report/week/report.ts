@@ -1,6 +1,6 @@
 import type { PersonDay, Week } from "../../core/week/week-model.js";
 import { paragraph, type Report } from "../report.js";
-import { assumedBlocks } from "../words/assumed.js";
+import { assumedBlocks, assumedRecords } from "../words/assumed.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
 import { dayBlocks } from "./day-blocks.js";
 import { jugBlocks } from "./jug-blocks.js";
@@ -44,7 +44,7 @@ export function weekReport(week: Week, rows: WeekRows): Report {
       days: days.map(({ date, minutes, people }) => ({ date, minutes, people: people.map(personRecord) })),
       baths: week.baths,
       toOrder,
-      assumptions,
+      assumptions: assumedRecords(assumptions),
       cautions,
     },
     rows: withCautions(weekTables[rows](week), cautions),
@@ -61,7 +61,7 @@ export function weekReport(week: Week, rows: WeekRows): Report {
       ...materialBlocks(week),
       ...jugBlocks(week),
       ...ruleBlocks(week),
-      ...assumedBlocks(assumptions.map(({ message }) => message)),
+      ...assumedBlocks(assumptions),
       cautionLine(),
     ],
   };

@@ -11,8 +11,8 @@ import { dipWindow } from "../../uptake/shade/dip-window.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import { type Assignment, assignLoads } from "../assign/assign.js";
 import { findAims, type OrderAim } from "../assign/find-aims.js";
+import { assumptionsOf } from "../assumptions/assumptions-of.js";
 import { type BathOnTheDay, type Timeline, timeline } from "../day/timeline.js";
-import { assumptionsOf } from "../results/assumptions.js";
 import { batchCosts } from "../results/batch-costs.js";
 import { aimFaults } from "../warnings/aim-faults.js";
 import { carryOverFaults } from "../warnings/carry-over-faults.js";
@@ -126,7 +126,7 @@ export function workBatch(
   const costs: BatchCosts = {
     ...costed.value,
     exceeded: [...shades.flatMap(({ missed }) => missed), ...costed.value.exceeded],
-    assumptions: assumptionsOf(batch, { ...assigned, runs, shares: costed.value.totals.assumedShares }),
+    assumptions: assumptionsOf({ batch, ...assigned, runs, shares: costed.value.totals.assumedShares }),
     warnings: faults,
   };
   return done({ runs, lives, aims: assigned.aims, day, costs }, faults);

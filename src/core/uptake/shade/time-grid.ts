@@ -6,10 +6,16 @@ import { aimAt } from "./aim.js";
 import { type DyeModel, dyeModel } from "./dye-model.js";
 import type { ShadeWish } from "./shade-time.js";
 
-/** Temperatures of a card, from the dye's own [°C]. */
+/**
+ * Temperatures of a card, as differences from the dye's own [K]: a bath that waits for its heater is cooler by a few K,
+ * one that is overheated by less. Common practice, no source.
+ */
 const kelvinsAway = [-4, -3, -2, -1, 0, 1, 2] as const;
 
-/** Strengths of a card [-]. */
+/**
+ * Strengths of a card [-], from a bath that evaporation has thickened to one that is half used up. Common practice, no
+ * source.
+ */
 const strengths = [1.1, 1, 0.9, 0.8, 0.7, 0.6, 0.5] as const;
 
 /** Dip times for one shade over temperature and strength: `seconds[i][j]` at `strengths[i]` and `celsius[j]`. */

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { assumptionsOf } from "../../../../src/core/plan/assumptions/assumptions-of.js";
 import { planBatch } from "../../../../src/core/plan/plan.js";
-import { assumptionsOf } from "../../../../src/core/plan/results/assumptions.js";
 import type { LoadResult } from "../../../../src/core/plan/run/bath-run.js";
 import { workBatch } from "../../../../src/core/plan/run/work-batch.js";
 import { dyeModel } from "../../../../src/core/uptake/shade/dye-model.js";
@@ -9,10 +9,14 @@ import { batch, bath, dye, handling, hook, light, order } from "../sample.js";
 test("an estimate is partly assumed where over a tenth of the assumed figure's variance is left", () => {
   const message = (assumedShare: number): string => {
     const estimated = { ...dye, uptakeFound: { assumedShare, interval95: [0.02, 0.05] as const } };
-    return assumptionsOf(
-      { ...batch, baths: [{ ...bath, dye: estimated }] },
-      { models: new Map(), mixed: new Map(), aims: [], runs: [], shares: [] },
-    )[0]!.message;
+    return assumptionsOf({
+      batch: { ...batch, baths: [{ ...bath, dye: estimated }] },
+      models: new Map(),
+      mixed: new Map(),
+      aims: [],
+      runs: [],
+      shares: [],
+    })[0]!.message;
   };
   expect(message(0.101)).toContain("partly assumed");
   expect(message(0.099)).not.toContain("partly assumed");
@@ -40,7 +44,8 @@ function codesWith(change: Partial<LoadResult>): string[] {
   const run = worked.value.runs[0]!;
   const [{ plan, result }] = run.loads as [(typeof run.loads)[number]];
   const steady = { ...result, strengthDuring: 1, celsiusBefore: 80, celsiusAfter: 80, ...change };
-  return assumptionsOf(batch, {
+  return assumptionsOf({
+    batch,
     models: new Map([[dye, model.value]]),
     mixed: new Map(),
     aims: [],
