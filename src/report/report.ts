@@ -7,7 +7,7 @@ export type Block =
   | { readonly kind: "paragraph"; readonly text: string }
   | { readonly kind: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
   | { readonly kind: "table"; readonly table: Table }
-  | { readonly kind: "code"; readonly lines: readonly string[] }
+  | { readonly kind: "code"; readonly lines: readonly string[]; readonly language?: "yaml" | "sh" }
   | { readonly kind: "plot"; readonly plot: Plot };
 
 /**

@@ -157,6 +157,18 @@ test.each([
     "did you mean straw?",
   ],
   ["a trial in a wrong unit", [...moss, "--trial", "straw 1 kg, water 400 mL: 60,1,2"], "unit", "straw"],
+  [
+    "a negative amount in a trial",
+    [...moss, "--trial", "straw -1 mL, water 400 mL: 60,1,2"],
+    "negative",
+    "a volume cannot be negative",
+  ],
+  [
+    "a trial that is stronger than colours are known",
+    [...moss, "--trial", "straw 10 mL, rose 20 mL, water 66 mL: 60,1,2"],
+    "mix-strength",
+    "the bath has 2.1 times as much rose as a fresh bath of it alone",
+  ],
   ["half a colour", [...moss, "--trial", "straw 1 mL, water 400 mL: 60,1"], "colour", "60,1"],
 ])("blend refuses %s and says what to write", async (_, args, code, said) => {
   const { status, out, err } = await run(...args);
@@ -173,6 +185,58 @@ test("a dye without two swatches is left out with a warning, and refused where i
   expect(out).not.toContain("rose 1");
   const named = await run(...moss, "--set", one, "--dyes", "straw,rose");
   expect([named.status, codes(named.err)]).toEqual([2, ["mix-without-curve"]]);
+});
+
+test("a trial of the strongest recipe is read, though its amounts are rounded", async () => {
+  const { status, err } = await run(...moss, "--trial", "rose 101 mL, water 399 mL: 58,45,-8");
+  expect([status, codes(err)]).not.toContain("mix-strength");
+  expect(err).not.toContain("error");
+});
+
+test("a reading far from what the swatches predict is a warning that says both", async () => {
+  const typo = firstTrial.replace("57.7,1.4", "17.7,1.4");
+  const { err } = await run(...moss, "--trial", firstTrial, "--trial", typo);
+  expect(codes(err)).toContain("trial-unlikely");
+  expect(err.replace(/\s+/g, " ")).toMatch(
+    /17\.7,1\.4,20\.3" is \d+\.\d CIEDE2000 from what the swatches predict of it, \d+\.\d,/,
+  );
+  expect(err.match(/trial-unlikely/g)).toHaveLength(1);
+});
+
+test("a colour that a longer dip would come nearer to says so, others do not", async () => {
+  const short = await run(...moss, "--time", "1 s");
+  expect(short.err).toContain("take a longer --time");
+  expect(short.out).toContain("these dyes do not reach the colour in 1 s.");
+  expect((await run("mixing.yaml", "--target", "90,-20,5")).err).not.toContain("--time");
+});
+
+test("an addition says what it makes together, and how far off that is where it is not met", async () => {
+  const { out } = await run(...moss, "--trial", firstTrial);
+  expect(out.replace(/\s+/g, " ")).toMatch(
+    /that makes \d+ mL\. By the arithmetic the colour is then (met|\d)/,
+  );
+});
+
+test("trials of the file are named where none is typed, and only there", async () => {
+  const said = "The batch file has 2 trials of moss";
+  expect((await run(...moss)).out).toContain(said);
+  expect((await run(...moss, "--trial", firstTrial)).out).not.toContain(said);
+  expect((await run("mixing.yaml", "--target", "58,-8,18")).out).not.toContain(said);
+});
+
+test("trials with a dye that the mix does not have are left out of the lines to paste, which is said", async () => {
+  expect((await run(...moss, "--trial", firstTrial)).out).not.toContain("left out");
+  const { out } = await run("mixing.yaml", "--target", "65,-22,20", "--trial", firstTrial);
+  expect(out).toMatch(/mix: \{ straw: \S+ mL\/L, lagoon: \S+ mL\/L \}/);
+  expect(out.replace(/\s+/g, " ")).toContain("1 trial is left out, with a dye that this mix does not have");
+  expect(out).not.toContain("    trials:");
+});
+
+test("the mix that a recipe replaces is not among the baths that share the tank", async () => {
+  const own = await run(...moss, "--tank", "fourteen");
+  expect(own.out).not.toContain("Baths that share the tank");
+  const other = await run("mixing.yaml", "--target", "58,-8,18", "--tank", "fourteen");
+  expect(other.out).toContain("Order that does least harm");
 });
 
 test("a powder is weighed, in the recipe and in a trial", async () => {

@@ -1,6 +1,6 @@
 import { coldPerHot } from "../../core/bath/water.js";
-import { done, error, type Fault, failed, type Outcome, warning } from "../../core/fault.js";
-import type { Base, Batch, Tank } from "../../core/model/batch.js";
+import { done, error, type Fault, failed, type Outcome } from "../../core/fault.js";
+import type { Base, Batch, Dye, Tank } from "../../core/model/batch.js";
 import { usualCapacityL } from "../../core/model/defaults.js";
 import { dyesOf } from "../../core/model/dyes-of.js";
 import { cautions } from "../../core/plan/advice/cautions.js";
@@ -10,7 +10,7 @@ import { jarMl } from "../../core/recipe/blend/described.js";
 import { carriedMl } from "../../core/recipe/carry-over/carried-strength.js";
 import type { Liquor } from "../../core/recipe/carry-over/carry-over.js";
 import { type ThroughOneTank, throughOneTank } from "../../core/recipe/carry-over/through-one-tank.js";
-import { type MixDye, mixDyes } from "../../core/recipe/mixture/mix-dye.js";
+import { mixDyes } from "../../core/recipe/mixture/mix-dye.js";
 import type { MixTrial } from "../../core/recipe/trial/fit-trials.js";
 import { dyeModel } from "../../core/uptake/shade/dye-model.js";
 import { blendReport } from "../../report/blend/report.js";
@@ -21,6 +21,7 @@ import { optionReader } from "../option-reader.js";
 import { pickDyes } from "./pick-dyes.js";
 import { readTarget } from "./read-target.js";
 import { readTrial } from "./read-trial.js";
+import { reachWarnings, temperatureWarnings, trialWarnings } from "./warnings.js";
 
 const usualSeconds = 60;
 
@@ -41,16 +42,24 @@ function vesselOf(batch: Batch, tank: Tank | undefined, volumeL: number | undefi
   return { said: null, coldMl: () => jarMl, capacityMl: () => 2 * jarMl };
 }
 
-/** The recipe and the other dyes that the spec has in the tank, as baths that follow each other in it. */
+/**
+ * The recipe and the other dyes that the spec has in the tank, as baths that follow each other in it; not the mix of the
+ * shade that is asked for, which the recipe replaces.
+ */
 function carryOver(
   batch: Batch,
   { tank, coldMl }: Vessel,
   { first }: Blend,
   base: Base | undefined,
+  replaced: Dye | undefined,
 ): ThroughOneTank | undefined {
   if (tank === undefined || first === undefined) return undefined;
   const { mixture, strengths } = first;
-  const others = [...new Set(batch.baths.filter((bath) => bath.tank === tank).map(({ dye }) => dye))];
+  const others = [
+    ...new Set(
+      batch.baths.filter((bath) => bath.tank === tank && bath.dye !== replaced).map(({ dye }) => dye),
+    ),
+  ];
   const fresh = others.flatMap((dye): Liquor[] => {
     const models = dyesOf(dye).map((one) => dyeModel(one, batch.handling));
     if (!models.every((model) => model.ok)) return [];
@@ -71,44 +80,6 @@ function carryOver(
     mixture.dip.seconds,
     carried,
   );
-}
-
-/** Dyes of the recipes that were measured at unlike temperatures. */
-function temperatureWarnings(made: Blend, dyes: readonly MixDye[]): Fault[] {
-  if (!made.unlikeTemperatures) return [];
-  const told = new Set(made.recipes.flatMap((recipe) => recipe.dyes.map(({ dye }) => dye)));
-  const said = dyes
-    .filter(({ name }) => told.has(name))
-    .map(({ model, name }) => `${name} at ${model.dye.celsius} °C`);
-  return [
-    warning(
-      "unlike-temperatures",
-      ["dyes"],
-      `the dyes of these recipes are dyed at unlike temperatures (${said.join(", ")}): a recipe is for the lowest of its dyes', and what the others do there is computed`,
-      "trust a trial dip at that temperature more than the first recipe, or mix dyes of one temperature with --dyes",
-    ),
-  ];
-}
-
-function warningsOf(made: Blend, tolerance: number): Fault[] {
-  if (made.recipes.length === 0)
-    return [
-      warning(
-        "no-recipe",
-        ["--target"],
-        "no recipe was found: the colour is the base's own, or too little of every dye would be in the bath",
-      ),
-    ];
-  return made.nearest !== null && made.nearest > tolerance
-    ? [
-        warning(
-          "colour-out-of-reach",
-          ["--target"],
-          `the nearest colour of these dyes is ${made.nearest.toFixed(1)} away, ${made.nearestBecause}`,
-          "take another dye into the set, or a colour that they reach",
-        ),
-      ]
-    : [];
 }
 
 function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
@@ -154,6 +125,8 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     rates: batch.rates,
     handling: batch.handling,
   });
+  const shadeDye = batch.shades.find((shade) => shade.name === name)?.dye;
+  const replaced = shadeDye?.mix === undefined ? undefined : shadeDye;
   const used = dyes.value.filter((dye) => made.first?.mixture.dyes.includes(dye));
   const caution = cautions({
     celsius: Math.max(...dyes.value.map(({ model }) => model.dye.celsius)),
@@ -164,7 +137,11 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     lid: tank?.cover === "lid",
     coolToCelsius: batch.handling.coolToCelsius,
   });
-  const warnings = [...warningsOf(made, tolerance), ...temperatureWarnings(made, dyes.value)];
+  const warnings = [
+    ...trialWarnings(tried, typedTrials),
+    ...reachWarnings(made, tolerance),
+    ...temperatureWarnings(made, dyes.value),
+  ];
   const report = blendReport({
     blend: made,
     name,
@@ -175,7 +152,8 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     currency: batch.currency ?? null,
     trials: tried,
     typedTrials,
-    carryOver: carryOver(batch, vessel, made, base) ?? null,
+    fileTrials: replaced?.mix?.trials.length ?? 0,
+    carryOver: carryOver(batch, vessel, made, base, replaced) ?? null,
     cautions: caution,
   });
   const missed = made.nearest === null || made.nearest > tolerance;

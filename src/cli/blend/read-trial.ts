@@ -3,8 +3,10 @@ import { done, error, type Fault, failed, type Outcome } from "../../core/fault.
 import type { Colour } from "../../core/model/batch.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { parseQuantity } from "../../core/quantity/parse/parse-quantity.js";
+import { shortNumber } from "../../core/quantity/text/short-number.js";
 import type { MixDye } from "../../core/recipe/mixture/mix-dye.js";
 import { pouredFor, strengthOf } from "../../core/recipe/solve/amounts.js";
+import { mostStrength } from "../../core/recipe/solve/solve-set.js";
 import type { MixTrial } from "../../core/recipe/trial/fit-trials.js";
 import { dyedColour } from "../../core/uptake/swatches/swatch-curves.js";
 import { unknownName } from "../batch/pick.js";
@@ -15,7 +17,9 @@ const bad = (message: string, help = form): Outcome<never> =>
   failed(error("trial-form", [], `--trial: ${message}`, help));
 
 /** A number with a unit at the end of a piece, after the name that it belongs to. */
-const piece = /^(.*?)\s*(\d+(?:\.\d+)?\s*[^\d\s.][^\d]*)$/u;
+const piece = /^(.*?)\s*(-?\d+(?:\.\d+)?\s*[^\d\s.][^\d]*)$/u;
+/** How far over the strongest bath a recipe at that limit may come when its amounts are rounded. */
+const rounding = 1.02;
 
 interface Mixed {
   readonly poured: Map<MixDye, number>;
@@ -90,6 +94,16 @@ export function readTrial(typed: string, dyes: readonly MixDye[], usualSeconds: 
   const coldMl = liquid + mixed.waterMl;
   if (!(coldMl > 0)) return bad(`"${typed}" has neither water nor dye in it`);
   const strengths = of.map((dye) => strengthOf(dye, mixed.poured.get(dye)!, coldMl));
+  const strong = strengths.findIndex((strength) => strength > rounding * mostStrength);
+  if (strong >= 0)
+    return failed(
+      error(
+        "mix-strength",
+        [],
+        `--trial: the bath has ${shortNumber(strengths[strong]!, 2)} times as much ${of[strong]!.name} as a fresh bath of it alone, and colours are known up to ${mostStrength} times`,
+        "check the amounts and their units, the water too",
+      ),
+    );
   return done({
     dyes: of,
     strengths,

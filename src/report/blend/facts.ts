@@ -19,6 +19,8 @@ export interface BlendFacts {
   readonly trials: readonly MixTrial[];
   /** The same as they were typed. */
   readonly typedTrials: readonly string[];
+  /** How many trials the batch file has of the mix that the shade is dyed with. */
+  readonly fileTrials: number;
   readonly carryOver: ThroughOneTank | null;
   readonly cautions: readonly Caution[];
 }

@@ -23,6 +23,17 @@ const triedParts = ({ dyes }: Poured): Part[] => dyes.map(({ name, ...rest }) =>
 /** A name for the batch file: the shade's, where the target is one. */
 const nameOf = (name: string): string => (/^[\p{L}][\p{L}\p{N}_-]*$/u.test(name) ? name : "mixed");
 
+/** The trials that a batch file can keep under the mix: those without a dye that the recipe does not have. */
+const keptTrials = (trials: BlendFacts["trials"], recipe: BlendRecipe): BlendFacts["trials"] =>
+  trials.filter(({ dyes }) => dyes.every(({ name }) => recipe.dyes.some(({ dye }) => dye === name)));
+
+/** What plan does not know of the trials, since the lines leave some out. */
+export function leftOutText({ trials }: BlendFacts, recipe: BlendRecipe): string {
+  const count = trials.length - keptTrials(trials, recipe).length;
+  if (count === 0) return "";
+  return ` ${count === 1 ? "1 trial is" : `${count} trials are`} left out, with a dye that this mix does not have: plan predicts the colour without ${count === 1 ? "it" : "them"}, so keep the lines of --trial too.`;
+}
+
 /** The recipe and its trials as a batch file has them; none where one dye does, or liquids and powders are mixed. */
 export function pasteLines(
   { name, blend, base, trials }: BlendFacts,
@@ -33,8 +44,7 @@ export function pasteLines(
   );
   if (parts.length < 2 || new Set(parts.map(({ kind }) => kind)).size > 1) return [];
   const own = nameOf(name);
-  // A trial of a dye that the recipe has no more says nothing of the mix.
-  const kept = trials.filter(({ dyes }) => dyes.every((dye) => parts.some((part) => part.dye === dye.name)));
+  const kept = keptTrials(trials, recipe);
   return [
     "dyes:",
     `  ${own}:`,

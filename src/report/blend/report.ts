@@ -1,11 +1,12 @@
 import { duration } from "../../core/quantity/text/duration.js";
+import type { BlendRecipe } from "../../core/recipe/blend/described.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column } from "../table.js";
 import { degrees } from "../words/amounts.js";
 import { cautionLine, withCautions } from "../words/cautions.js";
 import { decimals } from "../words/digits.js";
 import { assumptions, type BlendFacts, hexOf } from "./facts.js";
-import { pasteLines } from "./paste.js";
+import { leftOutText, pasteLines } from "./paste.js";
 import { pourBlock, recipeText, trialLines } from "./pours.js";
 import { blendRows } from "./rows.js";
 import { additionSentences, carryOverSentences, recipeSentences, twoDipSentences } from "./sentences.js";
@@ -95,15 +96,16 @@ const section = (text: string, items: readonly string[]): Block[] =>
       ];
 
 /** What to put into the batch file, so that baths of the recipe are planned, priced and topped up. */
-const pasteBlocks = (lines: readonly string[]): Block[] =>
-  lines.length === 0
-    ? []
-    : [
-        paragraph(
-          "To paste into the batch file: plan, cost and bath then work with a bath of this mix. Where the file already has dyes: or shades:, paste only the indented lines below them:",
-        ),
-        { kind: "code", lines },
-      ];
+function pasteBlocks(facts: BlendFacts, recipe: BlendRecipe): Block[] {
+  const lines = pasteLines(facts, recipe);
+  if (lines.length === 0) return [];
+  return [
+    paragraph(
+      `To paste into the batch file: plan, cost and bath then work with a bath of this mix. Where the file already has dyes: or shades:, paste only the indented lines below them, in place of any of the same name.${leftOutText(facts, recipe)}`,
+    ),
+    { kind: "code", lines },
+  ];
+}
 
 /** Recipes as data: dyes of the two dips by name. */
 function dataOf(facts: BlendFacts): Report["data"] {
@@ -157,9 +159,9 @@ export function blendReport(facts: BlendFacts): Report {
             paragraph(
               "Mix the jar first, dip one part in it, rinse, dry and read it. Then run the command again. Its trials are then these, with your reading in place of L,a,b:",
             ),
-            { kind: "code" as const, lines: trialLines(recipe, facts.typedTrials) },
+            { kind: "code" as const, lines: trialLines(recipe, facts.typedTrials), language: "sh" as const },
           ]),
-      ...(recipe === undefined ? [] : pasteBlocks(pasteLines(facts, recipe))),
+      ...(recipe === undefined ? [] : pasteBlocks(facts, recipe)),
       ...othersBlock(facts),
       ...section("Two dips", twoDipSentences(facts)),
       ...basesBlock(facts),

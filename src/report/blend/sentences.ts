@@ -7,14 +7,15 @@ import type { BlendFacts } from "./facts.js";
 import { recipeText, thinFirst } from "./pours.js";
 
 /** How near a recipe comes, as the arithmetic has it. */
-function reach({ blend, tolerance }: BlendFacts, { deltaE00 }: BlendRecipe): string {
+function reach({ blend, tolerance }: BlendFacts, { deltaE00, seconds }: BlendRecipe): string {
   const nearest = blend.nearest ?? deltaE00;
   if (nearest > tolerance)
-    return `Nearest ${decimals(nearest, 1)} away, ${blend.nearestBecause}: these dyes do not reach the colour.`;
-  return deltaE00 < 0.05
-    ? "By the arithmetic the colour is met."
-    : `By the arithmetic ${decimals(deltaE00, 1)} is left.`;
+    return `Nearest ${decimals(nearest, 1)} away, ${blend.nearestBecause}: these dyes do not reach the colour in ${duration(seconds)}.`;
+  return `By the arithmetic the colour is ${metOrOff(deltaE00)}.`;
 }
+
+const metOrOff = (deltaE00: number): string =>
+  deltaE00 < 0.05 ? "met" : `${decimals(deltaE00, 1)} CIEDE2000 off`;
 
 /** What is known of the match under other light. */
 function otherLight({ deltaE00ByIlluminant: by }: BlendRecipe): string {
@@ -25,7 +26,7 @@ function otherLight({ deltaE00ByIlluminant: by }: BlendRecipe): string {
 
 /** What must be said of the first recipe. */
 export function recipeSentences(facts: BlendFacts, recipe: BlendRecipe): readonly string[] {
-  const { currency, trials } = facts;
+  const { currency, trials, fileTrials, name } = facts;
   const first = trials.length === 0;
   return [
     reach(facts, recipe),
@@ -40,6 +41,11 @@ export function recipeSentences(facts: BlendFacts, recipe: BlendRecipe): readonl
             .trimEnd()
             .concat(" a litre of bath."),
         ]),
+    ...(first && fileTrials > 0
+      ? [
+          `The batch file has ${fileTrials === 1 ? "1 trial" : `${fileTrials} trials`} of ${name}: plan uses ${fileTrials === 1 ? "it" : "them"}, this recipe does not. Give ${fileTrials === 1 ? "it" : "them"} as --trial to go on from there.`,
+        ]
+      : []),
   ];
 }
 
@@ -63,7 +69,7 @@ export function additionSentences({ blend, trials }: BlendFacts): readonly strin
   return [
     parts.length === 0
       ? `Nothing needs to be added to ${bath}.`
-      : `Or add to ${bath}: ${parts.join(", ")}. By the arithmetic the colour is then ${decimals(addition.deltaE00, 1)} CIEDE2000 off. Dye that the trial part took up is not counted.`,
+      : `Or add to ${bath}: ${parts.join(", ")}; that makes ${fineMl(addition.bathColdMl)}. By the arithmetic the colour is then ${metOrOff(addition.deltaE00)}. Dye that the trial part took up is not counted.`,
   ];
 }
 

@@ -55,7 +55,7 @@ function block(part: Block, draw: DrawPlot): string {
     case "table":
       return table(part.table);
     case "code":
-      return ["```yaml", ...part.lines, "```"].join("\n");
+      return [`\`\`\`${part.language ?? "yaml"}`, ...part.lines, "```"].join("\n");
     case "plot":
       return ["```text", ...draw(part.plot, plotColumns, plain), "```"].join("\n");
   }

@@ -22,6 +22,10 @@ export interface StrengthLimits {
 /** Most that a dye may be stronger than in its own fresh bath: swatches say nothing beyond. */
 export const mostStrength = 2;
 
+/** Whether a recipe has a dye at the most that it may be, so that the time of the dip holds it back. */
+export const isStrongest = (strengths: readonly number[]): boolean =>
+  strengths.some((strength) => strength > 0.99 * mostStrength);
+
 /** Strengths below this count about as their own size, those above as their logarithm. */
 const bend = 0.02;
 const toPlace = (strength: number): number => Math.asinh(strength / bend);
