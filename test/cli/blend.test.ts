@@ -189,8 +189,8 @@ test("a dye without two swatches is left out with a warning, and refused where i
 
 test("a trial of the strongest recipe is read, though its amounts are rounded", async () => {
   const { status, err } = await run(...moss, "--trial", "rose 101 mL, water 399 mL: 58,45,-8");
-  expect([status, codes(err)]).not.toContain("mix-strength");
-  expect(err).not.toContain("error");
+  expect(err).not.toContain("mix-strength");
+  expect(status).toBeLessThan(2);
 });
 
 test("a reading far from what the swatches predict is a warning that says both", async () => {

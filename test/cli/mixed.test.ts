@@ -13,6 +13,22 @@ test("plan prints the page of a mixed bath: each dye to pour, to top up, and on 
   await expect(out).toMatchFileSnapshot("golden/plan/mixing.txt");
 });
 
+test("a kept mix has one strength on its label where all its dyes have it, else each has its own", async () => {
+  const unlike = [
+    "baths.1.topUp=none",
+    "baths.1.start={ coldVolume: 13 L, strength: { straw: 80 %, rose: 90 %, lagoon: 70 % }, age: 1 d }",
+  ];
+  const { out } = await run("plan", "mixing.yaml", ...unlike.flatMap((one) => ["--set", one]));
+  expect(out.replace(/\s+/g, " ")).toMatch(
+    / L cold at straw \d[\d.]+ %, rose \d[\d.]+ %, lagoon \d[\d.]+ %, /,
+  );
+});
+
+test("commands for one dye offer those that are not mixes", async () => {
+  const { err } = await run("swatches", "mixing.yaml");
+  expect(err).toContain("write --dye with one of straw, rose, lagoon\n");
+});
+
 test("plan --format json has each dye of a mix beside the sum of them", async () => {
   const { baths } = JSON.parse((await run("plan", "mixing.yaml", "--format", "json")).out);
   const [rose, moss] = baths;

@@ -95,6 +95,12 @@ test("a jug's label gives the age at a date; where the next batch is, only the f
   expect(flat(await sheet("minimal.yaml", "--set", "dyes.brick.shelfLife=30 d"))).toContain(
     "made (today's date), keeps 30 d from then.",
   );
+  const old = ["dyes.brick.shelfLife=30 d", "baths.0.start={ volume: 5.9 L, age: 40 d }"];
+  const stale = flat(await sheet("minimal.yaml", ...old.flatMap((one) => ["--set", one])));
+  expect(stale).toContain(
+    "40 d old on (today's date). It is past its shelf life: make it up fresh next time.",
+  );
+  expect(stale).not.toContain("keeps -");
 });
 
 test("a bath cools before it is emptied, unless it is cool already or the room is too warm for it", async () => {

@@ -204,6 +204,13 @@ test("a swatch that is darker at a shorter time is a warning, and the curve is d
   expect([status, codes(err)]).toEqual([0, ["swatch-order"]]);
 });
 
+test("swatches of an exhausted dye that look alike need not darken with time", async () => {
+  const last = (lab: string) =>
+    `{ time: 30 s, lab: [56.2, 34.0, 10.1] }, { time: 60 s, lab: [41.8, 38.7, 13.9] }, { time: 180 s, lab: [${lab}] }`;
+  expect(codes((await withDye(last("42.6, 38.4, 13.6"))).err)).toEqual([]);
+  expect(codes((await withDye(last("43.0, 38.3, 13.5"))).err)).toEqual(["swatch-order"]);
+});
+
 test("swatches in any order of the file give the same curve", async () => {
   const list = four.split("}, ").map((text) => (text.endsWith("}") ? text : `${text}}`));
   const straight = await withDye(list.join(", "), "--format", "json");

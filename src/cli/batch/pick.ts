@@ -55,14 +55,15 @@ export function pickDye(batch: Batch, typed: string | undefined, target: string 
   }
   if (of?.mix !== undefined) return failed(noCurve(of.name, of.mix));
   if (of) return done(of);
-  const [only, ...others] = batch.dyes;
+  const plain = batch.dyes.filter(({ mix }) => mix === undefined);
+  const [only, ...others] = plain;
   if (only && others.length === 0) return done(only);
   return failed(
     error(
       "usage",
       [],
       "--dye is needed: the spec has several dyes",
-      `write --dye with one of ${names(batch.dyes)}`,
+      `write --dye with one of ${names(plain)}`,
     ),
   );
 }

@@ -164,21 +164,30 @@ function ageText({ date }: Plan, { ageDays }: PlanCarryOver): string {
   return ageDays > 0 ? `${trimmed(ageDays, 1)} d old on ${on}` : `made ${on}`;
 }
 
+/** The strength of a kept bath: of each dye of a mix, where they are not all the same. */
+function strengthText({ strength, mix }: PlanCarryOver): string {
+  const each = mix?.map((one) => ({ dye: one.dye, said: percent(one.strength) })) ?? [];
+  const unlike = each.some(({ said }) => said !== each[0]!.said);
+  return unlike
+    ? each.map(({ dye, said }) => `${dye} ${said}`).join(", ")
+    : (each[0]?.said ?? percent(strength));
+}
+
 function endSteps(plan: Plan, bath: PlanBath): string[] {
   const { carryOver, dye, leftL } = bath;
   const cool = coolStep(plan, bath);
   if (carryOver === null) {
     return [cool, `About ${litres(leftL)} of spent liquor are left to be disposed of as local rules allow.`];
   }
-  const { coldVolumeL, strength, mix, areaDm2, useBy, keepsDays, daysToNext } = carryOver;
+  const { coldVolumeL, areaDm2, useBy, keepsDays, daysToNext } = carryOver;
   const label = [
     bath.makeUp.mix === undefined ? `${dye} ${ratioText(bath.makeUp)}` : `${dye} (${bath.dilution})`,
-    `${litres(coldVolumeL)} cold at ${mix === undefined ? percent(strength) : mix.map((one) => `${one.dye} ${percent(one.strength)}`).join(", ")}`,
+    `${litres(coldVolumeL)} cold at ${strengthText(carryOver)}`,
     `${(areaDm2 / 100).toFixed(2)} m2 dyed`,
     ageText(plan, carryOver),
     ...(useBy !== null
       ? [`use by ${useBy}`]
-      : keepsDays === null
+      : keepsDays === null || keepsDays < 0
         ? []
         : [`keeps ${trimmed(keepsDays, 1)} d from then`]),
   ].join(", ");

@@ -97,12 +97,15 @@ function baseWarnings(dye: Dye, now: Lab, then: Lab): Fault[] {
   ];
 }
 
-/** Warns where a swatch that was dipped for longer is the paler one: it is closer to the base in K/S. */
+/** Swatches that differ by less look alike, and two readings of one swatch may differ by as much [CIEDE2000]. */
+const lookAlike = 1;
+
+/** Warns where a swatch that was dipped for longer is the paler one, as the eye sees it: it is closer to the base in K/S. */
 function orderWarnings(dye: Dye, base: DyedColour, swatches: readonly DyedSwatch[]): Fault[] {
   const strength = ({ ks }: DyedColour): number => ks.reduce((sum, value, i) => sum + value - base.ks[i]!, 0);
   return swatches.slice(1).flatMap((swatch, i) => {
     const before = swatches[i]!;
-    if (strength(swatch) >= strength(before)) return [];
+    if (strength(swatch) >= strength(before) || ciede2000(swatch.lab, before.lab) < lookAlike) return [];
     return [
       warning(
         "swatch-order",

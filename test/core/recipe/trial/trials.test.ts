@@ -1,10 +1,13 @@
 import { expect, test } from "vitest";
+import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import type { Lab } from "../../../../src/core/model/batch.js";
 import { mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
 import { amountOf, pouredFor } from "../../../../src/core/recipe/solve/amounts.js";
+import { firstDoubt95 } from "../../../../src/core/recipe/solve/doubt.js";
 import { additionTo } from "../../../../src/core/recipe/trial/addition.js";
 import { correctedRecipe } from "../../../../src/core/recipe/trial/corrected-recipe.js";
 import { fitTrials, type MixTrial } from "../../../../src/core/recipe/trial/fit-trials.js";
+import { unlikelyTrial } from "../../../../src/core/recipe/trial/unlikely-trial.js";
 import { someDyes } from "../some-dyes.js";
 
 const dyes = someDyes(31, 4);
@@ -99,4 +102,18 @@ test("dye and volume after an addition are those before and what went in", () =>
 
 test("where the vessel is full, a bath that is too strong stays too strong", () => {
   expect(additionTo(standing(500), pair, aim([0.1, 0.1]), none).deltaE00).toBeGreaterThan(3);
+});
+
+test("a trial is unlikely where it is farther than 1.5 times the doubt from what the swatches predict", () => {
+  const mixture = mixtureOf(pair, 60);
+  const [l, a, b] = mixedLab(mixture, [0.3, 0.2]);
+  const doubt95 = firstDoubt95(mixture, [0.3, 0.2]);
+  const reading = (doubts: number): Lab => {
+    const darker = Array.from({ length: 5000 }, (_, i): Lab => [l - i / 100, a, b]);
+    return darker.find((lab) => ciede2000([l, a, b], lab) >= doubts * doubt95)!;
+  };
+  expect(unlikelyTrial(trialOf([0.3, 0.2], reading(1.48)))).toBeUndefined();
+  const unlikely = unlikelyTrial(trialOf([0.3, 0.2], reading(1.52)))!;
+  expect(unlikely.predicted).toEqual([l, a, b]);
+  expect(unlikely.deltaE00 / unlikely.doubt95).toBeCloseTo(1.52, 1);
 });
