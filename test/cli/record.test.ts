@@ -249,6 +249,15 @@ test("a time before the last row is a warning, but not for what is read of an ea
   ]);
 });
 
+test("a reading whose time names the minute of a load belongs to that load, whatever its second", async () => {
+  await record(...load, "--time", "09:12:40");
+  await record(...load);
+  const read = await record("--bath", "six", "--event", "measured", "--time", "09:30", "--lab", "73,33,16");
+  expect([read.status, read.err]).toEqual([0, ""]);
+  expect(read.out).toContain("belongs to the load of 2027-04-16T09:30:05: hook.");
+  expect(lines().at(-1)).toContain("2027-04-16T09:30:05,six,measured,");
+});
+
 test("record warns while a spreadsheet has the log open", async () => {
   writeFileSync(join(folder, ".~lock.baths.csv#"), ",me");
   const { status, err } = await record(...load);

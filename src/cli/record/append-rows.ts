@@ -6,6 +6,7 @@ import { columnNames } from "../../log/row/columns.js";
 import { inspects, loadBefore } from "../../log/row/inspect-loads.js";
 import type { LogRow } from "../../log/row/log-row.js";
 import type { LogValues } from "../../log/row/log-values.js";
+import { settleMinutes } from "../../log/row/settle-minutes.js";
 import { recordReport } from "../../report/record/report.js";
 import { type Request, type Result, refused, unplaced } from "../command.js";
 import { writeFault } from "../files/write-fault.js";
@@ -56,10 +57,17 @@ const reported = (path: string, rows: readonly NewRow[], before: readonly LogRow
   });
 };
 
+/** A row with the second of a load or row that its time names by the minute. */
+function settled(one: NewRow, before: readonly LogRow[]): NewRow {
+  if (one.row === undefined) return one;
+  const row = settleMinutes([...before, one.row]).at(-1)!;
+  return { ...one, row, values: { ...one.values, time: row.time } };
+}
+
 /** One try: "changed" where others wrote between reading and writing. */
 async function tryAppend(
   path: string,
-  rows: readonly NewRow[],
+  given: readonly NewRow[],
   request: Request,
   io: Io,
 ): Promise<Result | "changed"> {
@@ -68,6 +76,7 @@ async function tryAppend(
   const styled = styleFor(log, request);
   if (!styled.ok) return refused(...styled.faults);
   const style = styled.value;
+  const rows = given.map((row) => settled(row, log.rows));
   const cells = rows.map((row) => cellsFor(row, style));
   const faults = [
     ...withoutColumn(cells, style),

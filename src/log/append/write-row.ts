@@ -2,8 +2,14 @@ import { stringify } from "csv-stringify/sync";
 import type { LogStyle } from "../read/log-style.js";
 import type { LogValues } from "../row/log-values.js";
 
-/** A number as it was typed: quantities that were converted keep no more digits than any instrument has. */
-const digits = (value: number): string => String(Number(value.toFixed(4)));
+/**
+ * A number as it was typed: quantities that were converted keep no more digits than any instrument has. Three decimals
+ * are written as four: where the decimal mark is the other one, a spreadsheet takes 5.125 for 5125, and keeps 5.1250.
+ */
+function digits(value: number): string {
+  const typed = String(Number(value.toFixed(4)));
+  return /\.\d{3}$/.test(typed) ? `${typed}0` : typed;
+}
 
 /** The line with the names of the columns, without its end. */
 export const headerText = ({ columns, delimiter }: LogStyle): string =>

@@ -14,10 +14,13 @@ export interface LogStyle {
 /** A log that is begun, unless its user wants it otherwise. */
 export const newStyle: LogStyle = { delimiter: ",", decimal: "point", lineEnd: "\r\n", columns: columnNames };
 
-/**
- * How a log is written that is there. Where no number shows its decimal mark, columns parted by semicolons go with
- * decimal commas, as spreadsheets have it.
- */
+/** The decimal mark that goes with a delimiter, as spreadsheets have it; beside tabs it may be either. */
+export function markBeside(delimiter: string): DecimalMark | undefined {
+  if (delimiter === ";") return "comma";
+  return delimiter === "," ? "point" : undefined;
+}
+
+/** How a log is written that is there; `decimal` where a number shows it. */
 export function styleOf(
   text: string,
   columns: readonly string[],
@@ -26,7 +29,7 @@ export function styleOf(
   const delimiter = delimiterOf(headerLine(text));
   return {
     delimiter,
-    decimal: decimal ?? (delimiter === ";" ? "comma" : "point"),
+    decimal: decimal ?? markBeside(delimiter) ?? newStyle.decimal,
     lineEnd: /\r\n|\n|\r/.exec(text.trimStart())?.[0] ?? newStyle.lineEnd,
     columns,
   };

@@ -1,18 +1,23 @@
 import { cellNumber, extraCells } from "../../core/csv/csv-cell.js";
 import type { CsvRow } from "../../core/csv/csv-format.js";
 import type { CsvHeader } from "../../core/csv/csv-header.js";
-import type { ReadNumber } from "../../core/csv/csv-number.js";
+import type { DecimalMark } from "../../core/csv/csv-number.js";
 import { error, type Fault } from "../../core/fault.js";
 import { columnNames, columnOf } from "../row/columns.js";
 import { parseLocalTime } from "../row/local-time.js";
 import type { LogValues } from "../row/log-values.js";
 import { inRow } from "./in-row.js";
+import { numberAlone, thousandsFault } from "./log-numbers.js";
+import type { LogStyle } from "./log-style.js";
 
-/** The filled cells of a row, or what is wrong with them. */
+const numberHelp = "write the number alone, without a unit and without marks between thousands";
+
+/** The filled cells of a row, or what is wrong with them; `marks`: the decimal marks of all its log. */
 export function readCells(
   { row, fields }: CsvRow,
   { at }: CsvHeader,
-  read: ReadNumber,
+  style: LogStyle,
+  marks: readonly DecimalMark[],
 ): { readonly values: LogValues; readonly faults: readonly Fault[] } {
   const values: Record<string, unknown> = {};
   const faults: Fault[] = [];
@@ -23,7 +28,11 @@ export function readCells(
     const { kind } = columnOf(name);
     if (kind === "text") values[name] = cell;
     else if (kind === "number") {
-      const number = cellNumber(fields, column, row, name, read, "write the number alone, without a unit");
+      const thousands = thousandsFault(cell, marks, style);
+      const number =
+        thousands === undefined
+          ? cellNumber(fields, column, row, name, numberAlone, numberHelp)
+          : inRow(row, name, thousands);
       if (typeof number === "number") values[name] = number;
       else faults.push(number);
     } else {

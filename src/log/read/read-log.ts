@@ -1,16 +1,19 @@
 import type { CsvRow } from "../../core/csv/csv-format.js";
 import { type CsvHeader, noHeader } from "../../core/csv/csv-header.js";
-import { csvNumbers, type DecimalMark, decimalShown } from "../../core/csv/csv-number.js";
+import type { DecimalMark } from "../../core/csv/csv-number.js";
 import { type CsvText, readCsv } from "../../core/csv/read-csv.js";
 import type { Fault } from "../../core/fault.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.js";
 import { type Locate, toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { checkRow } from "../row/check-row.js";
-import { type ColumnName, columnNames, columnOf } from "../row/columns.js";
+import { type ColumnName, columnNames } from "../row/columns.js";
 import { inspectLoads } from "../row/inspect-loads.js";
 import type { LogRow } from "../row/log-row.js";
+import { settleMinutes } from "../row/settle-minutes.js";
 import { inRow } from "./in-row.js";
+import { decimalMarks } from "./log-numbers.js";
 import { type LogStyle, styleOf } from "./log-style.js";
+import { lotsWithoutZeros } from "./lot-warnings.js";
 import { goingBack, notDone } from "./order-warnings.js";
 import { readCells, shapeFault } from "./read-cells.js";
 import { readHeader } from "./read-header.js";
@@ -48,8 +51,12 @@ interface Rows {
   readonly faults: readonly Fault[];
 }
 
-function readRows(rows: readonly CsvRow[], header: CsvHeader): Rows {
-  const read = csvNumbers();
+function readRows(
+  rows: readonly CsvRow[],
+  header: CsvHeader,
+  style: LogStyle,
+  marks: readonly DecimalMark[],
+): Rows {
   const found: LogRow[] = [];
   const unconfirmed: number[] = [];
   const faults: Fault[] = [];
@@ -62,7 +69,7 @@ function readRows(rows: readonly CsvRow[], header: CsvHeader): Rows {
       faults.push(shape);
       continue;
     }
-    const cells = readCells(csvRow, header, read);
+    const cells = readCells(csvRow, header, style, marks);
     faults.push(...cells.faults);
     if (cells.faults.length > 0) continue;
     if (cells.values.time === undefined) {
@@ -73,18 +80,7 @@ function readRows(rows: readonly CsvRow[], header: CsvHeader): Rows {
     faults.push(...checked.faults.map((fault) => inRow(row, String(fault.path[0]), helped(fault, header))));
     if (checked.ok) found.push({ ...checked.value, row });
   }
-  return { found, unconfirmed, faults };
-}
-
-/** The first decimal mark among the numbers of a log, which decides how the others are read. */
-function decimalOf(rows: readonly CsvRow[], { at }: CsvHeader): DecimalMark | undefined {
-  const places = columnNames.filter((name) => columnOf(name).kind === "number").map(at);
-  for (const { fields } of rows)
-    for (const place of places) {
-      const mark = place === undefined ? undefined : decimalShown(fields[place] ?? "");
-      if (mark !== undefined) return mark;
-    }
-  return undefined;
+  return { found: settleMinutes(found), unconfirmed, faults };
 }
 
 interface Found {
@@ -98,18 +94,21 @@ function logOf(text: string, { header: first, rows }: CsvText): Found {
   const named = readHeader(first);
   if (!named.ok) return { faults: named.faults };
   const header = named.value;
-  const { found, unconfirmed, faults } = readRows(rows, header);
+  const marks = decimalMarks(rows, header);
+  const style = styleOf(text, header.names, marks[0]);
+  const { found, unconfirmed, faults } = readRows(rows, header, style, marks);
   const inOrder = [...found].sort((one, other) => one.time.seconds - other.time.seconds);
   const { rows: joined, faults: late } = inspectLoads(inOrder);
   const all = [
     ...faults,
     ...late.map(({ row, fault }) => inRow(row.row!, String(fault.path[0]), fault)),
     ...goingBack(found),
+    ...lotsWithoutZeros(found),
     ...notDone(unconfirmed),
   ];
   return {
     header,
-    log: { rows: joined, unconfirmed, style: styleOf(text, header.names, decimalOf(rows, header)) },
+    log: { rows: joined, unconfirmed, style },
     faults: all.sort((one, other) => Number(one.path[1]) - Number(other.path[1])),
   };
 }

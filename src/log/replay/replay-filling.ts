@@ -9,6 +9,7 @@ import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
 import { inRow } from "../read/in-row.js";
 import type { AddedAmounts, LoadRow } from "../row/log-row.js";
 import type { Filling, FillingRow } from "./filling.js";
+import { overBrim } from "./over-brim.js";
 
 /** What the log names and the batch file knows. */
 export interface LogNames {
@@ -128,9 +129,9 @@ export function replayFilling(
   { madeUp, rows }: Filling,
   names: LogNames,
 ): Outcome<ReplayedFilling> {
-  const faults: Fault[] = [];
+  const faults: Fault[] = [madeUp, ...rows].flatMap((row) => overBrim(real, row));
   const first = poured(real, madeUp);
-  if (!first.ok) return first;
+  if (!first.ok) return failed(...first.faults, ...faults);
   const { setting } = real;
   const said = ({ volumeL, celsius }: Pick<RealAmounts, "volumeL" | "celsius">) => ({
     ...(volumeL === undefined ? {} : { volumeL }),

@@ -134,6 +134,105 @@ test("an event may be written in capitals or with a blank, a header may come twi
   ]);
 });
 
+test("every number is read by its own decimal mark, as Calc leaves those of a log that somebody else wrote", () => {
+  const {
+    rows: found,
+    style,
+    said,
+  } = read(
+    "time;bath;event;celsius;L;a;b\n2027-04-16T09:00;six;measured;79.5;;;\n2027-04-16T09:10;six;measured;80,25;;;\n",
+  );
+  expect(said).toEqual([]);
+  expect(found).toMatchObject([{ celsius: 79.5 }, { celsius: 80.25 }]);
+  expect(style.decimal).toBe("point");
+});
+
+test.each([
+  // Delimiter, a number that shows the decimal mark of others, the number, what it is.
+  [",", "", "5.125", 5.125],
+  [",", "5.1", "5.125", 5.125],
+  [";", "", "5,125", 5.125],
+  [";", "5,1", "5,125", 5.125],
+  ["\t", "5,1", "5,125", 5.125],
+  ["\t", "5.1", "5.125", 5.125],
+  [";", "", "0.125", 0.125],
+  [";", "", "5.1250", 5.125],
+  [";", "", "5125", 5125],
+  [",", "", '"5,125"', "may be 5.125 or 5125 | write 5125, or 5.1250 with a fourth decimal"],
+  [",", '"5,1"', "5.125", "may be 5.125 or 5125 | write 5125, or 5,1250 with a fourth decimal"],
+  [",", '"5,1"', '"5,125"', "may be 5.125 or 5125 | write 5125, or 5,1250 with a fourth decimal"],
+  [";", "", "5.125", "may be 5.125 or 5125 | write 5125, or 5,1250 with a fourth decimal"],
+  [";", "5.1", "5.125", "may be 5.125 or 5125 | write 5125, or 5.1250 with a fourth decimal"],
+  [";", "5.1", "5,125", "may be 5.125 or 5125 | write 5125, or 5.1250 with a fourth decimal"],
+  ["\t", "", "5,125", "may be 5.125 or 5125 | write 5125, or 5.1250 with a fourth decimal"],
+  ["\t", "5.1", "5,125", "may be 5.125 or 5125 | write 5125, or 5.1250 with a fourth decimal"],
+  [";", "", "1.234,5", "has marks between its thousands | write 1234,5"],
+  [";", "", "1,234.5", "has marks between its thousands | write 1234.5"],
+  [";", "", "1.234.567", "has marks between its thousands | write 1234567"],
+  [
+    ";",
+    "",
+    "1 234,5",
+    "is not a number | write the number alone, without a unit and without marks between thousands",
+  ],
+])(
+  "after %j and %j the number %s is read as it is, or said to be unclear",
+  (delimiter, other, cell, expected) => {
+    const line = (...cells: readonly string[]) => `${cells.join(delimiter)}\n`;
+    const { log, diagnostics } = readLog(
+      "baths.csv",
+      line("time", "bath", "event", "waterMl") +
+        (other === "" ? "" : line("2027-04-16T09:00", "six", "top-up", other)) +
+        line("2027-04-16T09:10", "six", "top-up", cell),
+    );
+    if (typeof expected === "number") {
+      expect(diagnostics).toEqual([]);
+      expect(log?.rows.at(-1)).toMatchObject({ waterMl: expected });
+    } else {
+      const row = other === "" ? 2 : 3;
+      const said = `row ${row}, column waterMl: "${cell.replaceAll('"', "")}"`;
+      expect(diagnostics.map(({ message, help }) => `${message} | ${help}`)).toEqual([`${said} ${expected}`]);
+      expect(log?.rows).toHaveLength(row - 2);
+    }
+  },
+);
+
+test("a time on the full minute is that of the row before it, or of the load that a reading names, in its minute", () => {
+  const { rows: found, said } = rows(
+    "2027-04-16T09:20:10,six,load,hook,,10,30,,,,,,,",
+    "2027-04-16T09:30:27,six,load,hook,,20,30,,,,,,,",
+    "16.04.27 09:30,six,measured,,,,,79,5.8,,,,,",
+    "2027-04-16T09:30:40,ten,load,hook,,20,30,,,,,,,",
+    "2027-04-16T09:31,six,load,hook,,30,30,,,,,,,",
+    "2027-04-16T09:31:05,six,measured,,,,,79,,,,,,",
+    "2027-04-16T09:30:00,six,measured,,,,,,,71,30,15,,",
+    "2027-04-16T09:29,six,measured,,,,,,,72,30,15,,",
+  );
+  expect(said).toEqual([]);
+  expect(found.map(({ time, row }) => [row, time.text.slice(11)])).toEqual([
+    [2, "09:20:10"],
+    [3, "09:30:27"],
+    [4, "09:30:27"],
+    [5, "09:30:40"],
+    [6, "09:31:00"],
+    [7, "09:31:05"],
+  ]);
+  expect(found.flatMap((row) => (row.event === "load" ? [row.lab?.[0]] : []))).toEqual([
+    72,
+    71,
+    undefined,
+    undefined,
+  ]);
+});
+
+test("a time before the minute of the row above it goes back", () => {
+  const { said } = rows(
+    "2027-04-16T09:30:00,six,load,hook,,20,30,,,,,,,",
+    "2027-04-16T09:29,six,load,hook,,20,30,,,,,,,",
+  );
+  expect(said).toHaveLength(1);
+});
+
 const text = fc.stringMatching(/^[a-z][a-z ,;"'=+-]{0,10}[a-z]$/);
 /** Cells of a load, which takes the most columns. */
 const load = fc.record({
@@ -169,6 +268,15 @@ test("text that a spreadsheet would run is made harmless, a negative number stay
   const line = rowText({ note: "=1+1", a: -0.6 }, newStyle);
   expect(line).toContain("'=1+1");
   expect(line).toContain(",-0.6,");
+});
+
+test("three decimals are written as four, so that a spreadsheet keeps them where the decimal mark is the other one", () => {
+  const cells = { volumeL: 5.125, L: 54.25, a: -0.625, b: 1 / 3, waterMl: 1200 };
+  const style = { ...newStyle, columns: ["volumeL", "L", "a", "b", "waterMl"] };
+  expect(rowText(cells, style)).toBe("5.1250,54.25,-0.6250,0.3333,1200");
+  expect(rowText(cells, { ...style, delimiter: ";", decimal: "comma" })).toBe(
+    "5,1250;54,25;-0,6250;0,3333;1200",
+  );
 });
 
 test("every column has a meaning, and numbers have a range", () => {
