@@ -49,9 +49,7 @@ function checkAmounts(amounts: Amounts, known: ReadonlyMap<string, Plain>, at: P
         "mix-strength",
         [...at, name],
         `that is ${shortNumber(amount.value / value, 2)} times as strong as the bath in which ${name} was measured, and colours are known up to ${mostStrength}`,
-        kind === "liquid"
-          ? `write at most ${shortNumber(mostStrength * 1000 * value)} mL/L`
-          : `write at most ${shortNumber(mostStrength * value)} g/L`,
+        `write at most ${kind === "liquid" ? `${shortNumber(mostStrength * 1000 * value)} mL` : `${shortNumber(mostStrength * value)} g`}/L`,
       );
   }
   if (room > 1) report("mix-strength", at, "the dyes take up more than the whole bath", "write less of each");

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { isMap } from "../source/is-map.js";
 import { check } from "./check.js";
 import { hex, lab } from "./colours.js";
-import { mixAmount } from "./dilution.js";
+import { dilution } from "./dilution.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { text } from "./plain-values.js";
 import { quantity } from "./quantities.js";
@@ -13,7 +13,7 @@ const amounts = (description: string) =>
   z
     .record(
       z.string(),
-      mixAmount({
+      dilution({
         description: "of this dye in a litre of the bath, cold; g/L of a powder",
         examples: ["12 mL/L", "2 g/L"],
       }),

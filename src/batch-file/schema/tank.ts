@@ -2,7 +2,7 @@ import * as z from "zod";
 import { topUpBelow } from "../../core/bath/load/load-size.js";
 import { error, failed } from "../../core/fault.js";
 import { defaults } from "../../core/model/defaults.js";
-import { type ParsedSurface, parseSurface } from "../../core/quantity/parse/parse-surface.js";
+import { type ParsedSurface, parseSurface, surfaceForms } from "../../core/quantity/parse/parse-surface.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { check } from "./check.js";
 import { leaf, notA } from "./leaf.js";
@@ -21,8 +21,6 @@ const equipment = () =>
       ),
     })
     .meta({ description: "cost of the equipment, spread over the hours that it lasts" });
-
-const surfaceForms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
 
 /** A heated tank. */
 export const tank = () =>

@@ -166,11 +166,9 @@ function ageText({ date }: Plan, { ageDays }: PlanCarryOver): string {
 
 /** The strength of a kept bath: of each dye of a mix, where they are not all the same. */
 function strengthText({ strength, mix }: PlanCarryOver): string {
-  const each = mix?.map((one) => ({ dye: one.dye, said: percent(one.strength) })) ?? [];
-  const unlike = each.some(({ said }) => said !== each[0]!.said);
-  return unlike
-    ? each.map(({ dye, said }) => `${dye} ${said}`).join(", ")
-    : (each[0]?.said ?? percent(strength));
+  return mix !== undefined && new Set(mix.map((one) => percent(one.strength))).size > 1
+    ? mix.map((one) => `${one.dye} ${percent(one.strength)}`).join(", ")
+    : percent(strength);
 }
 
 function endSteps(plan: Plan, bath: PlanBath): string[] {

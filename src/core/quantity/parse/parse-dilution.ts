@@ -11,7 +11,8 @@ const ratio = new RegExp(`^\\s*(${numberPattern})\\s*:\\s*(${numberPattern})\\s*
 const stroke = new RegExp(`^\\s*(${numberPattern})\\s*(?:/|in|to)\\s*(${numberPattern})\\s*$`);
 const dashed = new RegExp(`^\\s*(${numberPattern})\\s*[-–—]\\s*(${numberPattern})\\s*$`);
 const bare = new RegExp(`^\\s*${numberPattern}\\s*$`);
-const forms = "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder";
+/** The forms that a dilution has. */
+export const dilutionForms = "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder";
 
 const inRange = (value: number, path: readonly (string | number)[]): Fault | undefined =>
   value >= 1e-6 && value <= 1
@@ -20,8 +21,16 @@ const inRange = (value: number, path: readonly (string | number)[]): Fault | und
         "dilution-range",
         path,
         "the dye must be at least a millionth and at most the whole of the bath",
-        forms,
+        dilutionForms,
       );
+
+function asLiquid(
+  share: { readonly value: number; readonly plusMinus?: number },
+  path: Fault["path"],
+): Outcome<ParsedDilution> {
+  const fault = inRange(share.value, path);
+  return fault === undefined ? done({ kind: "liquid", ...share }) : failed(fault);
+}
 
 /**
  * Reads a dilution: "1:9" (dye : water by volume), "10 %", "100 mL/L", or "20 g/L" for a powder.
@@ -35,7 +44,7 @@ export function parseDilution(
   path: readonly (string | number)[] = [],
 ): Outcome<ParsedDilution> {
   if (text.length > 100)
-    return failed(error("dilution-form", path, "the text is too long for a dilution", forms));
+    return failed(error("dilution-form", path, "the text is too long for a dilution", dilutionForms));
   const [valueText, halfText] = splitPlusMinus(text);
   const parts = ratio.exec(valueText);
   if (parts !== null) {
@@ -69,8 +78,7 @@ export function parseDilution(
         `put a colon between dye and water: write ${dash[1]}:${dash[2]} (${dash[1]} of dye + ${dash[2]} of water)`,
       ),
     );
-  if (bare.test(valueText))
-    return failed(error("unit-missing", path, "a dilution needs a unit", dilutionHelp(Number(valueText))));
+  if (bare.test(valueText)) return failed(unitMissing(Number(valueText), path));
   if (/[a-z]\s*\/\s*[a-z]/i.test(valueText)) {
     const powder = parseQuantity("massPerVolume", text, { path });
     if (powder.ok)
@@ -78,23 +86,28 @@ export function parseDilution(
     const liquid = parseQuantity("volumePerVolume", text, { path, unit: "L/L" });
     if (!liquid.ok)
       return failed(
-        ...liquid.faults.map((fault) => (fault.code.startsWith("unit") ? { ...fault, help: forms } : fault)),
+        ...liquid.faults.map((fault) =>
+          fault.code.startsWith("unit") ? { ...fault, help: dilutionForms } : fault,
+        ),
       );
-    const fault = inRange(liquid.value.value, path);
-    return fault === undefined ? done({ kind: "liquid", ...liquid.value }) : failed(fault);
+    return asLiquid(liquid.value, path);
   }
   const form = numberFault(valueText, path);
   if (form !== undefined) return failed(form);
   const share = parseQuantity("percent", text, { path });
-  if (!share.ok) return failed(error("dilution-form", path, `"${text.trim()}" is not a dilution`, forms));
-  const fault = inRange(share.value.value, path);
-  return fault === undefined ? done({ kind: "liquid", ...share.value }) : failed(fault);
+  if (!share.ok)
+    return failed(error("dilution-form", path, `"${text.trim()}" is not a dilution`, dilutionForms));
+  return asLiquid(share.value, path);
 }
 
-/** What to write in place of a dilution without a unit. */
-export const dilutionHelp = (number: number): string =>
-  number > 0 && number < 1
-    ? `write ${tidyNumber(number * 100)} % if this is the dye's share of the bath, or ${tidyNumber(number * 1000)} mL/L`
-    : number >= 1 && number <= 100
-      ? `write ${tidyNumber(number)} % or 1:${tidyNumber(number)}, or ${tidyNumber(number)} g/L for a powder`
-      : forms;
+/** The fault of a dilution without a unit. */
+export function unitMissing(number: number, path: Fault["path"] = []): Fault {
+  const [shown, percent, mL] = [number, 100 * number, 1000 * number].map(tidyNumber);
+  const help =
+    number > 0 && number < 1
+      ? `write ${percent} % if this is the dye's share of the bath, or ${mL} mL/L`
+      : number >= 1 && number <= 100
+        ? `write ${shown} %, 1:${shown} or ${shown} mL/L, or ${shown} g/L for a powder`
+        : dilutionForms;
+  return error("unit-missing", path, "a dilution needs a unit", help);
+}

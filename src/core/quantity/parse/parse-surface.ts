@@ -21,10 +21,17 @@ const asSides =
   (text: string) =>
   (fault: Fault): Fault => ({
     ...fault,
-    help: fault.code === "unit-missing" ? `write ${text.trim().replace(/\s*[x×*]\s*/i, " cm x ")} cm` : forms,
+    help:
+      fault.code === "unit-missing"
+        ? `write ${text.trim().replace(/\s*[x×*]\s*/i, " cm x ")} cm`
+        : surfaceForms,
   });
 
-const forms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
+/** The forms that a surface has. */
+export const surfaceForms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
+
+const nothing = (path: Fault["path"]): Outcome<never> =>
+  failed(error("not-positive", path, "a surface must be above 0", surfaceForms));
 
 /**
  * Reads a liquor surface: an area, the two sides of a box, or the diameter of a cylinder.
@@ -35,12 +42,12 @@ const forms = "write 450 cm2, or 30 cm x 15 cm, or diameter 32 cm";
  */
 export function parseSurface(text: string, path: readonly (string | number)[] = []): Outcome<ParsedSurface> {
   if (text.length > 100)
-    return failed(error("quantity-form", path, "the text is too long for a surface", forms));
+    return failed(error("quantity-form", path, "the text is too long for a surface", surfaceForms));
   const round =
     /^\s*(?:(?:diameter|diam\.?|dia\.?|ø|⌀)\s*(.*)|(.*?)\s*(?:diameter|diam\.?|dia\.?|ø|⌀))\s*$/i.exec(text);
   if (round !== null) {
     const diameter = parseQuantity("length", round[1] ?? round[2] ?? "", { path });
-    if (!diameter.ok) return failed(...diameter.faults.map((f) => ({ ...f, help: forms })));
+    if (!diameter.ok) return failed(...diameter.faults.map((f) => ({ ...f, help: surfaceForms })));
     const cm = diameter.value.value;
     return cm > 0
       ? done({
@@ -48,7 +55,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
           diameterCm: cm,
           ...spread((Math.PI / 4) * cm * cm, 2 * relative(diameter.value)),
         })
-      : failed(error("not-positive", path, "a surface must be above 0", forms));
+      : nothing(path);
   }
   const sides = text.split(/\s*[x×*]\s*(?=[\d.])/i);
   if (sides.length === 2) {
@@ -67,7 +74,7 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
           widthCm,
           ...spread(lengthCm * widthCm, Math.hypot(relative(first.value), relative(second.value))),
         })
-      : failed(error("not-positive", path, "a surface must be above 0", forms));
+      : nothing(path);
   }
   const length = parseQuantity("length", text);
   const one = /^\s*([\d.]+)\s*(\S+)\s*$/.exec(text);
@@ -84,12 +91,10 @@ export function parseSurface(text: string, path: readonly (string | number)[] = 
   if (!area.ok)
     return failed(
       ...area.faults.map((f) =>
-        f.code === "unit-wrong" || f.code === "quantity-form" ? { ...f, help: forms } : f,
+        f.code === "unit-wrong" || f.code === "quantity-form" ? { ...f, help: surfaceForms } : f,
       ),
     );
-  return area.value.value > 0
-    ? done({ shape: "area", ...area.value })
-    : failed(error("not-positive", path, "a surface must be above 0", forms));
+  return area.value.value > 0 ? done({ shape: "area", ...area.value }) : nothing(path);
 }
 
 /**

@@ -23,7 +23,7 @@ test.each<[string, { kind: string; value: number; plusMinus?: number }]>([
 test.each([
   ["1/10", "write 1:9 if 10 parts of bath hold 1 of dye, or 1:10 if 10 parts of water are added"],
   ["0.1", "write 10 % if this is the dye's share of the bath, or 100 mL/L"],
-  ["9", "write 9 % or 1:9, or 9 g/L for a powder"],
+  ["9", "write 9 %, 1:9 or 9 mL/L, or 9 g/L for a powder"],
   ["0:9", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
   ["110 %", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
   ["100 mL/dm2", "write 1:9 (1 part dye + 9 parts water), 10 %, 100 mL/L, or 20 g/L for a powder"],
