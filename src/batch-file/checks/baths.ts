@@ -3,12 +3,9 @@ import { defaults, usualCapacityL } from "../../core/model/defaults.js";
 import type { Quantity } from "../../core/quantity/quantity.js";
 import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { isMap } from "../source/is-map.js";
-import { items, own, type PartlyRead, type Report } from "./report.js";
+import { degrees, items, own, type PartlyRead, type Report, roomOf } from "./report.js";
 
-const degrees = (value: number): string => describeQuantity("temperature", { value });
 const litres = (quantity: Quantity): string => describeQuantity("volume", quantity);
-
-const roomOf = (batch: PartlyRead): number => batch.room?.temperature?.value ?? defaults.room.celsius;
 
 /** A kept bath must fit into its tank when it is hot. */
 export function checkStarts(batch: PartlyRead, report: Report): void {

@@ -2,13 +2,11 @@ import { undyed } from "../../core/model/undyed.js";
 import { listed } from "../../core/quantity/text/listed.js";
 import { nearest } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
+import { type NamedMap, namedMapKeys, namedMaps } from "../schema/named-maps.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";
 import { amountsIn, entries, items, mixes, type PartlyRead, type Report } from "./report.js";
-
-type Named = "tanks" | "bases" | "dyes" | "parts" | "shades";
-const one = { tanks: "tank", bases: "base", dyes: "dye", parts: "part", shades: "shade" } as const;
 
 /** Control characters break terminals and tables; a name with space around it cannot be found, as uses of it are trimmed. */
 function nameFault(name: string) {
@@ -28,7 +26,7 @@ function nameFault(name: string) {
 /** Reports names of a bad form; returns their trimmed forms by kind. */
 function checkForms(batch: PartlyRead, report: Report): ReadonlyMap<string, ReadonlySet<string>> {
   const bare = new Map<string, Set<string>>();
-  for (const kind of ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const) {
+  for (const kind of namedMapKeys) {
     const map = batch[kind];
     if (!isMap(map)) continue;
     for (const name of Object.keys(map)) {
@@ -52,7 +50,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
       "use another name",
       "key",
     );
-  const need = (kind: Named, name: string | undefined, path: Path, part?: "key"): void => {
+  const need = (kind: NamedMap, name: string | undefined, path: Path, part?: "key"): void => {
     const map = batch[kind];
     if (name === undefined || (map !== undefined && (!isMap(map) || Object.hasOwn(map, name)))) return;
     // The name has white space around it where it is defined, which is reported there.
@@ -68,7 +66,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
     report(
       "undefined-name",
       path,
-      `the ${one[kind]} ${name} is not defined`,
+      `the ${namedMaps[kind]} ${name} is not defined`,
       near === undefined
         ? all
         : known.length === 1

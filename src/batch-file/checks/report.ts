@@ -1,3 +1,5 @@
+import { defaults } from "../../core/model/defaults.js";
+import { describeQuantity } from "../../core/quantity/text/describe.js";
 import type { RawSpec } from "../schema/batch.js";
 import type { Told } from "../schema/leaf.js";
 import { isMap } from "../source/is-map.js";
@@ -46,3 +48,8 @@ export const own = <T>(
   name: string | undefined,
 ): T | undefined =>
   map !== undefined && map !== null && name !== undefined && Object.hasOwn(map, name) ? map[name] : undefined;
+
+/** The temperature of the room [°C]. */
+export const roomOf = ({ room }: PartlyRead): number => room?.temperature?.value ?? defaults.room.celsius;
+
+export const degrees = (celsius: number): string => describeQuantity("temperature", { value: celsius });

@@ -1,4 +1,5 @@
 import { error, type Fault } from "../../core/fault.js";
+import { namedMapKeys, namedMaps } from "../schema/named-maps.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";
 import type { Spec } from "../to-batch/complete.js";
@@ -15,14 +16,6 @@ export interface FaultOfFile {
   readonly fault: Fault;
 }
 
-const named = {
-  tanks: "tank",
-  dryers: "dryer",
-  bases: "base",
-  dyes: "dye",
-  parts: "part",
-  shades: "shade",
-} as const;
 /** What all files must give alike, and what costs need alike beside it. */
 const common = ["room", "handling", "yield", "rework"] as const;
 const ofCosts = ["currency", "rates", "consumables", "pricing"] as const;
@@ -52,7 +45,7 @@ export function sameInAll(files: readonly NamedSpec[], costs: boolean): FaultOfF
       fault: error("differs", path, `${what} is not the same here as in ${first}`, help),
     });
   };
-  for (const kind of Object.keys(named) as (keyof typeof named)[]) {
+  for (const kind of namedMapKeys) {
     const first = new Map<string, { readonly value: unknown; readonly file: string }>();
     files.forEach(({ name: file, spec }, i) => {
       for (const [name, value] of Object.entries(spec[kind])) {
@@ -64,7 +57,8 @@ export function sameInAll(files: readonly NamedSpec[], costs: boolean): FaultOfF
             at === undefined || at.length === 0
               ? ""
               : `${at.filter((step) => typeof step === "string" && Number.isNaN(Number(step))).join(".")} of `;
-          if (at !== undefined) tell(i, [kind, name, ...at], `${key}${named[kind]} "${name}"`, before.file);
+          if (at !== undefined)
+            tell(i, [kind, name, ...at], `${key}${namedMaps[kind]} "${name}"`, before.file);
         }
       }
     });

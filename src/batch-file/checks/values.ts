@@ -1,15 +1,11 @@
-import { defaults } from "../../core/model/defaults.js";
 import { convertTo } from "../../core/quantity/convert.js";
-import { describeQuantity } from "../../core/quantity/text/describe.js";
 import { listed } from "../../core/quantity/text/listed.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
-import { entries, items, type PartlyRead, plainDyes, type Report } from "./report.js";
-
-const degrees = (value: number): string => describeQuantity("temperature", { value });
+import { degrees, entries, items, type PartlyRead, plainDyes, type Report, roomOf } from "./report.js";
 
 /** Values that must fit values elsewhere in the batch. */
 export function checkValues(batch: PartlyRead, report: Report): void {
-  const room = batch.room?.temperature?.value ?? defaults.room.celsius;
+  const room = roomOf(batch);
   for (const [name, dye] of entries(batch.dyes)) {
     const celsius = dye.temperature?.value;
     if (celsius === undefined) continue;

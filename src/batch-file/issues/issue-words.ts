@@ -1,5 +1,6 @@
 import type { ZodType } from "zod";
 import { listed } from "../../core/quantity/text/listed.js";
+import { namedMapKeys, namedMaps } from "../schema/named-maps.js";
 import type { Path } from "../source/source.js";
 import { exampleAt, exampleKeys, schemaAt } from "./schema-at.js";
 
@@ -18,17 +19,9 @@ export function shown(path: Path): string {
   return at === path.length - 1 ? item : `${path.slice(at + 1).join(".")} in ${item}`;
 }
 
-/** Keys that refer to a name, and where those names are defined. */
-const references: { readonly [key: string]: string } = {
-  tank: "tanks",
-  dye: "dyes",
-  part: "parts",
-  shade: "shades",
-};
-
 /** A missing key with an example, or with the names that it can take: "volume: 6 L". */
 export function keyToAdd(schema: ZodType, path: Path, data: unknown): string {
-  const kind = references[String(path.at(-1))];
+  const kind = namedMapKeys.find((map) => namedMaps[map] === path.at(-1));
   const names = kind === undefined ? [] : Object.keys(valueAt(data, [kind]) ?? {});
   if (names.length === 1) return `${path.at(-1)}: ${names[0]}`;
   if (names.length > 0 && names.length <= 8) return `${path.at(-1)}: with one of the names ${listed(names)}`;

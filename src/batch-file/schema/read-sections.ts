@@ -2,6 +2,7 @@ import * as z from "zod";
 import type { PartlyRead } from "../checks/report.js";
 import { isMap } from "../source/is-map.js";
 import { batchSchema, type RawSpec } from "./batch.js";
+import { isNamedMap } from "./named-maps.js";
 
 type Data = Readonly<Record<string, unknown>>;
 
@@ -17,9 +18,6 @@ interface Sections {
   readonly issues: readonly z.core.$ZodIssue[];
 }
 
-/** Maps of entries by name. */
-const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
-
 /**
  * Reads the data of a batch. Lists, maps and named entries that are the same objects as in data read before (`like`) are
  * not read again.
@@ -30,7 +28,7 @@ export function readSections(data: Data, like?: ReadData): Sections {
   for (const [key, value] of Object.entries(data)) {
     const before = like.data[key];
     if (isSame(value, before)) continue;
-    own[key] = named.has(key) && isMap(value) && isMap(before) ? without(value, before) : value;
+    own[key] = isNamedMap(key) && isMap(value) && isMap(before) ? without(value, before) : value;
   }
   const { value, issues } = readAll(own);
   return { value: joined(data, value, like), issues };
@@ -63,7 +61,7 @@ function joined(data: Data, now: PartlyRead, { data: before, raw }: ReadData): P
   for (const key of Object.keys(batchSchema().shape)) {
     const [value, old, entries] = [data[key], before[key], read[key]];
     if (isSame(value, old)) all[key] = known[key];
-    else if (named.has(key) && isMap(value) && isMap(old) && isMap(entries))
+    else if (isNamedMap(key) && isMap(value) && isMap(old) && isMap(entries))
       all[key] = joinedEntries(value, old, entries, known[key] as Data);
     else if (Object.hasOwn(read, key)) all[key] = entries;
   }

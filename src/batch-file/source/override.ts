@@ -3,6 +3,7 @@ import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { nearest } from "../issues/nearest.js";
 import { isTextAt } from "../issues/schema-at.js";
 import { batchSchema } from "../schema/batch.js";
+import { isNamedMap } from "../schema/named-maps.js";
 import { YamlPlaces } from "../yaml/yaml-places.js";
 import { yamlPlain } from "../yaml/yaml-plain.js";
 import { readYaml } from "../yaml/yaml-read.js";
@@ -37,9 +38,6 @@ const fault = (
   help,
   spans: [linesOf(option, text).span(start, end)],
 });
-
-/** Maps whose keys are the user's names: a name must be defined before a key below it is set. */
-const named = new Set(["tanks", "dryers", "bases", "dyes", "parts", "shades"]);
 
 const isObject = (value: unknown): value is Record<string, unknown> | unknown[] =>
   typeof value === "object" && value !== null;
@@ -142,7 +140,8 @@ export function applyOverride(
     const { name: step, start, end } = steps[depth]!;
     const last = depth === steps.length - 1;
     const data = given ?? {};
-    const mustExist = depth === 1 && !last && named.has(steps[0]!.name);
+    // A name must be defined before a key below it is set.
+    const mustExist = depth === 1 && !last && isNamedMap(steps[0]!.name);
     const isList = Array.isArray(data);
     if (isList && !(/^\d+$/.test(step) && Number(step) < data.length))
       return fault(

@@ -4,6 +4,7 @@ import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import { dilutionOf, figureOf } from "../../core/quantity/dye/dilution.js";
 import { measuredCelsius, measuredDilution } from "../../core/uptake/law/measured-at.js";
+import { isAmount } from "./amounts.js";
 import type { Bases } from "./bases.js";
 import type { Spec } from "./complete.js";
 import type { Entries } from "./entries.js";
@@ -80,15 +81,12 @@ export function mixedDye(of: Mix, name: string, dyes: Entries<model.Dye>, bases:
 
 type Strength = Extract<Spec["baths"][number]["start"], { kind: "kept" }>["strength"];
 
-const isOne = (strength: Strength): strength is Extract<Strength, { value: number }> =>
-  typeof strength.value === "number";
-
 /** How strong a kept bath is: in all, and each dye of a mix where that is given. */
 export function startStrength(
   strength: Strength,
   mix: model.Mix | undefined,
 ): { readonly strength: number; readonly strengthEach?: readonly number[] } {
-  if (isOne(strength)) return { strength: strength.value };
+  if (isAmount(strength)) return { strength: strength.value };
   // The one dye of what is written as a mix.
   if (mix === undefined) return { strength: Object.values(strength)[0]!.value };
   const strengthEach = mix.parts.map(({ dye }) => strength[dye.name]!.value);

@@ -4,14 +4,13 @@ import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import { isBuild } from "../schema/blank.js";
 import type { Amount } from "../schema/quantities.js";
+import { isAmount } from "./amounts.js";
 import type { Spec } from "./complete.js";
 import { present } from "./present.js";
 
 type Part = Spec["parts"][string];
 type Blank = NonNullable<Part["blank"]>;
 type Build = Extract<Blank, { powder: Amount }>;
-const isAmount = (of: Blank): of is Extract<Blank, { value: number }> =>
-  "value" in of && typeof of.value === "number";
 const isBuilt = (of: Blank): of is Build => isBuild(of);
 
 const oneBlank = (of: Amount | Build, massG: number): number =>
