@@ -79,7 +79,7 @@ export async function settleBatch(
   };
   const bad = () => ({ read: { diagnostics: inOrder(all, name), locate } });
 
-  const { raw, faults } = checkBatch(data, whole, needs, readers, like);
+  const { raw, faults } = await checkBatch(data, whole, needs, readers, like);
   faults.forEach(tell);
   if (raw === undefined || hasErrors(all)) return bad();
 

@@ -155,6 +155,9 @@ test("options that cannot be used are all reported", async () => {
     "error[usage]: --days",
     "error[range]: --hours-a-day",
   ]);
+  expect((await run(["shop.yaml", "--from", "9999-12-31"])).err).toContain(
+    'error[usage]: --from: "9999-12-31" is not a day of the years 1900 to 2999\n',
+  );
   expect((await run(["shop.yaml", ...asked, "--hours-a-day", "6"])).err).toContain("help: write 6 h\n");
 });
 
@@ -163,9 +166,30 @@ test.each([
   ["mon,wed", [1, 3]],
   ["Friday-Monday", [1, 5, 6, 7]],
   ["sat", [6]],
+  ["tues,Thurs", [2, 4]],
 ])("--days %s is read", async (days, weekdays) => {
   const { out } = await run(["shop.yaml", ...asked, "--days", days, "--format", "json"]);
   expect(JSON.parse(out).weekdays).toEqual(weekdays);
+});
+
+test.each(["monkey", "mo", "mon-fridays", "mon--fri", "mon-", ""])("--days %j is refused", async (days) => {
+  const { status, err } = await run(["shop.yaml", ...asked, "--days", days]);
+  expect([status, err]).toEqual([2, expect.stringContaining(`--days: "${days}" does not name days`)]);
+});
+
+test("files that begin work at different times are refused, and one may leave it out", async () => {
+  const errors = async (a: string, b: string) => {
+    const files = new Map([
+      ["a.yaml", one(a)],
+      ["b.yaml", one(b)],
+    ]);
+    return (await run(["a.yaml", "b.yaml", ...asked], files)).err.match(/error\[.*/g);
+  };
+  expect(await errors("startAt: 08:00\n", "startAt: 09:00\n")).toEqual([
+    "error[differs]: startAt is not the same here as in a.yaml",
+  ]);
+  expect(await errors("startAt: 08:00\n", "startAt: 8:00\n")).toBeNull();
+  expect(await errors("", "startAt: 09:00\n")).toBeNull();
 });
 
 test("orders without any dye are ready at once", async () => {

@@ -2,7 +2,6 @@ import { error } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
 import { undyed } from "../../core/model/undyed.js";
 import type { Need } from "../batch-text.js";
-import { issueFaults } from "../issues/issues.js";
 import type { PartFault } from "../issues/part-fault.js";
 import type { Readers } from "../resources/resources.js";
 import { batchSchema, type RawSpec } from "../schema/batch.js";
@@ -50,19 +49,28 @@ function missing(data: Record<string, unknown>, needs: readonly Need[]): PartFau
   }));
 }
 
+/** What zod found, in the words of this tool; those are loaded only where there is a fault. */
+async function inWords(
+  issues: ReturnType<typeof readSections>["issues"],
+  data: Record<string, unknown>,
+): Promise<PartFault[]> {
+  const { issueFaults } = await import("../issues/issues.js");
+  return issues.flatMap((issue) => issueFaults(issue, data, batchSchema()));
+}
+
 /**
  * All faults of the data, or the spec if there are none. If the data are not whole, names and needs are not checked:
  * what seems missing may be in the part that could not be read.
  */
-export function checkBatch(
+export async function checkBatch(
   data: Record<string, unknown>,
   whole: boolean,
   needs: readonly Need[],
   readers: Readers,
   like?: ReadData,
-): { raw?: RawSpec; faults: PartFault[] } {
+): Promise<{ raw?: RawSpec; faults: PartFault[] }> {
   const { value, issues } = readSections(data, like);
-  const faults = issues.flatMap((issue) => issueFaults(issue, data, batchSchema()));
+  const faults = issues.length === 0 ? [] : await inWords(issues, data);
   const report: Report = (code, path, message, help, part = "value") =>
     void faults.push({ fault: error(code, path, message, help), part });
   const looks = [

@@ -39,9 +39,24 @@ function checkForms(batch: PartlyRead, report: Report): ReadonlyMap<string, Read
   return bare;
 }
 
+/** Of several dryers the first is used, and a name of digits comes first in the data, wherever the file has it. */
+function checkDryerOrder({ dryers }: PartlyRead, report: Report): void {
+  const names = isMap(dryers) ? Object.keys(dryers) : [];
+  if (names.length < 2) return;
+  for (const name of names.filter((one) => /^\d+$/.test(one)))
+    report(
+      "dryer-order",
+      ["dryers", name],
+      "of several dryers the first is used, and the place of a name of digits only is not known",
+      `use a name with a letter, such as dryer-${name}`,
+      "key",
+    );
+}
+
 /** Every name that is used must be defined. */
 export function checkNames(batch: PartlyRead, report: Report): void {
   const bare = checkForms(batch, report);
+  checkDryerOrder(batch, report);
   if (isMap(batch.shades) && Object.hasOwn(batch.shades, undyed))
     report(
       "name-taken",

@@ -69,5 +69,11 @@ export function sameInAll(files: readonly NamedSpec[], costs: boolean): FaultOfF
       const at = difference(first!.spec[key], spec[key]);
       if (at !== undefined) tell(i + 1, [key, ...at], [key, ...at].join("."), first!.name);
     });
+  // A file that does not say when work starts leaves it to the others.
+  const starting = files.find(({ spec }) => spec.startAt !== undefined);
+  files.forEach(({ spec }, i) => {
+    if (spec.startAt !== undefined && spec.startAt !== starting!.spec.startAt)
+      tell(i, ["startAt"], "startAt", starting!.name);
+  });
   return faults;
 }

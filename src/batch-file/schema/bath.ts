@@ -9,7 +9,7 @@ import { hex, lab } from "./colours.js";
 import type { Meaning, Snippet } from "./leaf.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { count, date, text } from "./plain-values.js";
-import { percent, quantity, written } from "./quantities.js";
+import { days, percent, quantity, written } from "./quantities.js";
 
 /** How the volume of a kept bath is given: in the tank, or in its jug. */
 const keptVolumes = ["volume", "coldVolume"] as const;
@@ -50,15 +50,11 @@ const kept = () =>
           }),
         (value) => (isMap(value) ? 1 : 0),
       ).optional(),
-      age: quantity(
-        "time",
-        {
-          description: "time since it was made up",
-          examples: ["12 d"],
-          default: written("time", defaults.keptBath.ageDays, { from: "d" }),
-        },
-        { unit: "d", suggest: ["d", "h"] },
-      ).optional(),
+      age: days({
+        description: "time since it was made up",
+        examples: ["12 d"],
+        default: written("time", defaults.keptBath.ageDays, { from: "d" }),
+      }).optional(),
       area: quantity(
         "area",
         {
@@ -162,10 +158,9 @@ export const bath = () =>
         default: defaults.bath.after,
       })
       .optional(),
-    every: quantity(
-      "time",
+    every: days(
       { description: "how often this batch repeats, for the bath's life", examples: ["1 d"] },
-      { unit: "d", suggest: ["d", "h"], positive: true },
+      { positive: true },
     ).optional(),
   });
 

@@ -3,6 +3,7 @@ import { readingSaid } from "../../core/colour/reading.js";
 import { defaults, standardReading } from "../../core/model/defaults.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { lawNames } from "../../core/uptake/law/laws.js";
+import { exponentRange } from "../../core/uptake/swatches/bath-response.js";
 import { check } from "./check.js";
 import { hex, lab, reading } from "./colours.js";
 import { dilution } from "./dilution.js";
@@ -10,7 +11,7 @@ import { checkKinds } from "./dye-kind.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
-import { assumedText, leadTime, liquidOrPowder, percent, quantity, written } from "./quantities.js";
+import { assumedText, days, leadTime, liquidOrPowder, percent, quantity, written } from "./quantities.js";
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
@@ -138,7 +139,7 @@ export const dye = () =>
           examples: [1.4],
           otherwise: "between 1 and 2, by the law",
         },
-        { from: 0.5, to: 4 },
+        { from: exponentRange[0], to: exponentRange[1] },
       ).optional(),
       timeFactor: number(
         {
@@ -186,10 +187,9 @@ export const dye = () =>
         uptakeEvidence(),
         "dye that the longest swatch takes up per area, or evidence of it",
       ).optional(),
-      shelfLife: quantity(
-        "time",
+      shelfLife: days(
         { description: "how long a made-up bath keeps", examples: ["60 d"] },
-        { unit: "d", suggest: ["d", "h"], positive: true },
+        { positive: true },
       ).optional(),
       notes: text({
         description: "anything to print with the plan",

@@ -5,7 +5,7 @@ import { hex, lab } from "./colours.js";
 import { dilution } from "./dilution.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { text } from "./plain-values.js";
-import { quantity } from "./quantities.js";
+import { days, quantity } from "./quantities.js";
 
 const read = ["lab", "hex"] as const;
 
@@ -70,14 +70,13 @@ export const mixedDye = () =>
         .array(trial())
         .meta({ description: "dips in the mixed bath whose colour was read: they correct its colours" })
         .optional(),
-      shelfLife: quantity(
-        "time",
+      shelfLife: days(
         {
           description: "how long a made-up mixed bath keeps",
           examples: ["60 d"],
           otherwise: "the shortest of its dyes'",
         },
-        { unit: "d", suggest: ["d", "h"], positive: true },
+        { positive: true },
       ).optional(),
       notes: text({
         description: "anything to print with the plan of the mix",

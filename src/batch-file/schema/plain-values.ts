@@ -1,4 +1,5 @@
 import { done, error, failed } from "../../core/fault.js";
+import { firstYear, isInYears, lastYear } from "../../core/quantity/days.js";
 import { magnitudeFault } from "../../core/quantity/magnitude.js";
 import { numberFault, ungrouped } from "../../core/quantity/parse/number-text.js";
 import { leaf, type Meaning, notA } from "./leaf.js";
@@ -122,9 +123,11 @@ const daysIn = (year: number, month: number): number =>
 
 const dateForm = {
   type: "string",
-  pattern: "^\\s*\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])\\s*$",
+  pattern: "^\\s*(?:19|2\\d)\\d\\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])\\s*$",
   errorMessage: "write year, month and day, such as 2027-04-16",
 };
+
+const outsideYears = `the year is not from ${firstYear} to ${lastYear}`;
 
 /** A calendar day, ISO 8601. */
 export const date = (meaning: Meaning) =>
@@ -135,6 +138,7 @@ export const date = (meaning: Meaning) =>
     if (parts === null) return failed(error("date", [], "this is not a date", dateForm.errorMessage));
     if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month))
       return failed(error("date", [], "this day does not exist", dateForm.errorMessage));
+    if (!isInYears(parts[0])) return failed(error("date", [], outsideYears, dateForm.errorMessage));
     return done(parts[0]);
   });
 

@@ -93,13 +93,22 @@ export const money = (meaning: Meaning) =>
     (input) => readQuantity("amount", {}, input),
   );
 
+/** A hundred years: more can only be a slip, and no calendar has the days that would follow [d]. */
+const mostDays = 36_525;
+
+/** A time by the calendar; the value is in days. */
+export const days = (meaning: Meaning, { positive = false }: Pick<Limits, "positive"> = {}) =>
+  quantity("time", meaning, {
+    unit: "d",
+    suggest: ["d", "h"],
+    positive,
+    most: mostDays,
+    limits: `${positive ? "above 0 d and " : ""}up to ${mostDays} d`,
+  });
+
 /** How long it takes until what is ordered is there. */
 export const leadTime = () =>
-  quantity(
-    "time",
-    { description: "time from order to delivery: week says by when to order", examples: ["7 d"] },
-    { unit: "d", suggest: ["d", "h"] },
-  );
+  days({ description: "time from order to delivery: week says by when to order", examples: ["7 d"] });
 
 /** A quantity of one kind for a liquid dye and of another for a powder. */
 export interface LiquidOrPowder extends Amount {

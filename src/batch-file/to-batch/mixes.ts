@@ -4,6 +4,7 @@ import type * as model from "../../core/model/batch.js";
 import { defaults } from "../../core/model/defaults.js";
 import { dilutionOf, figureOf } from "../../core/quantity/dye/dilution.js";
 import { measuredCelsius, measuredDilution } from "../../core/uptake/law/measured-at.js";
+import { own } from "../checks/report.js";
 import { isAmount } from "./amounts.js";
 import type { Bases } from "./bases.js";
 import type { Spec } from "./complete.js";
@@ -66,7 +67,7 @@ export function mixedDye(of: Mix, name: string, dyes: Entries<model.Dye>, bases:
       trials: (of.trials ?? []).map((trial) => ({
         seconds: trial.time.value,
         strengths: parts.map(({ dye, strength }) => {
-          const amount = trial.mix?.[dye.name];
+          const amount = own(trial.mix, dye.name);
           return trial.mix === undefined
             ? strength
             : amount === undefined

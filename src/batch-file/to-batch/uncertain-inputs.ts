@@ -1,5 +1,7 @@
 import type { UncertainInput } from "../../core/cost/spread/uncertain-input.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { exponentRange } from "../../core/uptake/swatches/bath-response.js";
+import { own } from "../checks/report.js";
 import type { Path } from "../source/source.js";
 import { amountsOf } from "./amounts.js";
 import type { Spec } from "./complete.js";
@@ -22,7 +24,8 @@ function mostOf(path: Path, spec: Spec): number | undefined {
   if (shares.has(String(key))) return 1;
   const [group, name] = path;
   if (group === "pricing" && (key === "fees" || key === "margin")) return 1;
-  const dilution = group === "dyes" && key === "dilution" ? spec.dyes[String(name)]?.dilution : undefined;
+  const dilution =
+    group === "dyes" && key === "dilution" ? own(spec.dyes, String(name))?.dilution : undefined;
   if (dilution && dyeKinds[dilution.kind].takesRoom) return 1;
   return undefined;
 }
@@ -35,7 +38,10 @@ function isUsed(path: Path, spec: Spec): boolean {
     case "tanks":
       return uses("tank");
     case "dyes":
-      return uses("dye") || spec.baths.some((bath) => spec.mixes[bath.dye]?.mix[String(name)] !== undefined);
+      return (
+        uses("dye") ||
+        spec.baths.some((bath) => own(own(spec.mixes, bath.dye)?.mix, String(name)) !== undefined)
+      );
     case "mixes":
       return uses("dye");
     case "dryers":
@@ -57,14 +63,18 @@ export const uncertainInputs = (spec: Spec): UncertainInput[] => [
   ...exponentInputs(spec),
 ];
 
-/** The strength exponent of every dye whose swatches do not show it: between 1 and 2. */
+/** The law keeps an exponent that nobody measured between 1 and 2. */
+const unknownExponent = { value: 1.5, halfWidth: 0.5 };
+
+/** The strength exponent of every dye whose swatches do not show it. */
 const exponentInputs = (spec: Spec): UncertainInput[] =>
   Object.entries(spec.dyes).flatMap(([name, { strengthExponent, swatches }]) => {
     const path = ["dyes", name, "strengthExponent"];
     const known = strengthExponent !== undefined || swatches.some(({ strength }) => strength !== undefined);
     // In a mix uptake goes with the strength: the exponent is that of a bath of its own.
     if (known || !spec.baths.some((bath) => bath.dye === name)) return [];
-    return [{ path, value: 1.5, halfWidth: 0.5, least: 0.5, most: 4, assumed: true }];
+    const [least, most] = exponentRange;
+    return [{ path, ...unknownExponent, least, most, assumed: true }];
   });
 
 const givenInputs = (spec: Spec): UncertainInput[] =>

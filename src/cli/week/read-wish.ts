@@ -1,5 +1,5 @@
 import { done, type Fault, failed, type Outcome } from "../../core/fault.js";
-import { weekdayNames } from "../../core/quantity/days.js";
+import { firstYear, isInYears, lastYear } from "../../core/quantity/days.js";
 import type { WeekWish } from "../../core/week/week-model.js";
 import type { Request } from "../command.js";
 import { isDay } from "../is-day.js";
@@ -21,9 +21,13 @@ export function readWish(options: Request["options"]): Outcome<AskedWeek> {
     options[option.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase())] as string | undefined;
   const [from, sheet] = ["from", "sheet"].map((option) => {
     const day = typed(option);
-    if (day !== undefined && !isDay(day))
+    if (day !== undefined && !(isDay(day) && isInYears(day)))
       faults.push(
-        usage(`--${option}`, `"${day}" is not a day`, "write year, month and day, such as 2027-04-12"),
+        usage(
+          `--${option}`,
+          `"${day}" is not a day${isDay(day) ? ` of the years ${firstYear} to ${lastYear}` : ""}`,
+          "write year, month and day, such as 2027-04-12",
+        ),
       );
     return day;
   });
@@ -51,10 +55,14 @@ export function readWish(options: Request["options"]): Outcome<AskedWeek> {
   });
 }
 
+const fullNames = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
+
 /** Days of "mon-fri" or "mon,wed", 1 for Monday; none where a name is not known. */
 function weekdaysOf(text: string): number[] {
-  const dayOf = (name: string): number =>
-    weekdayNames.findIndex((one) => one.toLowerCase() === name.trim().slice(0, 3).toLowerCase()) + 1;
+  const dayOf = (name: string): number => {
+    const written = name.trim().toLowerCase();
+    return written.length < 3 ? 0 : fullNames.findIndex((one) => one.startsWith(written)) + 1;
+  };
   const found = text.split(",").flatMap((one) => {
     const [first, last, ...more] = one.split("-").map(dayOf) as [number, ...number[]];
     if (more.length > 0) return [0];

@@ -1,5 +1,19 @@
 const dayMs = 86_400_000;
 
+/** First and last year of days that are planned: any other is a slip, and days after them have four digits too. */
+export const [firstYear, lastYear] = [1900, 2999];
+
+/**
+ * Whether a day is in one of these years.
+ * @example
+ * isInYears("2027-04-16") // => true
+ * isInYears("9999-12-31") // => false
+ */
+export function isInYears(date: string): boolean {
+  const year = Number(date.slice(0, 4));
+  return year >= firstYear && year <= lastYear;
+}
+
 const time = (date: string): number => Date.parse(`${date.slice(0, 10)}T00:00:00Z`);
 
 /**

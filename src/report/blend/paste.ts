@@ -1,5 +1,6 @@
 import { figureOfDye, kindWith } from "../../core/quantity/dye/dye-figures.js";
 import { type DyeKind, dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { inYaml } from "../../core/quantity/text/in-yaml.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import type { BlendRecipe } from "../../core/recipe/blend/described.js";
 import type { Poured } from "../../core/recipe/solve/amounts.js";
@@ -14,14 +15,14 @@ interface Part {
 
 /** "{ straw: 76.8 mL/L, lagoon: 20 mL/L }", in a litre of the bath. */
 const mixText = (parts: readonly Part[], coldMl: number): string =>
-  `{ ${parts.map(({ dye, kind, amount }) => `${dye}: ${shortNumber((1000 * amount) / coldMl, 4)} ${dyeKinds[kind].unit}/L`).join(", ")} }`;
+  `{ ${parts.map(({ dye, kind, amount }) => `${inYaml(dye)}: ${shortNumber((1000 * amount) / coldMl, 4)} ${dyeKinds[kind].unit}/L`).join(", ")} }`;
 
 const labText = (lab: readonly number[]): string => `[${lab.map((value) => trimmed(value, 2)).join(", ")}]`;
 
 const triedParts = ({ dyes }: Poured): Part[] => dyes.map(({ name, ...rest }) => ({ dye: name, ...rest }));
 
 /** A name for the batch file: the shade's, where the target is one. */
-const nameOf = (name: string): string => (/^[\p{L}][\p{L}\p{N}_-]*$/u.test(name) ? name : "mixed");
+const nameOf = (name: string): string => (inYaml(name) === name ? name : "mixed");
 
 /** The trials that a batch file can keep under the mix: those without a dye that the recipe does not have. */
 const keptTrials = (trials: BlendFacts["trials"], recipe: BlendRecipe): BlendFacts["trials"] =>
@@ -49,7 +50,7 @@ export function pasteLines(
     "dyes:",
     `  ${own}:`,
     `    mix: ${mixText(parts, recipe.coldMl)}`,
-    ...(base === null ? [] : [`    base: ${base}`]),
+    ...(base === null ? [] : [`    base: ${inYaml(base)}`]),
     ...(kept.length === 0 ? [] : ["    trials:"]),
     ...kept.map(
       ({ seconds, lab, poured }) =>

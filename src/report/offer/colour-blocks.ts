@@ -2,9 +2,9 @@ import type { LeftOutReason, LeftOutTimes } from "../../core/offer/colours/left-
 import { apartTolerances, holds, type OfferedColour } from "../../core/offer/colours/offered-colours.js";
 import type { Offer } from "../../core/offer/offer-model.js";
 import { duration } from "../../core/quantity/text/duration.js";
+import { inYaml } from "../../core/quantity/text/in-yaml.js";
 import { type Block, paragraph } from "../report.js";
 import { decimals, trimmed } from "../words/digits.js";
-import { inYaml } from "../words/in-yaml.js";
 
 const places = (value: number): string => decimals(value, 1);
 

@@ -1,6 +1,6 @@
+import { inYaml } from "../../core/quantity/text/in-yaml.js";
 import type { Week, WeekBath } from "../../core/week/week-model.js";
 import { type Block, paragraph } from "../report.js";
-import { inYaml } from "../words/in-yaml.js";
 import { shortDay } from "./words.js";
 
 /** What is in each jug after the week, for the batch files of the next one. */

@@ -2,7 +2,7 @@ import { weekdayNames } from "../../core/quantity/days.js";
 import { rules } from "../../core/week/order/rules.js";
 import type { Week } from "../../core/week/week-model.js";
 import type { Block } from "../report.js";
-import { decimals, trimmed } from "../words/digits.js";
+import { trimmed } from "../words/digits.js";
 import { clock } from "../words/times.js";
 import { daySaid, hoursSaid } from "./words.js";
 
@@ -39,21 +39,21 @@ export function summary({ days, wish, startAtMinute, startAssumed, orders }: Wee
 export function ruleBlocks({ rule, wish, length, days }: Week): Block[] {
   if (days.length === 0) return [];
   const { minutes, leastMinutes, boundBy } = length;
-  const more = 100 * (minutes / leastMinutes - 1);
+  const more = 100 * (minutes / leastMinutes - 1) - 1e-9;
   return [
     { kind: "heading", level: 2, text: "How the week was put together" },
     {
       kind: "list",
       items: [
         `Each day takes whole orders as long as they fit into it: ${rule}. An order is split only where no day holds it.`,
-        `${rules.length} such rules are tried. Taken is the one by which orders are late on the fewest days; then that of the fewest working days, the fewest set-ups and clean-ups, the earliest end.`,
+        `${rules.length} such rules are tried. The best one is late on the fewest days; between equal ones the fewest working days decide, then the fewest set-ups and clean-ups, then the earliest end.`,
         "Every evening a kept bath is poured back into its jug and its tank is cleaned: so a day takes the time that plan gives for it, and the next one starts from what is left, some days older.",
         ...(wish.people === 2
           ? [
               "Two people share the tanks: those that hold one dye stay together, and the longest work goes to whoever has less. Each has a dryer, or half of the places of the only one; where that takes longer, one works alone. Assumed: neither is in the other's way.",
             ]
           : []),
-        `The last day ends after ${hoursSaid(minutes)} of working time. No order of these loads ends before ${hoursSaid(leastMinutes)}, since ${boundBy} ${boundBy.endsWith("s") ? "are" : "is"} busy for so long: this week is at most ${decimals(more, 0)} % longer than the shortest.`,
+        `The last day ends after ${hoursSaid(minutes)} of working time. In any order these loads end after ${hoursSaid(leastMinutes)} at the earliest, because of ${boundBy}: this week is at most ${Math.ceil(more)} % longer than the shortest.`,
       ],
     },
   ];

@@ -32,6 +32,20 @@ test("every assumed figure is drawn over its range by ratio, and the drain is no
   ]);
 });
 
+test("a dye that no bath holds is not drawn, whatever the others are called", async () => {
+  const keysOf = async (name: string) => {
+    const dyes = `dyes: { ${name}: { dilution: 1:9, temperature: 80 °C, price: 4 /L ± 1 /L }, spare: { dilution: 1:9, temperature: 80 °C, price: 4 /L ± 1 /L } }`;
+    const text = batch.replace(/dyes: .*/, dyes).replaceAll("coral", name);
+    const { spec } = await readText(`currency: EUR\n${text}`);
+    return uncertainInputs(spec!).map(({ path }) => path.join("."));
+  };
+  for (const name of ["coral", "constructor"]) {
+    const keys = await keysOf(name);
+    expect(keys).toContain(`dyes.${name}.price`);
+    expect(keys.filter((key) => key.includes("spare"))).toEqual([]);
+  }
+});
+
 test("a figure that the file gives is drawn only with its ±, as a normal one", async () => {
   const given = await inputsOf(
     "handling: { load: 15 s, loadPart: 2 s ± 1 s, drain: 15 s ± 2 s, dragOut: 0.8 mL/dm2 ± 40 %, liquorRatio: 20 L/kg }\n",

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Batch, Dye, Order, Shade, Tank } from "../../../src/core/model/batch.js";
+import type { Batch, Bath, Dye, Order, Shade, Tank } from "../../../src/core/model/batch.js";
 import { planBatch } from "../../../src/core/plan/plan.js";
 import { SharedWork } from "../../../src/core/plan/run/shared-work.js";
 import { planWeek } from "../../../src/core/week/week.js";
@@ -172,10 +172,11 @@ describe("orders of a week", () => {
     expect([together(first.quantity), together(first.quantity + 1)]).toEqual([1, 2]);
   });
 
-  test("that take more than 65 days are refused, however many they are", () => {
+  test("that take 65 days are planned, and more are refused, however many they are", () => {
     const [{ quantity } = { quantity: 0 }] = weekOf([shop(order(light, 400))]).orders[0]!.days;
-    for (const days of [75, 1e6])
-      expect(faultsOf([shop(order(light, quantity * days))])).toEqual([
+    expect(weekOf([shop(order(light, Math.round(64.5 * quantity)))]).days).toHaveLength(65);
+    for (const days of [65.5, 1e6])
+      expect(faultsOf([shop(order(light, Math.round(quantity * days)))])).toEqual([
         expect.objectContaining({ code: "too-many-days", path: [0, "orders", 0, "quantity"] }),
       ]);
   });
@@ -401,6 +402,27 @@ describe("batches of one week", () => {
     expect(faultsOf([start(0.9), start(0.8)])).toContainEqual(
       expect.objectContaining({ code: "bath-differs", path: [1, "baths", 0, "start"] }),
     );
+  });
+
+  test("that have a trial of a bath only where it is not used are refused", () => {
+    const at = (fields: Partial<Bath>): Batch => {
+      const one = shop(order(light, 20));
+      return { ...one, baths: [{ ...bath, ...fields }, one.baths[1]!] };
+    };
+    const trial = (seconds: number) => ({
+      trial: { seconds, colour: { kind: "lab" as const, lab: [60, 40, 20] as const } },
+    });
+    const kept = { start: { kind: "kept" as const, volumeL: 6, strength: 0.9, ageDays: 0, areaDm2: 0 } };
+    const refusedAt = (...batches: readonly [Batch, Batch]) =>
+      faultsOf(batches)
+        .filter(({ code, path }) => code === "bath-differs" && path.at(-1) === "trial")
+        .map(({ path }) => path[0]);
+    expect(refusedAt(at({}), at(trial(45)))).toEqual([1]);
+    expect(refusedAt(at(trial(60)), at(trial(45)))).toEqual([1]);
+    expect(refusedAt(at(trial(45)), at(kept))).toEqual([0]);
+    expect(refusedAt(at(trial(45)), at({}))).toEqual([]);
+    expect(refusedAt(at(trial(45)), at(trial(45)))).toEqual([]);
+    expect(refusedAt(at({}), at({ ...kept, ...trial(45) }))).toEqual([]);
   });
 
   test("use things of one name as one, whichever file they are written in", () => {

@@ -3,6 +3,7 @@ import { strengthEach } from "../../bath/load/mixed-load.js";
 import { mapped } from "../../mapped.js";
 import { exactSumOf } from "../../maths/exact-sum.js";
 import { daysLater } from "../../quantity/days.js";
+import { inYaml } from "../../quantity/text/in-yaml.js";
 import { percentText } from "../../quantity/text/percent-text.js";
 import { shortNumber } from "../../quantity/text/short-number.js";
 import type { PlanCarryOver } from "../plan-model.js";
@@ -18,7 +19,7 @@ export const startText = ({
 }: Pick<PlanCarryOver, "coldVolumeL" | "strength" | "mix" | "ageDays" | "areaDm2">): string =>
   `{ ${[
     `coldVolume: ${coldVolumeL.toFixed(2)} L`,
-    `strength: ${mix === undefined ? percentText(strength) : `{ ${mix.map((one) => `${one.dye}: ${percentText(one.strength)}`).join(", ")} }`}`,
+    `strength: ${mix === undefined ? percentText(strength) : `{ ${mix.map((one) => `${inYaml(one.dye)}: ${percentText(one.strength)}`).join(", ")} }`}`,
     `age: ${shortNumber(ageDays)} d`,
     `area: ${(areaDm2 / 100).toFixed(2)} m2`,
   ].join(", ")} }`;

@@ -26,7 +26,7 @@ export interface ApartDip {
 }
 
 /** What an exponent, and an activation energy [J/mol], can be. */
-const exponentRange = [0.5, 4] as const;
+export const exponentRange = [0.5, 4] as const;
 const energyRange = [0, 150e3] as const;
 
 const within = (value: number, [low, high]: readonly [number, number]): number =>

@@ -9,6 +9,8 @@ interface JoinedBaths {
   readonly faults: readonly Fault[];
 }
 
+const sameData = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
 const sameBath = (a: Bath, b: Bath): boolean => a.tank.name === b.tank.name && a.dye.name === b.dye.name;
 
 /** Every bath once, by tank and dye. */
@@ -33,14 +35,26 @@ export function joinBaths(batches: readonly Batch[], ofTheShop: (bath: Bath) => 
             "write the same in both: it is one bath, kept from day to day",
           ),
         );
-      if (bath.start.kind === "fresh") continue;
-      if (before.bath.start.kind === "fresh") found[at] = { bath, file };
-      else if (!sameStart(before.bath.start, bath.start))
+      const now = { bath, file };
+      const startsHere = bath.start.kind !== "fresh" && before.bath.start.kind === "fresh";
+      const [kept, other] = startsHere ? [now, before] : [before, now];
+      found[at] = kept;
+      if (other.bath.trial !== undefined && !sameData(other.bath.trial, kept.bath.trial))
+        faults.push(
+          error(
+            "bath-differs",
+            [other.file, "baths", other.bath.index, "trial"],
+            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" has ${kept.bath.trial === undefined ? "a trial here and none" : "another trial here than"} in batch "${batches[kept.file]!.name}"`,
+            "write one trial, in the first file that has the bath or its kept start: it is one bath",
+          ),
+        );
+      if (bath.start.kind === "fresh" || before.bath.start.kind === "fresh") continue;
+      if (!sameStart(before.bath.start, bath.start))
         faults.push(
           error(
             "bath-differs",
             [file, "baths", bath.index, "start"],
-            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" starts otherwise here than in batch "${batches[before.file]!.name}"`,
+            `the bath of "${bath.dye.name}" in tank "${bath.tank.name}" has another start here than in batch "${batches[before.file]!.name}"`,
             "keep one start: it is one bath, and the week carries it on from day to day",
           ),
         );
@@ -68,4 +82,5 @@ type Kept = Extract<Bath["start"], { kind: "kept" }>;
 /** A bath from one row of a log is the same, however old it is on the days of its batches. */
 const sameStart = (a: Kept, b: Kept): boolean =>
   (a.log !== undefined && a.log.row === b.log?.row && a.log.file === b.log.file) ||
-  (["volumeL", "strength", "ageDays", "areaDm2"] as const).every((key) => a[key] === b[key]);
+  ((["volumeL", "strength", "ageDays", "areaDm2"] as const).every((key) => a[key] === b[key]) &&
+    sameData(a.strengthEach, b.strengthEach));

@@ -2,7 +2,7 @@ import type { Fault } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import type { WeekOrder } from "../week-model.js";
 
-const named = ["tanks", "dyes", "parts", "shades", "dryers"] as const;
+const named = ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const;
 const isNamed = (kind: unknown): kind is (typeof named)[number] => named.includes(kind as "tanks");
 
 /** A fault of a day's batch at its place in the batch that it comes from: the path begins with that one's position. */

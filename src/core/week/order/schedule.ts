@@ -12,7 +12,7 @@ export interface ScheduledDay extends TriedDay {
   readonly book: BathBook;
 }
 
-/** Working days beyond which orders are refused: more than a quarter of a year is a slip of a quantity. */
+/** Working days beyond which orders are refused: over a quarter of a year can only be a slip of a quantity. Common practice, no source. */
 const mostDays = 65;
 
 /** Puts orders onto days by a rule: each day takes what fits, in the order of the rule. */
