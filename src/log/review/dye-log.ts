@@ -12,6 +12,7 @@ import { type LogNames, type ReplayedFilling, replayFilling } from "../replay/re
 import { realBathOf } from "../replay/start-from-log.js";
 import type { LogRow } from "../row/log-row.js";
 import { type LoadReading, readingOf } from "./dye-readings.js";
+import { nextLoadsOff } from "./next-loads.js";
 
 /** A level is read to this share of the mark, one standard deviation. Common practice, no source. */
 const levelNoise = 0.005;
@@ -27,6 +28,8 @@ interface Worked {
 export interface FollowedFilling extends ReplayedFilling {
   readonly of: Bath;
   readonly filling: Filling;
+  /** With the figures that it was followed with. */
+  readonly real: RealBath;
 }
 
 /** All fillings of a dye in all its baths, to be followed with whatever figures the dye has. */
@@ -82,9 +85,10 @@ export function dyeLog(batch: Batch, dye: Dye, rows: readonly LogRow[], shared: 
         .sort((one, other) => one.row.time.seconds - other.row.time.seconds)
     : [];
   const follow = (figures: Figures): FollowedFilling[] =>
-    ok.flatMap(({ bath, filling, real, names }) => {
-      const replayed = replayFilling(realWithFigures(real, figures), filling, names);
-      return replayed.ok ? [{ ...replayed.value, of: bath, filling }] : [];
+    ok.flatMap(({ bath, filling, real: assumed, names }) => {
+      const real = realWithFigures(assumed, figures);
+      const replayed = replayFilling(real, filling, names);
+      return replayed.ok ? [{ ...replayed.value, of: bath, filling, real }] : [];
     });
   return done({
     dye,
@@ -94,7 +98,7 @@ export function dyeLog(batch: Batch, dye: Dye, rows: readonly LogRow[], shared: 
     evidence: {
       readings: readings.length,
       residuals: (figures) => residuals(readings, follow(figures)),
-      logFresh: (figures) => logFresh(readings, follow(figures)),
+      nextLoadsOff: (sheet, really) => nextLoadsOff(follow(sheet), follow(really), batch.room.celsius),
     },
   });
 }

@@ -39,10 +39,10 @@ export function learnDye({ dye, evidence, priors, readings, follow }: DyeLog): L
   const estimates = estimate(evidence, priors);
   const { figures, best, toUse: steady } = estimates;
   const fillings = follow(steady);
-  const planned = logFresh(readings, fillings);
+  const explained = logFresh(readings, follow(best));
   const last = lastFactor(
     readings.map(({ logFresh, deviation, swatchDeviation, row }, i) => ({
-      apart: planned[i]! - logFresh,
+      apart: explained[i]! - logFresh,
       deviation,
       shade: `${row.shade} ${row.base}`,
       swatchDeviation,
@@ -50,7 +50,7 @@ export function learnDye({ dye, evidence, priors, readings, follow }: DyeLog): L
   );
   const timeFactor = steady.timeFactor * (last?.factor ?? 1);
   const toUse = { ...steady, timeFactor: sameWritten(dye.timeFactor ?? 1, timeFactor) ? 1 : timeFactor };
-  const foreseen = logFresh(readings, follow(best)).map((fresh, i): Foreseen => {
+  const foreseen = explained.map((fresh, i): Foreseen => {
     const reading = readings[i]!;
     return { reading, apart: fresh - reading.logFresh, freshSeconds: Math.exp(fresh) };
   });

@@ -5,7 +5,7 @@ import {
 } from "../../../src/core/maths/least-squares/linear-least-squares.js";
 import type { Batch } from "../../../src/core/model/batch.js";
 import { type FigureName, figureNames } from "../../../src/core/quality/estimates/figures.js";
-import { dyeLog } from "../../../src/log/review/dye-log.js";
+import { dyeLog, logFresh } from "../../../src/log/review/dye-log.js";
 import type { LoadReading } from "../../../src/log/review/dye-readings.js";
 import { drawnTruth, seeded, shared, type Truth, work } from "./workshop.js";
 
@@ -47,14 +47,14 @@ export function boundOf(
   const again = () => seeded(seed + 7919);
   const log = dyeLog(batch, dye, work(batch, truth, again(), { loads }).rows, shared);
   if (!log.ok) throw new Error(JSON.stringify(log.faults));
-  const { readings, follow, evidence } = log.value;
+  const { readings, follow } = log.value;
   const deviations = readings.map((one) => deviationOf(one, truth.activationEnergyJPerMol, dye.celsius));
   const at = (z: readonly number[]): Truth => ({
     ...truth,
     ...Object.fromEntries(free.map((name, i) => [name, truth[name] * Math.exp(drawn[name] * z[i]!)])),
   });
   const readAt = (z: readonly number[]): number[] => [
-    ...evidence.logFresh(at(z)).map((value, i) => value / deviations[i]!),
+    ...logFresh(readings, follow(at(z))).map((value, i) => value / deviations[i]!),
     ...follow(at(z)).flatMap(({ after }) =>
       after.flatMap(({ level }) =>
         level === undefined ? [] : [(level.readL - level.foreseenL) / (levelNoise * tank.volumeL)],

@@ -1,4 +1,5 @@
 import type { Batch, Lab } from "../../../src/core/model/batch.js";
+import { defaults } from "../../../src/core/model/defaults.js";
 import { type Learnable, learnable } from "../../../src/core/quality/estimates/figures.js";
 import { lotShifts } from "../../../src/core/quality/lots/lot-shifts.js";
 import { dyeLog } from "../../../src/log/review/dye-log.js";
@@ -8,12 +9,15 @@ import { drawnTruth, seeded, shared, type Truth, work } from "./workshop.js";
 
 /** What the tool makes of one invented workshop's log. */
 export interface Studied {
-  /** Its time factor is the one that makes the next three loads right with what was learned. */
+  /** Its time factor is the one that makes the next ten loads right with what was learned. */
   readonly truth: Truth;
   readonly learned: LearnedDye;
   /** Mean CIEDE2000 of the next ten loads. */
   readonly missLearned: number;
   readonly missAssumed: number;
+  /** How many of them nobody would accept. */
+  readonly failedLearned: number;
+  readonly failedAssumed: number;
   /** ln of the times of the next ten loads over the right ones, in the mean, with what was learned: as the sheet asks. */
   readonly askedOff: number;
   /** The same as a hand timed them. */
@@ -33,6 +37,10 @@ export const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 export const share = (values: readonly boolean[]): number => values.filter(Boolean).length / values.length;
 
+/** Loads beyond the usual tolerance. */
+const failed = (misses: readonly number[]): number =>
+  misses.filter((miss) => miss > defaults.shade.tolerance).length;
+
 /** One workshop: so many loads are logged, then ten more are planned with what was learned, and with what was assumed. */
 export function study(batch: Batch, seed: number, loads: number, change: Partial<Truth> = {}): Studied {
   const random = seeded(seed);
@@ -47,11 +55,13 @@ export function study(batch: Batch, seed: number, loads: number, change: Partial
   return {
     truth: {
       ...truth,
-      timeFactor: learned.toUse.timeFactor * Math.exp(-mean(then.askedOff.slice(loads, loads + 3))),
+      timeFactor: learned.toUse.timeFactor * Math.exp(-askedOff),
     },
     learned,
     missLearned: mean(then.misses.slice(loads)),
     missAssumed: mean(assumed.misses.slice(loads)),
+    failedLearned: failed(then.misses.slice(loads)),
+    failedAssumed: failed(assumed.misses.slice(loads)),
     askedOff,
     dippedOff: mean(then.timesOff.slice(loads)),
     bestOff: mean(next(learned.estimates.best).askedOff.slice(loads)),

@@ -1,7 +1,6 @@
 import { fitWithPriors } from "../../maths/least-squares/fit-with-priors.js";
 import { numericJacobian } from "../../maths/least-squares/jacobian.js";
 import { type Figures, figureNames, type Learnable, learnable, type Prior, type Priors } from "./figures.js";
-import { lastReadings } from "./last-readings.js";
 
 /** What a log says of one figure. */
 export interface Estimated {
@@ -18,8 +17,11 @@ export interface Evidence {
   /** Loads whose colour was read. */
   readonly readings: number;
   readonly residuals: (figures: Figures) => readonly number[];
-  /** ln of the time in a fresh bath that each load read amounts to by these figures [s], in the order of time. */
-  readonly logFresh: (figures: Figures) => readonly number[];
+  /**
+   * How far the next loads go wrong where the sheet has other figures than the bath: ln of the fresh time that each gets
+   * over the one that it should have, in the mean.
+   */
+  readonly nextLoadsOff: (sheet: Figures, really: Figures) => number;
 }
 
 export interface Estimates {
@@ -33,6 +35,9 @@ export interface Estimates {
 /** An estimate is told with a standard error under this share of the value, and under that share of the assumption's own. */
 const mostOfValue = 1 / 3;
 const mostOfPrior = 1 / 2;
+
+/** A time factor is used from this share of its standard error on. */
+const leastOfError = 1 / 2;
 
 /** More loads than anybody dips to learn a figure. */
 const mostLoads = 10_000;
@@ -52,20 +57,15 @@ function loadsToHalve(left: number, readings: number): number | null {
   return readings > 0 && fromData > 0.01 && loads <= mostLoads ? loads : null;
 }
 
-const meanOfLast = (values: readonly number[]): number => {
-  const last = values.slice(-lastReadings);
-  return last.reduce((sum, value) => sum + value, 0) / Math.max(1, last.length);
-};
-
 const mostRounds = 20;
 
-/** ln of the time factor that makes the last readings under some figures what they are under others. */
-function matchedLogFactor(latest: (figures: Figures) => number, figures: Figures, wanted: Figures): number {
-  let logFactor = Math.log(wanted.timeFactor);
+/** ln of the time factor that makes the next loads right by a sheet of some figures in a bath of others. */
+function matchedLogFactor(off: Evidence["nextLoadsOff"], sheet: Figures, really: Figures): number {
+  let logFactor = Math.log(really.timeFactor);
   // A longer dip takes up more dye, so that the bath behind it changes too.
   for (let round = 0; round < mostRounds; round++) {
-    const by = latest({ ...figures, timeFactor: Math.exp(logFactor) }) - latest(wanted);
-    logFactor += by;
+    const by = off({ ...sheet, timeFactor: Math.exp(logFactor) }, really);
+    logFactor -= by;
     if (Math.abs(by) < 1e-9) break;
   }
   return logFactor;
@@ -73,8 +73,8 @@ function matchedLogFactor(latest: (figures: Figures) => number, figures: Figures
 
 /**
  * Figures of a dye by least squares over all that was read, with what is known of them before as further data. Those that
- * the log does not tell stay as assumed. The time factor goes with them: it makes times as right for the last readings as
- * all figures together would, since a bath that has weakened answers to figures that nobody can tell apart.
+ * the log does not tell stay as assumed. The time factor goes with them: it makes the times of the next loads as right as
+ * all figures together would, since a bath that weakens answers to figures that nobody can tell apart.
  * @source gelman2013 a prior as further data
  */
 export function estimate(evidence: Evidence, priors: Priors): Estimates {
@@ -83,9 +83,8 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   // More scatter than reading, timing and swatches explain makes every figure so much less certain.
   const widened = Math.sqrt(Math.max(1, fit.meanSquare ?? 1));
   const best = at(fit.parameters);
-  const latest = (figures: Figures): number => meanOfLast(evidence.logFresh(figures));
   const slopes = numericJacobian(
-    (z) => [latest(at(z))],
+    (z) => [evidence.nextLoadsOff(best, at(z))],
     fit.parameters,
     fit.parameters.map(() => 1),
   )[0]!;
@@ -111,7 +110,7 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
     activationEnergyJPerMol: planned("activationEnergyJPerMol"),
     evaporation: 1,
   };
-  const logFactor = isTold("timeFactor") ? matchedLogFactor(latest, others, best) : 0;
+  const logFactor = isTold("timeFactor") ? matchedLogFactor(evidence.nextLoadsOff, others, best) : 0;
   const of = (name: Learnable): Estimated => {
     const { value, deviation, held } = priors[name];
     const told = isTold(name);
@@ -129,9 +128,11 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   const entries = learnable.map((name) => [name, of(name)] as const);
   return {
     figures: Object.fromEntries(entries) as unknown as Estimates["figures"],
-    // A factor nearer to 1 than its own standard error changes nothing: what it would correct may be chance.
+    // A factor much nearer to 1 than its own standard error changes nothing: what it would correct may be chance.
     toUse:
-      Math.abs(logFactor) > errorOf("timeFactor") ? { ...others, timeFactor: Math.exp(logFactor) } : others,
+      Math.abs(logFactor) > leastOfError * errorOf("timeFactor")
+        ? { ...others, timeFactor: Math.exp(logFactor) }
+        : others,
     best,
   };
 }

@@ -15,7 +15,7 @@ const priors: Priors = {
 const reading = (of: (figures: Figures) => readonly number[], readings = 30): Evidence => ({
   readings,
   residuals: of,
-  logFresh: ({ timeFactor }) => Array.from({ length: readings }, () => -Math.log(timeFactor)),
+  nextLoadsOff: (sheet, really) => Math.log(sheet.timeFactor / really.timeFactor),
 });
 const logOf = (name: keyof Figures, value: number, deviation: number) => (figures: Figures) => [
   Math.log(figures[name]! / value) / deviation,
@@ -70,30 +70,31 @@ test("readings that scatter more than they should make the errors larger", () =>
   expect(error(3) / error(0.5)).toBeCloseTo(3, 1);
 });
 
-test("the time factor makes the last three readings as right as all figures together, with what stays as assumed", () => {
-  // A dye that is taken up five times as much, which shows in the last readings, and is not told.
-  const logFresh = ({ timeFactor, uptakePerDm2 }: Figures) =>
-    [0, 0, 0, 1, 1, 1].map((late) => -Math.log(timeFactor) - 0.1 * late * Math.log(uptakePerDm2 / 0.03));
+test("the time factor makes the next loads as right as all figures together, with what stays as assumed", () => {
+  // A dye that is taken up more than assumed, which shows in the last readings and more so in the next loads.
+  const slower = ({ timeFactor, uptakePerDm2 }: Figures, late: number) =>
+    Math.log(timeFactor) + 0.1 * late * Math.log(uptakePerDm2 / 0.03);
+  const nextLoadsOff = (sheet: Figures, really: Figures) => slower(sheet, 2) - slower(really, 2);
   const { figures, toUse, best } = estimate(
     {
       readings: 6,
-      logFresh,
-      residuals: (of) => logFresh(of).map((one, i) => (one + (i < 3 ? 0 : 0.16)) / 0.05),
+      nextLoadsOff,
+      residuals: (of) => [0, 0, 0, 1, 1, 1].map((late) => (0.16 * late - slower(of, late)) / 0.05),
     },
     priors,
   );
   expect(figures.uptakePerDm2.told).toBe(false);
   expect(best.uptakePerDm2).toBeGreaterThan(0.06);
   expect(toUse.uptakePerDm2).toBe(0.03);
-  expect(logFresh(toUse).at(-1)).toBeCloseTo(logFresh(best).at(-1)!, 9);
+  expect(nextLoadsOff(toUse, best)).toBeCloseTo(0, 9);
   expect(toUse.timeFactor).toBeGreaterThan(best.timeFactor);
 });
 
-test("a time factor nearer to 1 than its own error changes nothing", () => {
+test("a time factor nearer to 1 than half its own error changes nothing", () => {
   const used = (factor: number) =>
     estimate(reading(logOf("timeFactor", factor, 0.02), 4), priors).toUse.timeFactor;
-  expect(used(1.018)).toBe(1);
-  expect(used(1.022)).toBeGreaterThan(1.02);
+  expect(used(1.009)).toBe(1);
+  expect(used(1.011)).toBeGreaterThan(1.01);
 });
 
 test("an uptake that is told brings the exponent that it was found with, unless that one is known", () => {

@@ -1,0 +1,74 @@
+import { expect, test } from "vitest";
+import type { Batch } from "../../../src/core/model/batch.js";
+import type { Figures } from "../../../src/core/quality/estimates/figures.js";
+import { dyeLog } from "../../../src/log/review/dye-log.js";
+import type { DumpRow, LogRow } from "../../../src/log/row/log-row.js";
+import { drawnTruth, seeded, shared, work, workshopBatch } from "./workshop.js";
+
+const batch = await workshopBatch();
+const truth = drawnTruth(seeded(3), batch);
+const { rows } = work(batch, truth, seeded(4), { loads: 20 });
+
+const offBy = (log: readonly LogRow[], of: Batch = batch) => {
+  const read = dyeLog(of, of.baths[0]!.dye, log, shared);
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  return read.value.evidence.nextLoadsOff;
+};
+const figures: Figures = { ...truth, uptakePerDm2: 0.1 };
+
+test("a sheet with the figures of the bath makes the next loads right, one with others by what they differ", () => {
+  const off = offBy(rows);
+  expect(off(figures, figures)).toBeCloseTo(0, 6);
+  const longer = off({ ...figures, timeFactor: 1.1 * figures.timeFactor }, figures);
+  // Longer dips take up more dye, so that the bath gives a little of it back.
+  expect(longer).toBeGreaterThan(0.07);
+  expect(longer).toBeLessThan(Math.log(1.1));
+  const weaker = off(figures, { ...figures, uptakePerDm2: 0.3 });
+  expect(weaker).toBeLessThan(-0.02);
+});
+
+test("a bath that was dumped goes on as a fresh one", () => {
+  const last = rows.at(-1)!;
+  const dump: DumpRow = { row: last.row! + 1, time: last.time, bath: "six", event: "dump" };
+  const more = { ...figures, uptakePerDm2: 0.3 };
+  // What the log did to the bath is gone: only the next ten loads tell.
+  expect(Math.abs(offBy([...rows, dump])(figures, more))).toBeLessThan(Math.abs(offBy(rows)(figures, more)));
+});
+
+test("the next loads are like the last ten", () => {
+  const last = rows.at(-1)!;
+  const dump: DumpRow = { row: last.row! + 1, time: last.time, bath: "six", event: "dump" };
+  const loads = rows.filter(({ event }) => event === "load");
+  const withMore = (fromEnd: number) =>
+    offBy([
+      ...rows.map((row) => (fromEnd > 0 && row === loads.at(-fromEnd) ? { ...row, parts: 80 } : row)),
+      dump,
+    ])(figures, {
+      ...figures,
+      uptakePerDm2: 0.3,
+    });
+  // What came before them only moves their own fresh times a little.
+  const moved = [11, 10].map((fromEnd) => Math.abs(withMore(fromEnd) - withMore(0)));
+  expect(moved[1]).toBeGreaterThan(10 * moved[0]!);
+});
+
+test("a bath that is topped up by its rule gets what the sheet asks for, one without a rule what was poured", () => {
+  const loads = rows.filter(({ event }) => event !== "top-up");
+  const more = { ...figures, uptakePerDm2: 0.3 };
+  const withRule = (topUp: "none" | "strength"): Batch => ({
+    ...batch,
+    baths: batch.baths.map((bath) => ({ ...bath, topUp })),
+  });
+  const [none, strength] = (["none", "strength"] as const).map((rule) => offBy(rows, withRule(rule)));
+  // A sheet that believes in a larger uptake pours more, and that makes the same bath stronger.
+  expect(strength!(more, figures)).not.toBeCloseTo(none!(more, figures), 3);
+  // Where nobody topped up, the rule changes nothing.
+  const untouched = (["none", "strength"] as const).map((rule) =>
+    offBy(loads, withRule(rule))(more, figures),
+  );
+  expect(untouched[0]).toBeCloseTo(untouched[1]!, 12);
+});
+
+test("without a load nothing goes wrong", () => {
+  expect(offBy(rows.slice(0, 1))(figures, { ...figures, uptakePerDm2: 0.3 })).toBe(0);
+});
