@@ -8,10 +8,11 @@ import { priorsOf } from "../../core/quality/estimates/priors.js";
 import { realWithFigures } from "../../core/quality/estimates/real-with-figures.js";
 import { hasCurve } from "../../core/uptake/shade/dye-model.js";
 import { type Filling, fillingsOf } from "../replay/filling.js";
-import { type LogNames, type ReplayedFilling, replayFilling } from "../replay/replay-filling.js";
+import { type LogNames, replayFilling } from "../replay/replay-filling.js";
 import { realBathOf } from "../replay/start-from-log.js";
 import type { LogRow } from "../row/log-row.js";
 import { type LoadReading, readingOf } from "./dye-readings.js";
+import type { FollowedFilling } from "./followed-filling.js";
 import { nextLoadsOff } from "./next-loads.js";
 
 /** A level is read to this share of the mark, one standard deviation. Common practice, no source. */
@@ -22,14 +23,6 @@ interface Worked {
   readonly filling: Filling;
   readonly real: RealBath;
   readonly names: LogNames;
-}
-
-/** A filling as it was followed. */
-export interface FollowedFilling extends ReplayedFilling {
-  readonly of: Bath;
-  readonly filling: Filling;
-  /** With the figures that it was followed with. */
-  readonly real: RealBath;
 }
 
 /** All fillings of a dye in all its baths, to be followed with whatever figures the dye has. */
@@ -75,32 +68,36 @@ export function dyeLog(batch: Batch, dye: Dye, rows: readonly LogRow[], shared: 
     return replayed.ok;
   });
   if (faults.length > 0) return { ok: false, faults };
-  const readings = hasCurve(model)
-    ? ok
-        .flatMap(({ filling }) => filling.rows)
-        .flatMap((row) => {
-          const reading = row.event === "load" ? readingOf(model, batch, row) : undefined;
-          return reading === undefined ? [] : [reading];
-        })
-        .sort((one, other) => one.row.time.seconds - other.row.time.seconds)
-    : [];
+  const warnings: Fault[] = [];
+  const readings: LoadReading[] = [];
+  if (hasCurve(model))
+    for (const row of ok.flatMap(({ filling }) => filling.rows)) {
+      if (row.event !== "load") continue;
+      const reading = readingOf(model, batch, row);
+      warnings.push(...reading.faults);
+      if (reading.ok && reading.value !== undefined) readings.push(reading.value);
+    }
+  readings.sort((one, other) => one.row.time.seconds - other.row.time.seconds);
   const follow = (figures: Figures): FollowedFilling[] =>
     ok.flatMap(({ bath, filling, real: assumed, names }) => {
       const real = realWithFigures(assumed, figures);
       const replayed = replayFilling(real, filling, names);
       return replayed.ok ? [{ ...replayed.value, of: bath, filling, real }] : [];
     });
-  return done({
-    dye,
-    priors: priorsOf(model, batch.handling),
-    readings,
-    follow,
-    evidence: {
-      readings: readings.length,
-      residuals: (figures) => residuals(readings, follow(figures)),
-      nextLoadsOff: (sheet, really) => nextLoadsOff(follow(sheet), follow(really), batch.room.celsius),
+  return done(
+    {
+      dye,
+      priors: priorsOf(model, batch.handling),
+      readings,
+      follow,
+      evidence: {
+        readings: readings.length,
+        residuals: (figures) => residuals(readings, follow(figures)),
+        nextLoadsOff: (sheet, really) => nextLoadsOff(follow(sheet), follow(really), batch.room.celsius),
+      },
     },
-  });
+    warnings,
+  );
 }
 
 /** ln of the time in a fresh bath that each load read amounts to [s]. */

@@ -1,7 +1,7 @@
 import type { Handling } from "../../core/model/batch.js";
 import type { ReviewDye, ReviewUse } from "../../core/quality/review/review-model.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
-import type { FollowedFilling } from "./dye-log.js";
+import type { FollowedFilling } from "./followed-filling.js";
 
 const per = (amount: number, count: number): number | null => (count > 0 ? amount / count : null);
 

@@ -2,8 +2,9 @@ import { type Estimates, estimate } from "../../core/quality/estimates/estimate.
 import type { Figures } from "../../core/quality/estimates/figures.js";
 import { type LastFactor, lastFactor } from "../../core/quality/estimates/last-readings.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
-import { type DyeLog, type FollowedFilling, logFresh } from "./dye-log.js";
+import { type DyeLog, logFresh } from "./dye-log.js";
 import type { LoadReading } from "./dye-readings.js";
+import type { FollowedFilling } from "./followed-filling.js";
 
 /** A load whose colour was read, beside what all figures as they fit best make of it. */
 export interface Foreseen {

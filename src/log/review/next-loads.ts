@@ -2,7 +2,7 @@ import { topUpRecords } from "../../core/bath/load/top-up-rules.js";
 import { replayLoad } from "../../core/bath/replay/real-load.js";
 import { realMakeUp, realTopUp } from "../../core/bath/replay/real-top-up.js";
 import type { ReplayedRow } from "../replay/replay-filling.js";
-import type { FollowedFilling } from "./dye-log.js";
+import type { FollowedFilling } from "./followed-filling.js";
 
 /** Loads ahead for which times are made right: about what is dipped before somebody looks at the log again. */
 const loadsAhead = 10;

@@ -1,5 +1,5 @@
 import { ciede2000 } from "../../core/colour/difference/ciede2000.js";
-import { done, error, type Fault, failed, type Outcome, warning } from "../../core/fault.js";
+import { done, error, type Fault, failed, isError, type Outcome, warning } from "../../core/fault.js";
 import type { Batch, Bath, Dye, Lab } from "../../core/model/batch.js";
 import { SharedWork } from "../../core/plan/run/shared-work.js";
 import { lotShifts } from "../../core/quality/lots/lot-shifts.js";
@@ -144,10 +144,10 @@ export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new Sh
   const faults: Fault[] = [];
   for (const dye of new Set(logged.map((bath) => bath.dye))) {
     const log = dyeLog(batch, dye, rows, shared);
+    faults.push(...log.faults);
     if (log.ok) learned.push({ dye, learned: learnDye(log.value) });
-    else faults.push(...log.faults);
   }
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.some(isError)) return { ok: false, faults };
   const of = (dye: Dye): Learned => learned.find((one) => one.dye === dye)!;
   const lots = learned.flatMap((one) => lotsOf(one, rows));
   const used = learned.map(({ dye, learned: { fillings } }) => dyeUse(dye, fillings, batch.handling));
@@ -167,6 +167,6 @@ export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new Sh
       ],
       paste: pasteOf(learned, batch.handling),
     },
-    mixes.map(notTold(warning)),
+    [...faults, ...mixes.map(notTold(warning))],
   );
 }

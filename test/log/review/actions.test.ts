@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { temperatureAction } from "../../../src/log/review/actions.js";
+import { temperatureAction, timeAction } from "../../../src/log/review/actions.js";
+import type { LearnedDye } from "../../../src/log/review/learn-dye.js";
 import { reviewLog } from "../../../src/log/review/review.js";
 import type { LogRow } from "../../../src/log/row/log-row.js";
 import { seeded, shared, type Truth, work, workshopBatch } from "./workshop.js";
@@ -34,6 +35,18 @@ test("a slow bath is dipped longer, a usual one as before", () => {
   // The factor is written to 0.01, the dip to a second.
   expect(Math.abs(Number(dip) - Number(sheet) * Number(factor))).toBeLessThan(0.5 + 0.005 * Number(sheet));
   expect(reviewed(1)).toMatchObject({ actions: [], paste: "" });
+});
+
+test("a factor beyond what a dye or a bath explains is to be doubted first", () => {
+  const said = (timeFactor: number) =>
+    timeAction("brick", {
+      last: undefined,
+      toUse: { ...usual, timeFactor },
+      foreseen: [{ reading: { row: { seconds: 60 } } }],
+    } as unknown as LearnedDye)[0];
+  for (const factor of [0.41, 2.49]) expect(said(factor)).toMatch(/^brick: multiply its times by [\d.]+:/);
+  for (const factor of [0.39, 2.51])
+    expect(said(factor)).toMatch(/^brick: its readings ask for [\d.]+ times as long .* before you use/);
 });
 
 test("a bath that was cool three times is to be brought to its temperature, one within a kelvin is left alone", () => {

@@ -7,7 +7,7 @@ import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import type { Prior, Priors } from "./figures.js";
 
 /** Factor within which times are foreseen before any reading, 95 %. From the simulation of invented dyes. */
-const timesWithin = 2.5;
+export const timesWithin = 2.5;
 /** 95 % of evaporation lies within this of what is computed. */
 const evaporationWithin = 0.15;
 /** A figure that somebody gave is right to this share, 95 %. Common practice, no source. */
