@@ -13,6 +13,7 @@ const files = readdirSync(join(root, folder)).filter((name) => /\.(yaml|json)$/.
 /** What is given beside a file, where the fault lies there. */
 const beside: { readonly [file: string]: Partial<BatchInput> } = {
   "needs.yaml": { needs: ["parts", "shades", "baths", "orders"] },
+  "needs-form.yaml": { needs: ["parts", "orders"] },
   "set-form.yaml": {
     overrides: ["tanks.bench.volume", "=6 L", 'tanks."bench.volume=6 L', 'tanks."bench"s.volume=6 L'],
   },

@@ -74,7 +74,7 @@ test("an order that is late is marked, and the exit status is 1", async () => {
   expect(out).toMatch(/ 4 {4}24 {2}peg amber-deep on white +Sun 04-11 {2}\d d late/);
   expect(out).toContain("1 of 12 orders is late.");
   expect(err).toContain("warning[order-late]");
-  expect(err).toContain("the week begins on 2027-04-12: give the order a later date");
+  expect(err).toContain("the first day of work is 2027-04-12: give the order a later date");
 });
 
 test("a late order says what would bring it to its date", async () => {
@@ -225,6 +225,15 @@ test("--sheet prints a run sheet for each of two people", async () => {
     "Person 2",
     expect.stringMatching("^Run sheet "),
   ]);
+  const { plans } = JSON.parse(
+    (await run([...sheet, "2027-04-12", "--people", "2", "--format", "json"])).out,
+  );
+  for (const { assumptions } of plans)
+    expect(assumptions).toContainEqual({
+      code: "assumed-handling",
+      path: ["handling"],
+      message: expect.stringMatching(/^handling times .*\(\d+ % of the cost\): time your own with a watch$/),
+    });
   const rows = (await run([...sheet, "2027-04-12", "--people", "2", "--format", "csv"])).out;
   expect(rows.match(/^batch,/gm)).toHaveLength(1);
 });

@@ -6,7 +6,7 @@ import type { PartFault } from "../issues/part-fault.js";
 import type { Readers } from "../resources/resources.js";
 import { batchSchema, type RawSpec } from "../schema/batch.js";
 import { type ReadData, readSections } from "../schema/read-sections.js";
-import { withoutEchoes } from "../source/echoes.js";
+import { pathKey, withoutEchoes } from "../source/echoes.js";
 import { isMap } from "../source/is-map.js";
 import { checkCoolTo, checkStarts } from "./baths.js";
 import { checkCurrency } from "./currency.js";
@@ -80,6 +80,10 @@ export async function checkBatch(
       : []),
   ];
   for (const look of looks) look(value, report);
-  if (whole) faults.push(...missing(data, needs));
+  if (whole) {
+    // What is there in a wrong form is reported as that only.
+    const told = new Set(mapped(faults, ({ fault }) => pathKey(fault.path)));
+    faults.push(...missing(data, needs).filter(({ fault }) => !told.has(pathKey(fault.path))));
+  }
   return faults.length === 0 ? { raw: value as RawSpec, faults } : { faults: withoutEchoes(faults) };
 }

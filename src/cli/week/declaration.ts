@@ -21,7 +21,7 @@ export const week: CommandDeclaration = {
     },
     {
       flags: "--rows <what>",
-      description: "of csv, tsv and ndjson: orders by day (default), baths by day, or stock",
+      description: "of csv and tsv: orders by day (default), baths by day, or stock",
       choices: ["orders", "baths", "stock"],
     },
     logOption,

@@ -67,7 +67,7 @@ export function planWeek(
     assumptions: ofAnyDay(days.flatMap(({ people }) => people.flatMap(({ plan }) => plan.assumptions))),
     cautions: days[0]?.people[0]?.plan.cautions ?? [],
   };
-  return done(week, [...onceEach(faults), ...weekFaults(week, orders, batches)]);
+  return done(week, [...onceEach(faults), ...weekFaults(week, orders, batches, firstDate)]);
 }
 
 /** Each once, by what it says. */

@@ -14,7 +14,6 @@ export function offerReport(offer: Offer): Report {
     name: "offer",
     data: { ...offer, assumptions: assumedRecords(assumptions), rows: rows.map(rowRecord) },
     rows: withCautions(priceTable(offer), cautions),
-    lines: rows.map(rowRecord),
     blocks: [
       { kind: "heading", level: 1, text: `Offer of ${offer.batch}` },
       ...colourBlocks(offer),

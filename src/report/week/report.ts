@@ -48,7 +48,6 @@ export function weekReport(week: Week, rows: WeekRows): Report {
       cautions,
     },
     rows: withCautions(weekTables[rows](week), cautions),
-    lines: { orders, baths: week.baths, stock: toOrder }[rows],
     blocks: [
       {
         kind: "heading",

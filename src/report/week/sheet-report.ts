@@ -13,7 +13,7 @@ export function sheetReport({ date, people }: WeekDay): Report {
   const all = [first, ...others];
   return {
     name: "week-sheet",
-    data: { date, plans: people.map(({ plan }) => plan) },
+    data: { date, plans: all.map(({ data }) => data) },
     rows: { ...first.rows, rows: all.flatMap(({ rows }) => rows.rows) },
     blocks: [
       ...all.flatMap(({ blocks }, i): Block[] => [

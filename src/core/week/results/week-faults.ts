@@ -5,8 +5,9 @@ import { counted } from "../../quantity/text/counted.js";
 import type { Week, WeekOrder, WeekWish } from "../week-model.js";
 
 /** What can bring a late order to its date. */
-function lateHelp(due: string | null, { from, people }: WeekWish): string {
-  if (due !== null && due < from) return `the week begins on ${from}: give the order a later date`;
+function lateHelp(due: string | null, firstDate: string, { people }: WeekWish): string {
+  if (due !== null && due < firstDate)
+    return `the first day of work is ${firstDate}: give the order a later date`;
   return people === 1
     ? "more hours, a second person or a later date would help"
     : "more hours or a later date would help";
@@ -17,6 +18,7 @@ export function weekFaults(
   { orders: rows, toOrder, wish }: Week,
   orders: readonly WeekOrder[],
   batches: readonly Batch[],
+  firstDate: string,
 ): Fault[] {
   const late = rows.flatMap(({ lateDays, readyDate, due, part, shade }, i) => {
     const { file, number } = orders[i]!;
@@ -27,7 +29,7 @@ export function weekFaults(
             "order-late",
             [file, "orders", number - 1, "due"],
             `${shade === undyed ? `undyed ${part}` : `${part} in ${shade}`} is ready on ${readyDate}, ${counted(lateDays, "day")} after it is due on ${due}`,
-            lateHelp(due, wish),
+            lateHelp(due, firstDate, wish),
           ),
         ];
   });
