@@ -27,6 +27,11 @@ test.each([
   ["baths.0.every", ["1 h", "36525 d"], ["0 d", "36526 d"]],
   ["baths.0.start", ["{ volume: 5 L, age: 36525 d }"], ["{ volume: 5 L, age: 36526 d }"]],
   ["date", ["1900-01-01", "2999-12-31"], ["1899-12-31", "3000-01-01", "9999-12-31"]],
+  [
+    "bases",
+    ["{ b: { lab: [50, 150, -150] } }"],
+    ["{ b: { lab: [50, 150.1, 0] } }", "{ b: { lab: [50, 0, -150.1] } }"],
+  ],
   ["parts.hook.dragOut", ["0 mL/dm2", "5 mL/dm2"], ["-1 mL/dm2", "5 mL"]],
 ])("%s is read from %j and refused as %j", async (key, good, bad) => {
   const errorsWith = async (value: string) =>

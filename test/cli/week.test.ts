@@ -172,6 +172,14 @@ test.each([
   expect(JSON.parse(out).weekdays).toEqual(weekdays);
 });
 
+test("a day has eight hours where nobody says, and up to 24", async () => {
+  const { out } = await run(["shop.yaml", "--from", "2027-04-12", "--format", "json"]);
+  expect(JSON.parse(out)).toMatchObject({ dayMinutes: 480, dayAssumed: true });
+  const status = async (hours: string) =>
+    (await run(["shop.yaml", "--from", "2027-04-12", "--hours-a-day", hours])).status;
+  expect([await status("24h"), await status("24.01h")]).toEqual([0, 2]);
+});
+
 test.each(["monkey", "mo", "mon-fridays", "mon--fri", "mon-", ""])("--days %j is refused", async (days) => {
   const { status, err } = await run(["shop.yaml", ...asked, "--days", days]);
   expect([status, err]).toEqual([2, expect.stringContaining(`--days: "${days}" does not name days`)]);

@@ -2,7 +2,7 @@ import { undyed } from "../../core/model/undyed.js";
 import { listed } from "../../core/quantity/text/listed.js";
 import { nearest } from "../issues/nearest.js";
 import { isBuild } from "../schema/blank.js";
-import { type NamedMap, namedMapKeys, namedMaps } from "../schema/named-maps.js";
+import { mostListed, type NamedMap, namedMapKeys, namedMaps } from "../schema/named-maps.js";
 import { isMap } from "../source/is-map.js";
 import type { Path } from "../source/source.js";
 import { isAmount } from "../to-batch/amounts.js";
@@ -75,7 +75,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
     const all =
       known.length === 0
         ? `no ${kind} are defined: add ${kind}: with ${name}: below it`
-        : known.length <= 8
+        : known.length <= mostListed
           ? `defined under ${kind}: ${listed(known, "and")}`
           : `${known.length} ${kind} are defined: add ${name} to them or use one of them`;
     report(

@@ -1,6 +1,6 @@
 import type { ZodType } from "zod";
 import { listed } from "../../core/quantity/text/listed.js";
-import { namedMapKeys, namedMaps } from "../schema/named-maps.js";
+import { mostListed, namedMapKeys, namedMaps } from "../schema/named-maps.js";
 import type { Path } from "../source/source.js";
 import { exampleAt, exampleKeys, schemaAt } from "./schema-at.js";
 
@@ -24,7 +24,8 @@ export function keyToAdd(schema: ZodType, path: Path, data: unknown): string {
   const kind = namedMapKeys.find((map) => namedMaps[map] === path.at(-1));
   const names = kind === undefined ? [] : Object.keys(valueAt(data, [kind]) ?? {});
   if (names.length === 1) return `${path.at(-1)}: ${names[0]}`;
-  if (names.length > 0 && names.length <= 8) return `${path.at(-1)}: with one of the names ${listed(names)}`;
+  if (names.length > 0 && names.length <= mostListed)
+    return `${path.at(-1)}: with one of the names ${listed(names)}`;
   if (kind !== undefined) return `${path.at(-1)}: with a name that is defined under ${kind}`;
   const example = exampleAt(schema, path);
   const key = String(path.at(-1));
@@ -32,6 +33,9 @@ export function keyToAdd(schema: ZodType, path: Path, data: unknown): string {
     ? `${key}:`
     : `${key}: ${typeof example === "string" ? example : JSON.stringify(example)}`;
 }
+
+/** A map of more keys than this is described by their names, since an example would be too long. Common practice, no source. */
+const mostInExample = 3;
 
 /** What a map or list looks like. */
 export function formOf(schema: ZodType, path: Path): string {
@@ -44,7 +48,7 @@ export function formOf(schema: ZodType, path: Path): string {
   if (def?.valueType !== undefined)
     return `write ${last}: and below it, indented and without a dash, names with their own keys`;
   const keys = Object.keys(def?.shape ?? {});
-  return keys.length > 3
+  return keys.length > mostInExample
     ? `it takes the keys ${listed(keys, "and")}`
     : `write ${last}: ${mapExample(schema, path)}`;
 }

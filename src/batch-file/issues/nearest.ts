@@ -4,7 +4,7 @@ import damerauLevenshtein from "damerau-levenshtein";
 const longest = 100;
 
 /** Most letters that may be missing, added, changed or swapped with their neighbour: a third of the word, at least one. */
-const mostEdits = (letters: number): number => Math.max(1, Math.floor(letters * 0.34));
+const mostEdits = (letters: number): number => Math.max(1, Math.floor(letters / 3));
 
 /** The known word closest to the written one, if close enough to be a slip of it. */
 export function nearest(written: string, known: readonly string[]): string | undefined {

@@ -8,7 +8,7 @@ import type { Spec } from "../to-batch/complete.js";
 
 type Part = Spec["parts"][string];
 
-/** Share by which a written value may differ from the model without a warning. */
+/** Share by which a written value may differ from the model without a warning [-]. Common practice, no source. */
 const mayDiffer = 0.05 * (1 + 1e-9);
 
 /** No plastic is lighter or heavier than this [g/cm3]: the unit is wrong. Common practice, no source. */

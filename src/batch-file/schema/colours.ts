@@ -8,7 +8,7 @@ import { leaf, type Meaning, notA } from "./leaf.js";
 
 const labForm = "write lightness 0 to 100, then a and b, such as [73.5, 33.0, 15.9]";
 
-/** Largest a and b of a surface, either way. */
+/** Largest a and b of a surface, either way: no surface has more, with room to spare. Common practice, no source. */
 const mostAb = 150;
 
 const labRules = {

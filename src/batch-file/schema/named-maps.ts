@@ -14,3 +14,6 @@ export type NamedMap = keyof typeof namedMaps;
 export const namedMapKeys = Object.keys(namedMaps) as readonly NamedMap[];
 
 export const isNamedMap = (key: string): key is NamedMap => Object.hasOwn(namedMaps, key);
+
+/** Most names in a help line, so that it stays readable. Common practice, no source. */
+export const mostListed = 8;

@@ -25,6 +25,9 @@ export interface Override {
   readonly source: Source;
 }
 
+/** Most keys in a help line: more than names, since a map of a batch has up to a dozen. Common practice, no source. */
+const mostKeys = 12;
+
 const fault = (
   { option, text }: Pick<Override, "option" | "text">,
   start: number,
@@ -172,7 +175,7 @@ export function applyOverride(
           : "this value has no keys",
         near !== undefined
           ? `did you mean ${near}?`
-          : known.length > 0 && known.length <= 12
+          : known.length > 0 && known.length <= mostKeys
             ? `defined here: ${listed(known, "and")}`
             : "name a key of the batch, such as tanks.six.volume",
       );

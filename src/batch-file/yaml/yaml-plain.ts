@@ -58,7 +58,7 @@ export function yamlPlain(
         report("alias", node, `*${node.name} is inside the value it names`, "write the value itself");
         return null;
       }
-      if (depth > deepest || repeated > mostRepeated) {
+      if (depth > deepest || repeated >= mostRepeated) {
         report("alias", node, "the aliases repeat too much", "write the values themselves");
         refused = true;
         return null;

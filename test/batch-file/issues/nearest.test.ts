@@ -23,6 +23,17 @@ test.each([
 test("nearest finds a third of the letters wrong, and no more", () => {
   expect(nearest("saturaxxxx", ["saturation"])).toBeUndefined();
   expect(nearest("saturatxxx", ["saturation"])).toBe("saturation");
+  const word = "abcdefghijklmnopqrstuvwxyzåäö";
+  for (const [letters, edits] of [
+    [29, 9],
+    [19, 6],
+    [18, 6],
+    [17, 5],
+  ] as const) {
+    const slip = (count: number) => word.slice(0, letters - count) + "#".repeat(count);
+    expect(nearest(slip(edits), [word.slice(0, letters)])).toBe(word.slice(0, letters));
+    expect(nearest(slip(edits + 1), [word.slice(0, letters)])).toBeUndefined();
+  }
   expect(nearest("taxx", ["tank"])).toBeUndefined();
   expect(nearest("taxk", ["tank"])).toBe("tank");
 });

@@ -236,6 +236,17 @@ describe("a file that is far too large", () => {
     expect(most).toHaveLength(20_000);
   });
 
+  test("may repeat up to 20,000 values by aliases", async () => {
+    const repeats = async (count: number) => {
+      const half = Math.floor(count / 2);
+      const list = (aliases: number) => `[${Array(aliases).fill("*x").join(",")}]`;
+      const text = `x: &x 1\na: ${list(half)}\nb: ${list(count - half)}\n`;
+      return (await read("batch.yaml", text)).map(({ code }) => code);
+    };
+    expect(await repeats(20_000)).not.toContain("alias");
+    expect(await repeats(20_001)).toEqual(["alias"]);
+  });
+
   test("shows its first 200 faults of form, and how many are left out", async () => {
     const found = await read("batch.yaml", `batch: x\nparts: {${"b,".repeat(300_000)}}`);
     expect(found.map(({ code }) => code)).toEqual([...Array(200).fill("duplicate-key"), "more-faults"]);
