@@ -22,6 +22,20 @@ test.each([
     ["-1 kJ/(kg K)", "10.1 kJ/(kg K)", "1.7 kJ/kg"],
   ],
   // A hundred years, and the years of the calendar that are planned.
+  ["dyes.coral.activationEnergy", ["1 kJ/mol", "500 kJ/mol"], ["0 kJ/mol", "501 kJ/mol"]],
+  [
+    "dyes.coral.measuredAt",
+    ["{ temperature: 100 °C }"],
+    ["{ temperature: 101 °C }", "{ temperature: -1 °C }"],
+  ],
+  [
+    "dyes.coral.swatches",
+    ["[{ time: 30 s, temperature: 0 °C, lab: [50, 40, 20] }]"],
+    [
+      "[{ time: 30 s, temperature: 101 °C, lab: [50, 40, 20] }]",
+      "[{ time: 30 s, temperature: -300 °C, lab: [50, 40, 20] }]",
+    ],
+  ],
   ["dyes.coral.shelfLife", ["1 h", "36525 d"], ["0 d", "36526 d"]],
   ["dyes.coral.leadTime", ["0 d", "36525 d"], ["36526 d"]],
   ["baths.0.every", ["1 h", "36525 d"], ["0 d", "36526 d"]],

@@ -72,6 +72,7 @@ export function checkNames(batch: PartlyRead, report: Report): void {
     if (bare.get(kind)?.has(name)) return;
     const known = Object.keys(map ?? {});
     const near = nearest(name, known);
+    const alike = known.some((one) => one.normalize() === name.normalize());
     const all =
       known.length === 0
         ? `no ${kind} are defined: add ${kind}: with ${name}: below it`
@@ -82,11 +83,13 @@ export function checkNames(batch: PartlyRead, report: Report): void {
       "undefined-name",
       path,
       `the ${namedMaps[kind]} ${name} is not defined`,
-      near === undefined
-        ? all
-        : known.length === 1
-          ? `did you mean ${near}?`
-          : `did you mean ${near}? ${all}`,
+      alike
+        ? "a name that looks the same is defined with other Unicode characters: copy it from there"
+        : near === undefined
+          ? all
+          : known.length === 1
+            ? `did you mean ${near}?`
+            : `did you mean ${near}? ${all}`,
       part,
     );
   };

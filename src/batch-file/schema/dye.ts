@@ -11,7 +11,19 @@ import { checkKinds } from "./dye-kind.js";
 import { orEvidence, uptakeEvidence } from "./evidence.js";
 import { oneOfKeys } from "./one-of-forms.js";
 import { number, text } from "./plain-values.js";
-import { assumedText, days, leadTime, liquidOrPowder, percent, quantity, written } from "./quantities.js";
+import {
+  assumedText,
+  days,
+  leadTime,
+  liquidOrPowder,
+  liquorTemperature,
+  percent,
+  quantity,
+  written,
+} from "./quantities.js";
+
+/** Published energies reach 117; with this one a bath 10 K cooler takes over 100 times as long: more can only be a slip [kJ/mol]. */
+const mostActivationKj = 500;
 
 const swatchColours = ["lab", "hex", "reflectance"] as const;
 
@@ -33,7 +45,7 @@ const swatch = () =>
         },
         { least: 0.05, most: 3, limits: "between 5 % and 300 %" },
       ).optional(),
-      temperature: quantity("temperature", {
+      temperature: liquorTemperature({
         description: "temperature of the bath, if it was different: shows how temperature changes dip times",
         examples: ["76 °C"],
         otherwise: "that of the dye",
@@ -98,7 +110,7 @@ export const dye = () =>
             examples: ["1:9"],
             otherwise: "the bath's own",
           }).optional(),
-          temperature: quantity("temperature", {
+          temperature: liquorTemperature({
             description: "temperature at which the swatches were dipped",
             examples: ["80 °C"],
             otherwise: "the bath's own",
@@ -171,7 +183,11 @@ export const dye = () =>
           examples: ["75 kJ/mol"],
           otherwise: `${written("energyPerMole", defaults.dye.activationEnergyJPerMol.value, { to: "kJ/mol" })}, published range 45 to 117, assumed`,
         },
-        { positive: true },
+        {
+          positive: true,
+          most: 1000 * mostActivationKj,
+          limits: `above 0 and up to ${mostActivationKj} kJ/mol`,
+        },
       ).optional(),
       uptake: orEvidence(
         liquidOrPowder(

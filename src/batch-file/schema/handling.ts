@@ -5,7 +5,7 @@ import { shortNumber } from "../../core/quantity/text/short-number.js";
 import { check } from "./check.js";
 import { dragOutEvidence, orEvidence } from "./evidence.js";
 import { count } from "./plain-values.js";
-import { assumedText, percent, quantity, share, written } from "./quantities.js";
+import { assumedText, liquorTemperature, percent, quantity, share, written } from "./quantities.js";
 
 const seconds = (description: string, of: number, to = "s") => {
   const fallback = written("time", of, { to });
@@ -84,21 +84,17 @@ export const handling = () =>
         },
         { positive: true, most: mostBelowKelvin, limits: `above 0 °C and up to ${mostBelowKelvin} °C` },
       ).optional(),
-      topUpTemperature: quantity(
-        "temperature",
-        { description: "temperature of what is topped up", examples: ["50 °C"], otherwise: "the room's" },
-        { least: 0, most: 100, limits: "between 0 °C and 100 °C" },
-      ).optional(),
+      topUpTemperature: liquorTemperature({
+        description: "temperature of what is topped up",
+        examples: ["50 °C"],
+        otherwise: "the room's",
+      }).optional(),
       topUpTime: uncountedSeconds("measure and pour one top-up, lid on till it goes in", "60 s"),
-      coolTo: quantity(
-        "temperature",
-        {
-          description: "a bath cools to this temperature before it is emptied, poured back or cleaned up",
-          examples: [written("temperature", usual.coolToCelsius)],
-          default: written("temperature", usual.coolToCelsius),
-        },
-        { least: 0, most: 100, limits: "between 0 °C and 100 °C" },
-      ).optional(),
+      coolTo: liquorTemperature({
+        description: "a bath cools to this temperature before it is emptied, poured back or cleaned up",
+        examples: [written("temperature", usual.coolToCelsius)],
+        default: written("temperature", usual.coolToCelsius),
+      }).optional(),
       dryerLoading: assumedMinutes("fill and empty the dryer, per run", usual.dryerLoadingMinutes),
       setUp: assumedMinutes("make up and get ready, per bath", usual.setUpMinutes),
       cleanUp: assumedMinutes("pour away or back and clean, per bath", usual.cleanUpMinutes),

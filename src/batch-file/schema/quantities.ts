@@ -81,6 +81,10 @@ export const quantity = (kind: KindName, meaning: Meaning, limits: Limits = {}) 
     readQuantity(kind, limits, input),
   );
 
+/** The temperature of a liquor: that of liquid water. */
+export const liquorTemperature = (meaning: Meaning) =>
+  quantity("temperature", meaning, { least: 0, most: 100, limits: "between 0 °C and 100 °C" });
+
 /** A share of 0 to 100 %. */
 export const share = (meaning: Meaning, limits: Limits = {}) =>
   quantity("percent", meaning, { least: 0, most: 1, limits: "between 0 % and 100 %", ...limits });

@@ -61,6 +61,11 @@ function words(error: YAMLError): Words {
       message: "the key has no value",
       help: "write key: value; a list item is a dash and a space",
     };
+  if (error.code === "UNEXPECTED_TOKEN" && /at node end/.test(error.message))
+    return {
+      message: "something follows the end of the value",
+      help: "put the whole text in quotes, or begin a new line",
+    };
   if (error.code === "UNEXPECTED_TOKEN" && /, in flow/.test(error.message))
     return { message: "the comma has nothing before it", help: "remove it" };
   return (

@@ -404,6 +404,15 @@ describe("batches of one week", () => {
     );
   });
 
+  test("that have one bath twice in a file are worked with one of them, and that is a warning", () => {
+    const one = shop(order(light, 20));
+    const twice = { ...one, baths: [...one.baths, { ...bath, index: 2 }] };
+    expect(faultsOf([twice])).toContainEqual(
+      expect.objectContaining({ code: "bath-twice", severity: "warning", path: [0, "baths", 2] }),
+    );
+    expect(faultsOf([one, one]).map(({ code }) => code)).not.toContain("bath-twice");
+  });
+
   test("that have a trial of a bath only where it is not used are refused", () => {
     const at = (fields: Partial<Bath>): Batch => {
       const one = shop(order(light, 20));

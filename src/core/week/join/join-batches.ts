@@ -83,6 +83,6 @@ export function joinBatches(batches: readonly Batch[], shared: SharedWork): Outc
         depth: isDyed(one.order) ? aimed.value.aims[i]!.depth : 0,
       })),
     },
-    placed,
+    [...faults, ...placed],
   );
 }

@@ -1,4 +1,4 @@
-import { error, type Fault } from "../../fault.js";
+import { error, type Fault, warning } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 
 /** The baths of several batches, each once. */
@@ -25,6 +25,15 @@ export function joinBaths(batches: readonly Batch[], ofTheShop: (bath: Bath) => 
         found.push({ bath, file });
         continue;
       }
+      if (before.file === file)
+        faults.push(
+          warning(
+            "bath-twice",
+            [file, "baths", bath.index],
+            `the batch has two baths of "${bath.dye.name}" in tank "${bath.tank.name}", of which the week works one`,
+            "keep one of them: a week carries a bath on from day to day",
+          ),
+        );
       const differs = (["topUp", "after"] as const).filter((key) => before.bath[key] !== bath[key]);
       for (const key of differs)
         faults.push(
