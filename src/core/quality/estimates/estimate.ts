@@ -1,5 +1,4 @@
 import { fitWithPriors } from "../../maths/least-squares/fit-with-priors.js";
-import { numericJacobian } from "../../maths/least-squares/jacobian.js";
 import { type Figures, figureNames, type Learnable, learnable, type Prior, type Priors } from "./figures.js";
 
 /** What a log says of one figure. */
@@ -83,11 +82,11 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   // More scatter than reading, timing and swatches explain makes every figure so much less certain.
   const widened = Math.sqrt(Math.max(1, fit.meanSquare ?? 1));
   const best = at(fit.parameters);
-  const slopes = numericJacobian(
-    (z) => [evidence.nextLoadsOff(best, at(z))],
-    fit.parameters,
-    fit.parameters.map(() => 1),
-  )[0]!;
+  // Over a standard error upwards: a large uptake weakens a bath far more than a small one, so that a tangent says too little.
+  const slopes = fit.parameters.map((value, i) => {
+    const step = widened * fit.standardErrors[i]!;
+    return evidence.nextLoadsOff(best, at(fit.parameters.with(i, value + step))) / step;
+  });
   /** Of the logarithm. */
   const errorOf = (name: Learnable): number => {
     const start = startOf(priors[name]);
