@@ -110,7 +110,7 @@ export interface WeekLength {
   readonly minutes: number;
   /** With each bath set up once, whoever waits for nothing: no order of work takes less. */
   readonly leastMinutes: number;
-  /** What that least is for. */
+  /** What sets that least: hands, a tank or the dryers. */
   readonly boundBy: string;
 }
 

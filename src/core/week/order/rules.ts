@@ -17,7 +17,7 @@ type Comparison = (a: OrderFacts, b: OrderFacts) => number;
 
 /** In which order a day takes what waits. */
 export interface Rule {
-  /** In words, after "taken in this order: ". */
+  /** In words, after "each day takes whole orders as long as they fit into it: ". */
   readonly said: string;
   readonly compare: Comparison;
   /** A bath is set up only on a day that holds all that waits for it, as long as there is such a bath. */
