@@ -85,6 +85,9 @@ test("a late order says what would bring it to its date", async () => {
   const all = [0, 1, 2, 3, 4, 6, 8, 9, 10].flatMap((i) => ["--set", `orders.${i}.due=2027-04-12`]);
   expect(await said(...all)).toContain("help: more hours, a second person or a later date would help");
   expect(await said(...all, "--people", "2")).toContain("help: more hours or a later date would help");
+  expect(await said("--set", "orders.11.due=2027-04-13", "--days", "sun")).toContain(
+    "help: the first day of work is 2027-04-18: give the order a later date",
+  );
   expect(await said("--set", "orders.11.due=2027-04-11")).toContain(
     "warning[order-late]: undyed bowl is ready on 2027-04-12, 1 day after it is due on 2027-04-11",
   );

@@ -1,5 +1,6 @@
 import { error, type Fault, warning } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
+import { isSameBath } from "./same-bath.js";
 
 /** The baths of several batches, each once. */
 interface JoinedBaths {
@@ -11,15 +12,13 @@ interface JoinedBaths {
 
 const sameData = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-const sameBath = (a: Bath, b: Bath): boolean => a.tank.name === b.tank.name && a.dye.name === b.dye.name;
-
 /** Every bath once, by tank and dye. */
 export function joinBaths(batches: readonly Batch[], ofTheShop: (bath: Bath) => Bath): JoinedBaths {
   const found: { readonly bath: Bath; readonly file: number }[] = [];
   const faults: Fault[] = [];
   batches.forEach((batch, file) => {
     for (const bath of batch.baths) {
-      const at = found.findIndex((one) => sameBath(one.bath, bath));
+      const at = found.findIndex((one) => isSameBath(one.bath, bath));
       const before = found[at];
       if (before === undefined) {
         found.push({ bath, file });

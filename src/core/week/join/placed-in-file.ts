@@ -1,6 +1,7 @@
 import type { Fault } from "../../fault.js";
 import type { Batch, Bath } from "../../model/batch.js";
 import type { WeekOrder } from "../week-model.js";
+import { isSameBath } from "./same-bath.js";
 
 const named = ["tanks", "dryers", "bases", "dyes", "parts", "shades"] as const;
 const isNamed = (kind: unknown): kind is (typeof named)[number] => named.includes(kind as "tanks");
@@ -17,8 +18,8 @@ export function placedInFile(
     return { ...fault, path: [file, "orders", number - 1, ...rest] };
   }
   if (kind === "baths") {
-    const { tank, dye } = day.baths[which as number]!;
-    const same = (bath: Bath): boolean => bath.tank.name === tank.name && bath.dye.name === dye.name;
+    const of = day.baths[which as number]!;
+    const same = (bath: Bath): boolean => isSameBath(bath, of);
     const file = batches.findIndex(({ baths }) => baths.some(same));
     return { ...fault, path: [file, "baths", batches[file]!.baths.findIndex(same), ...rest] };
   }

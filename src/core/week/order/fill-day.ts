@@ -23,6 +23,9 @@ type DyesOn = ReadonlySet<Dye>;
 
 const dyeOf = ({ order }: Piece): Dye => order.order.shade.dye;
 
+/** More than a file has orders, so that those of a file stay together. */
+const moreThanOrders = 1e6;
+
 /** What a rule sees of a piece. */
 const factsOf = ({ shop }: DaySetting, from: string, on: DyesOn, piece: Piece): OrderFacts => {
   const { order, file, number, depth } = piece.order;
@@ -32,7 +35,7 @@ const factsOf = ({ shop }: DaySetting, from: string, on: DyesOn, piece: Piece): 
     areaDm2: piece.quantity * order.part.areaDm2,
     dyePlace: shop.dyes.indexOf(dyeOf(piece)),
     depth,
-    place: file * 1e6 + number,
+    place: file * moreThanOrders + number,
   };
 };
 
