@@ -285,3 +285,13 @@ test("every column has a meaning, and numbers have a range", () => {
     expect(columnOf(name).range === undefined).toBe(columnOf(name).kind !== "number");
   }
 });
+
+test("long lots that differ in their last digit only are two lots, and zeros in front do not hide that", () => {
+  const lots = (...names: readonly string[]) =>
+    read(
+      `time,bath,event,dye,dyeLot\n${names.map((lot) => `2027-04-16T08:40,six,made-up,coral,${lot}`).join("\n")}\n`,
+    ).said.filter((one) => one.includes("counts as another"));
+  expect(lots("12345678901234567891", "12345678901234567892")).toEqual([]);
+  expect(lots("012345678901234567891", "12345678901234567891")).toHaveLength(1);
+  expect(lots("0", "00")).toHaveLength(1);
+});

@@ -58,16 +58,20 @@ function loadsToHalve(left: number, readings: number): number | null {
 
 const mostRounds = 20;
 
-/** ln of the time factor that makes the next loads right by a sheet of some figures in a bath of others. */
+/**
+ * ln of the time factor that makes the next loads right by a sheet of some figures in a bath of others; where none does, as
+ * in a bath that one load empties, the nearest one that was tried.
+ */
 function matchedLogFactor(off: Evidence["nextLoadsOff"], sheet: Figures, really: Figures): number {
   let logFactor = Math.log(really.timeFactor);
+  let [nearest, leastOff] = [logFactor, Number.POSITIVE_INFINITY];
   // A longer dip takes up more dye, so that the bath behind it changes too.
-  for (let round = 0; round < mostRounds; round++) {
+  for (let round = 0; round < mostRounds && leastOff >= 1e-9; round++) {
     const by = off({ ...sheet, timeFactor: Math.exp(logFactor) }, really);
+    if (Math.abs(by) < leastOff) [nearest, leastOff] = [logFactor, Math.abs(by)];
     logFactor -= by;
-    if (Math.abs(by) < 1e-9) break;
   }
-  return logFactor;
+  return nearest;
 }
 
 /**

@@ -90,6 +90,20 @@ test("the time factor makes the next loads as right as all figures together, wit
   expect(toUse.timeFactor).toBeGreaterThan(best.timeFactor);
 });
 
+test("a time factor that steps do not reach stays at the nearest one, which is that of the bath", () => {
+  // A bath that a load empties: a little longer, and the next loads get far less.
+  const nextLoadsOff = (sheet: Figures, really: Figures) =>
+    3 * Math.log(sheet.timeFactor / really.timeFactor) + 0.1 * Math.log(really.uptakePerDm2 / 0.03);
+  const { residuals, readings } = reading((of) => [
+    (Math.log(of.timeFactor) - 0.2) / 0.05,
+    Math.log(of.uptakePerDm2 / 0.06) / 0.8,
+  ]);
+  const { figures, best } = estimate({ residuals, readings, nextLoadsOff }, priors);
+  expect(figures.uptakePerDm2.told).toBe(false);
+  expect(nextLoadsOff(best, best)).toBeGreaterThan(0.03);
+  expect(figures.timeFactor).toMatchObject({ told: true, value: best.timeFactor });
+});
+
 test("a time factor nearer to 1 than half its own error changes nothing", () => {
   const used = (factor: number) =>
     estimate(reading(logOf("timeFactor", factor, 0.02), 4), priors).toUse.timeFactor;
