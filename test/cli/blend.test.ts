@@ -4,7 +4,9 @@ import { runFake } from "./fake-io.js";
 
 const examples = new URL("../../examples", import.meta.url).pathname;
 const run = (...args: string[]) => runFake(["blend", ...args], folderIo(examples));
-const moss = ["mixing.yaml", "--target", "moss"];
+// As before its first trial.
+const moss = ["mixing.yaml", "--target", "moss", "--set", "dyes.moss.trials=[]"];
+const tried = ["mixing.yaml", "--target", "moss"];
 const json = async (...args: string[]) => JSON.parse((await run(...args, "--format", "json")).out);
 const firstTrial = "straw 38.4 mL, rose 19.2 mL, lagoon 10.0 mL, water 432 mL, 60 s: 57.7,1.4,20.3";
 const secondTrial = "straw 36.2 mL, rose 12.3 mL, lagoon 13.5 mL, water 438 mL, 60 s: 56.3,-9.5,16.7";
@@ -217,11 +219,41 @@ test("an addition says what it makes together, and how far off that is where it 
   );
 });
 
-test("trials of the file are named where none is typed, and only there", async () => {
-  const said = "The batch file has 2 trials of moss";
-  expect((await run(...moss)).out).toContain(said);
-  expect((await run(...moss, "--trial", firstTrial)).out).not.toContain(said);
-  expect((await run("mixing.yaml", "--target", "58,-8,18")).out).not.toContain(said);
+test("a recipe goes on from the trials of its mix in the batch file, as from typed ones", async () => {
+  const own = await json(...tried);
+  const typed = await json(...moss, "--trial", firstTrial, "--trial", secondTrial);
+  expect(own.recipes).toHaveLength(1);
+  own.recipes[0].dyes.forEach(({ dye, concentrateMl }: { dye: string; concentrateMl: number }, i: number) => {
+    expect(dye).toBe(typed.recipes[0].dyes[i].dye);
+    // The file has amounts for a litre, rounded otherwise.
+    expect(concentrateMl / typed.recipes[0].dyes[i].concentrateMl).toBeCloseTo(1, 2);
+  });
+  // How much of the last bath there is, only a typed trial says.
+  expect([own.addition === null, typed.addition === null]).toEqual([true, false]);
+  const said = "It goes on from the 2 trials of moss in the batch file.";
+  expect((await run(...tried)).out).toContain(said);
+  expect((await run(...moss)).out).not.toContain("It goes on from");
+});
+
+test("a trial that is typed and in the file counts once, and the typed ones come last", async () => {
+  const both = await json(...tried, "--trial", firstTrial, "--trial", secondTrial);
+  const typed = await json(...moss, "--trial", firstTrial, "--trial", secondTrial);
+  expect(both).toEqual(typed);
+  const { out } = await run(...tried, "--trial", firstTrial);
+  expect(out).toContain("Recipe after 2 trials");
+  expect(out).toContain("It goes on from the trial of moss in the batch file.");
+  expect(out).toContain("Or add to the 500 mL of the last trial");
+});
+
+test("trials of the file that do not fit the recipe are not used, which is said", async () => {
+  for (const other of [
+    ["--dyes", "straw,lagoon"],
+    ["--base", "white"],
+  ]) {
+    const { out } = await run(...tried, ...other);
+    expect(out).not.toContain("Recipe after");
+    expect(out.replace(/\s+/g, " ")).toContain("The trials of moss in the batch file are not used");
+  }
 });
 
 test("trials with a dye that the mix does not have are left out of the lines to paste, which is said", async () => {

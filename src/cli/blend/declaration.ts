@@ -12,7 +12,8 @@ export const blend: CommandDeclaration = {
   options: [
     {
       flags: "--target <colour>",
-      description: "L,a,b read as the swatches were, #rrggbb, or a shade of the spec",
+      description:
+        "L,a,b read as the swatches were, #rrggbb, or a shade of the spec; one that a mix gives goes on from its trials",
     },
     { flags: "--dyes <names>", description: "dyes to mix, with commas: default every dye with swatches" },
     { flags: "--time <time>", description: "of the dip, one for all dyes: default 60s, or the last trial's" },
@@ -22,7 +23,7 @@ export const blend: CommandDeclaration = {
     {
       flags: "--trial <recipe>",
       description:
-        "what was mixed, and the colour it gave: 'yellow 12 mL, blue 3 mL, water 485 mL, 60 s: 61,-20,30'; may be given again, the last trial last",
+        "what was mixed, and the colour it gave: 'yellow 12 mL, blue 3 mL, water 485 mL, 60 s: 61,-20,30'; may be given again, the last trial last; without a time it took that of --time",
       repeat: true,
     },
   ],

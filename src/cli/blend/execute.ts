@@ -18,6 +18,7 @@ import { onBatch, type Worked } from "../batch/on-batch.js";
 import { unknownName } from "../batch/pick.js";
 import type { Execute, Request } from "../command.js";
 import { optionReader } from "../option-reader.js";
+import { fileTrials } from "./file-trials.js";
 import { pickDyes } from "./pick-dyes.js";
 import { readTarget } from "./read-target.js";
 import { readTrial } from "./read-trial.js";
@@ -109,9 +110,19 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
   const trials = typedTrials.map((text) => readTrial(text, dyes.value, seconds ?? usualSeconds));
   const wrong = [...target.faults, ...trials.flatMap((trial) => trial.faults)];
   if (!target.ok || wrong.length > 0) return failed(...wrong);
-  const tried: readonly MixTrial[] = trials.flatMap((trial) => (trial.ok ? [trial.value] : []));
-  const vessel = vesselOf(batch, tank, volumeL);
   const { name, lab, ks, tolerance } = target.value;
+  const shadeDye = batch.shades.find((shade) => shade.name === name)?.dye;
+  const replaced = shadeDye?.mix === undefined ? undefined : shadeDye;
+  const typedOnes: readonly MixTrial[] = trials.flatMap((trial) => (trial.ok ? [trial.value] : []));
+  const before = fileTrials(replaced, dyes.value, base, typedOnes);
+  if (!before.ok) return before;
+  const earlier = before.value ?? [];
+  const tried = [...earlier, ...typedOnes];
+  const said = [
+    ...earlier.map((_, i) => `trial ${i + 1} of ${name} in the batch file`),
+    ...typedTrials.map((text) => `"${text}"`),
+  ];
+  const vessel = vesselOf(batch, tank, volumeL);
   const dipSeconds = seconds ?? tried.at(-1)?.seconds ?? usualSeconds;
   const made = blend({
     dyes: dyes.value,
@@ -121,12 +132,11 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     coldMl: vessel.coldMl,
     capacityMl: vessel.capacityMl,
     trials: tried,
+    standing: typedOnes.at(-1),
     bases: batch.bases,
     rates: batch.rates,
     handling: batch.handling,
   });
-  const shadeDye = batch.shades.find((shade) => shade.name === name)?.dye;
-  const replaced = shadeDye?.mix === undefined ? undefined : shadeDye;
   const used = dyes.value.filter((dye) => made.first?.mixture.dyes.includes(dye));
   const caution = cautions({
     celsius: Math.max(...dyes.value.map(({ model }) => model.dye.celsius)),
@@ -138,7 +148,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     coolToCelsius: batch.handling.coolToCelsius,
   });
   const warnings = [
-    ...trialWarnings(tried, typedTrials),
+    ...trialWarnings(tried, said),
     ...reachWarnings(made, tolerance),
     ...temperatureWarnings(made, dyes.value),
   ];
@@ -152,7 +162,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     currency: batch.currency ?? null,
     trials: tried,
     typedTrials,
-    fileTrials: replaced?.mix?.trials.length ?? 0,
+    fileTrials: before.value?.length ?? null,
     carryOver: carryOver(batch, vessel, made, base, replaced) ?? null,
     cautions: caution,
   });

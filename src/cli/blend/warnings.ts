@@ -46,7 +46,7 @@ export function reachWarnings(made: Blend, tolerance: number): Fault[] {
 }
 
 /** Trials whose reading is too far from what the swatches predict to be believed. */
-export const trialWarnings = (trials: readonly MixTrial[], typed: readonly string[]): Fault[] =>
+export const trialWarnings = (trials: readonly MixTrial[], said: readonly string[]): Fault[] =>
   trials.flatMap((trial, i) => {
     const unlikely = unlikelyTrial(trial);
     if (unlikely === undefined) return [];
@@ -55,7 +55,7 @@ export const trialWarnings = (trials: readonly MixTrial[], typed: readonly strin
       warning(
         "trial-unlikely",
         ["--trial"],
-        `"${typed[i]}" is ${deltaE00.toFixed(1)} CIEDE2000 from what the swatches predict of it, ${predicted.map((value) => value.toFixed(1)).join(",")}; in 95 of 100 cases it is within ${doubt95.toFixed(1)}`,
+        `${said[i]} is ${deltaE00.toFixed(1)} CIEDE2000 from what the swatches predict of it, ${predicted.map((value) => value.toFixed(1)).join(",")}; in 95 of 100 cases it is within ${doubt95.toFixed(1)}`,
         "check its amounts, its time and its reading",
       ),
     ];

@@ -17,10 +17,10 @@ export interface BlendFacts {
   readonly vessel: string | null;
   readonly currency: string | null;
   readonly trials: readonly MixTrial[];
-  /** The same as they were typed. */
+  /** Those that were typed. */
   readonly typedTrials: readonly string[];
-  /** How many trials the batch file has of the mix that the shade is dyed with. */
-  readonly fileTrials: number;
+  /** How many of the trials the batch file has, under the mix that the shade is dyed with; null where it has some that do not fit. */
+  readonly fileTrials: number | null;
   readonly carryOver: ThroughOneTank | null;
   readonly cautions: readonly Caution[];
 }

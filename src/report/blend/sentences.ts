@@ -41,9 +41,14 @@ export function recipeSentences(facts: BlendFacts, recipe: BlendRecipe): readonl
             .trimEnd()
             .concat(" a litre of bath."),
         ]),
-    ...(first && fileTrials > 0
+    ...(fileTrials === null
       ? [
-          `The batch file has ${fileTrials === 1 ? "1 trial" : `${fileTrials} trials`} of ${name}: plan uses ${fileTrials === 1 ? "it" : "them"}, this recipe does not. Give ${fileTrials === 1 ? "it" : "them"} as --trial to go on from there.`,
+          `The trials of ${name} in the batch file are not used: they have another base, or a dye that is not mixed here.`,
+        ]
+      : []),
+    ...(fileTrials
+      ? [
+          `It goes on from ${fileTrials === 1 ? "the trial" : `the ${fileTrials} trials`} of ${name} in the batch file.`,
         ]
       : []),
   ];

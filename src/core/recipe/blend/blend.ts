@@ -23,6 +23,8 @@ export interface BlendAsked {
   /** Most that the tank holds, cold; a trial in a smaller vessel has that much room over its own volume. */
   readonly capacityMl: (celsius: number) => number;
   readonly trials: readonly MixTrial[];
+  /** The last of them, where it is known how much of its bath there is. */
+  readonly standing?: MixTrial | undefined;
   readonly bases: readonly Base[];
   readonly rates: Rates;
   readonly handling: Handling;
@@ -85,9 +87,9 @@ export function blend(asked: BlendAsked): Blend {
     target,
     recipes: found.map(({ recipe, group }) => described(recipe, group, facts)),
     addition:
-      last === undefined || first === undefined
+      asked.standing === undefined || first === undefined
         ? null
-        : toldAddition(additionAfter(asked, last, first, correction), first),
+        : toldAddition(additionAfter(asked, asked.standing, first, correction), first),
     nearest: nearest?.deltaE00 ?? null,
     nearestBecause: nearest === undefined ? null : missedBecause(target, nearest.lab),
     twoDips: last === undefined ? offeredTwoDips(asked, nearest) : null,

@@ -1,13 +1,12 @@
-import { done, type Fault, failed, isError, type Outcome } from "../../fault.js";
+import { done, type Fault, failed, type Outcome } from "../../fault.js";
 import { madeOnce } from "../../made-once.js";
 import type { Dye, Handling, Mix } from "../../model/batch.js";
 import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import type { FittedDyes } from "../../uptake/shade/fitted-dyes.js";
-import { dyedColour } from "../../uptake/swatches/swatch-curves.js";
 import { type Correction, uncorrected } from "../mixture/correction.js";
 import { mixDyes } from "../mixture/mix-dye.js";
-import { pouredFor } from "../solve/amounts.js";
 import { fitTrials, type MixTrial } from "../trial/fit-trials.js";
+import { trialsOfMix } from "./trials-of-mix.js";
 
 /** What is known of a mix before the bath is looked at. */
 export interface MixedDye {
@@ -43,25 +42,6 @@ const standIn = (dye: Dye, parts: readonly DyeModel[], { longestSeconds }: Handl
   rate: "given",
 });
 
-/** The trials of a mix as they were dipped, each over the mix's own base. */
-function trialsOf(
-  { mix, name, base, celsius, reading }: MixedDye["dye"],
-  parts: readonly DyeModel[],
-): Outcome<MixTrial[]> {
-  const dyes = mixDyes(parts, base);
-  if (!dyes.ok) return dyes;
-  const trials = mix.trials.map(({ seconds, strengths, colour }, i): Outcome<MixTrial> => {
-    const read = dyedColour(colour, reading, ["dyes", name, "trials", i]);
-    if (!read.ok) return read;
-    const poured = pouredFor(dyes.value, strengths, 1000);
-    return done({ dyes: dyes.value, strengths, poured, seconds, celsius, lab: read.value.lab });
-  });
-  const faults = trials.flatMap((trial) => trial.faults);
-  return faults.some(isError)
-    ? failed(...faults)
-    : done(trials.flatMap((trial) => (trial.ok ? [trial.value] : [])));
-}
-
 /** Mixes that are kept; a workshop has a few. */
 const mostMixes = 64;
 
@@ -74,7 +54,9 @@ export class FittedMixes {
     const faults: Fault[] = fitted.flatMap((fit) => fit.faults);
     const parts = fitted.flatMap((fit) => (fit.ok ? [fit.value.model] : []));
     if (parts.length < fitted.length) return failed(...faults);
-    const trials = trialsOf(dye, parts);
+    const mixed = mixDyes(parts, dye.base);
+    if (!mixed.ok) return failed(...faults, ...mixed.faults);
+    const trials = trialsOfMix(dye, mixed.value);
     if (!trials.ok) return failed(...faults, ...trials.faults);
     const key = JSON.stringify([dye.mix, dye.base, dye.celsius, handling.timingSeconds]);
     const correction =

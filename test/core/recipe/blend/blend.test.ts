@@ -101,7 +101,8 @@ const trial = (strengths: readonly number[], coldMl: number) => ({
 });
 
 test("after a trial there is one recipe, and what brings the bath there", () => {
-  const after = blend(asked({ trials: [trial([0.15, 0.1, 0.25], 5840)] }));
+  const standing = trial([0.15, 0.1, 0.25], 5840);
+  const after = blend(asked({ trials: [standing], standing }));
   expect(after.recipes).toHaveLength(1);
   expect(after.recipes[0]!.deltaE00).toBeLessThan(0.25);
   expect(after.recipes[0]!.doubt95).toBeLessThan(blend(asked()).recipes[0]!.doubt95);
@@ -111,7 +112,8 @@ test("after a trial there is one recipe, and what brings the bath there", () => 
 });
 
 test("a bath that is much too strong is made afresh", () => {
-  const after = blend(asked({ trials: [trial([0.8, 0.1, 0.3], 5840)] }));
+  const standing = trial([0.8, 0.1, 0.3], 5840);
+  const after = blend(asked({ trials: [standing], standing }));
   expect(after.addition!.makeAfresh).toBe(true);
 });
 

@@ -1,0 +1,26 @@
+import { done, type Outcome } from "../../core/fault.js";
+import type { Base, Dye } from "../../core/model/batch.js";
+import { trialsOfMix } from "../../core/recipe/mixed-bath/trials-of-mix.js";
+import type { MixDye } from "../../core/recipe/mixture/mix-dye.js";
+import type { MixTrial } from "../../core/recipe/trial/fit-trials.js";
+
+const same = (one: MixTrial, other: MixTrial): boolean =>
+  one.seconds === other.seconds && one.lab.every((value, axis) => value === other.lab[axis]);
+
+/**
+ * Trials that the batch file has of the mix that a shade is dyed with, but for those that are typed too; null where they
+ * say nothing of this recipe, since the mix has another base or a dye that is not to be used.
+ */
+export function fileTrials(
+  mix: Dye | undefined,
+  dyes: readonly MixDye[],
+  base: Base | undefined,
+  typed: readonly MixTrial[],
+): Outcome<readonly MixTrial[] | null> {
+  if (mix?.mix === undefined || mix.mix.trials.length === 0) return done([]);
+  if (base !== undefined && base.name !== mix.base?.name) return done(null);
+  const parts = mix.mix.parts.flatMap(({ dye }) => dyes.find(({ name }) => name === dye.name) ?? []);
+  if (parts.length < mix.mix.parts.length) return done(null);
+  const trials = trialsOfMix({ ...mix, mix: mix.mix }, parts);
+  return trials.ok ? done(trials.value.filter((trial) => !typed.some((one) => same(trial, one)))) : trials;
+}
