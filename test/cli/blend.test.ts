@@ -219,6 +219,12 @@ test("an addition says what it makes together, and how far off that is where it 
   );
 });
 
+test("a dip longer than the longest swatch is extrapolated, which is said", async () => {
+  const said = async (time: string) => codes((await run(...moss, "--time", time)).err);
+  expect(await said("180 s")).not.toContain("time-beyond-swatches");
+  expect(await said("181 s")).toContain("time-beyond-swatches");
+});
+
 test("a recipe goes on from the trials of its mix in the batch file, as from typed ones", async () => {
   const own = await json(...tried);
   const typed = await json(...moss, "--trial", firstTrial, "--trial", secondTrial);

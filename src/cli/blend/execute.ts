@@ -22,7 +22,7 @@ import { fileTrials } from "./file-trials.js";
 import { pickDyes } from "./pick-dyes.js";
 import { readTarget } from "./read-target.js";
 import { readTrial } from "./read-trial.js";
-import { reachWarnings, temperatureWarnings, trialWarnings } from "./warnings.js";
+import { reachWarnings, temperatureWarnings, timeWarnings, trialWarnings } from "./warnings.js";
 
 const usualSeconds = 60;
 
@@ -151,6 +151,7 @@ function work(batch: Batch, options: Request["options"]): Outcome<Worked> {
     ...trialWarnings(tried, said),
     ...reachWarnings(made, tolerance),
     ...temperatureWarnings(made, dyes.value),
+    ...timeWarnings(made),
   ];
   const report = blendReport({
     blend: made,

@@ -1,4 +1,5 @@
 import { type Fault, warning } from "../../core/fault.js";
+import { duration } from "../../core/quantity/text/duration.js";
 import type { Blend } from "../../core/recipe/blend/blend.js";
 import type { MixDye } from "../../core/recipe/mixture/mix-dye.js";
 import { isStrongest } from "../../core/recipe/solve/solve-set.js";
@@ -18,6 +19,23 @@ export function temperatureWarnings(made: Blend, dyes: readonly MixDye[]): Fault
       ["dyes"],
       `the dyes of these recipes are dyed at unlike temperatures (${said.join(", ")}): a recipe is for the lowest of its dyes', and what the others do there is computed`,
       "trust a trial dip at that temperature more than the first recipe, or mix dyes of one temperature with --dyes",
+    ),
+  ];
+}
+
+/** A dip longer than any swatch of a dye in the recipe: what it gives then nobody has seen. */
+export function timeWarnings({ first }: Blend): Fault[] {
+  if (first === undefined) return [];
+  const { dip, dyes } = first.mixture;
+  const beyond = dyes.filter(({ model }) => dip.seconds > model.uptake.referenceSeconds);
+  if (beyond.length === 0) return [];
+  const said = beyond.map(({ name, model }) => `${name} ${duration(model.uptake.referenceSeconds)}`);
+  return [
+    warning(
+      "time-beyond-swatches",
+      ["--time"],
+      `the dip of ${duration(dip.seconds)} is longer than the longest swatch (${said.join(", ")}): its colour is extrapolated`,
+      "take a shorter --time, or dip a swatch as long",
     ),
   ];
 }
