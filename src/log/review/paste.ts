@@ -2,17 +2,13 @@ import { halfWidth95 } from "../../core/maths/sampling/half-width-95.js";
 import type { Dye, Handling } from "../../core/model/batch.js";
 import type { Estimated } from "../../core/quality/estimates/estimate.js";
 import { dyeKinds } from "../../core/quantity/dye/dye-kinds.js";
+import { inYaml } from "../../core/quantity/text/in-yaml.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
+import { exponentRange, within } from "../../core/uptake/swatches/bath-response.js";
 import { factorDigits, type LearnedDye } from "./learn-dye.js";
-
-/** What a dye's figures become; the exponent is kept where the file's schema takes it. */
-const leastExponent = 0.5;
-const mostExponent = 4;
 
 const plusMinus = ({ value, standardError }: Estimated): string =>
   `± ${Math.max(1, Math.round((100 * halfWidth95 * standardError) / value))} %`;
-
-const nameInYaml = (name: string): string => (/^[\w-]+$/.test(name) ? name : JSON.stringify(name));
 
 /** YAML with all that the log tells, told values with ±; empty where it teaches nothing. */
 export function pasteOf(
@@ -34,7 +30,7 @@ export function pasteOf(
         : []),
       ...(toUse.strengthExponent !== undefined
         ? [
-            `    strengthExponent: ${shortNumber(Math.min(mostExponent, Math.max(leastExponent, toUse.strengthExponent)), 3)} # ${strengthExponent.told ? plusMinus(strengthExponent) : "goes with this uptake, and only with it"}`,
+            `    strengthExponent: ${shortNumber(within(toUse.strengthExponent, exponentRange), 3)} # ${strengthExponent.told ? plusMinus(strengthExponent) : "goes with this uptake, and only with it"}`,
           ]
         : []),
       ...(activationEnergyJPerMol.told
@@ -43,7 +39,7 @@ export function pasteOf(
           ]
         : []),
     ];
-    return own.length === 0 ? [] : [`  ${nameInYaml(dye.name)}:`, ...own];
+    return own.length === 0 ? [] : [`  ${inYaml(dye.name)}:`, ...own];
   });
   const told = learned
     .map(({ learned: { estimates } }) => estimates.figures.dragOutMlPerDm2)

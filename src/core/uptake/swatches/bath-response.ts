@@ -29,7 +29,7 @@ export interface ApartDip {
 export const exponentRange = [0.5, 4] as const;
 const energyRange = [0, 150e3] as const;
 
-const within = (value: number, [low, high]: readonly [number, number]): number =>
+export const within = (value: number, [low, high]: readonly [number, number]): number =>
   Math.min(high, Math.max(low, value));
 
 /**
