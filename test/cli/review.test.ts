@@ -54,7 +54,11 @@ test("review has the keys that scripts rely on", async () => {
       standardError: expect.any(Number),
       told: expect.any(Boolean),
       loadsToHalve: expect.any(Number),
+      ...(figure === "strengthExponent" ? { withUptake: true } : {}),
     });
+  expect(paste).toContain(
+    `strengthExponent: ${Number(estimates.brick.strengthExponent.value.toPrecision(3))} # goes with this uptake`,
+  );
   expect(lots).toEqual([
     expect.objectContaining({ lot: "P-17", kind: "powder", dye: "brick", loads: 18, named: true }),
   ]);
@@ -66,7 +70,7 @@ test("review says what to do, what to paste, and draws", async () => {
   expect(out).toMatch(/powder lot P-17 is \d\.\d yellower in brick/);
   expect(out).toContain("timeFactor: 0.8");
   expect(out).toContain("six: lightness against the shade, load by load");
-  expect(out.replace(/\s+/g, " ")).toContain("the log does not show it yet");
+  expect(out.replace(/\s+/g, " ")).toContain("the log does not show it well enough yet");
   expect((await review("--format", "svg")).out).toContain("<svg");
   const csv = (await review("--format", "csv")).out.trim().split(/\r?\n/);
   expect(csv).toHaveLength(41);

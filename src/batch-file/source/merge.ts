@@ -31,12 +31,12 @@ export function merge(first: Merged, second: Merged): { merged: Merged; diagnost
   const data: Data = { ...first.data };
   const children = new Map<string | number, Origin>();
   for (const key of Object.keys(first.data)) children.set(key, at(first.origin, key));
-  const twice = (path: readonly string[], name: string): void => {
+  const twice = (path: readonly string[], name: string, maps = false): void => {
     diagnostics.push({
       code: "defined-twice",
       severity: "error",
       message: `${name} is defined in two files`,
-      help: "keep one of the two, or rename one; to try another value use --set",
+      help: `${maps ? "write the keys of both under one of the two" : "keep one of the two"}, or rename one; to try another value use --set`,
       spans: [
         locateIn(second.origin, path, "key"),
         { ...locateIn(first.origin, path, "key"), label: "first defined here" },
@@ -55,7 +55,8 @@ export function merge(first: Merged, second: Merged): { merged: Merged; diagnost
       for (const name of Object.keys(had)) parts.set(name, at(before, name));
       const joined: Data = { ...had };
       for (const [name, entry] of Object.entries(value)) {
-        if (Object.hasOwn(joined, name)) twice([key, name], `${key}.${name}`);
+        if (Object.hasOwn(joined, name))
+          twice([key, name], `${key}.${name}`, isMap(joined[name]) && isMap(entry));
         else {
           joined[name] = entry;
           parts.set(name, at(from, name));

@@ -10,6 +10,7 @@ import { type ColumnName, columnNames } from "../row/columns.js";
 import { inspectLoads } from "../row/inspect-loads.js";
 import type { LogRow } from "../row/log-row.js";
 import { settleMinutes } from "../row/settle-minutes.js";
+import { writtenTwice } from "./again-warnings.js";
 import { inRow } from "./in-row.js";
 import { decimalMarks } from "./log-numbers.js";
 import { type LogStyle, styleOf } from "./log-style.js";
@@ -103,6 +104,7 @@ function logOf(text: string, { header: first, rows }: CsvText): Found {
     ...faults,
     ...late.map(({ row, fault }) => inRow(row.row!, String(fault.path[0]), fault)),
     ...goingBack(found),
+    ...writtenTwice(found),
     ...lotsWithoutZeros(found),
     ...notDone(unconfirmed),
   ];

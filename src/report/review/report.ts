@@ -6,6 +6,7 @@ import type {
   ReviewChart,
   ReviewEstimates,
 } from "../../core/quality/review/review-model.js";
+import { counted } from "../../core/quantity/text/counted.js";
 import type { Plot } from "../plot/plot.js";
 import { type Block, paragraph, type Report } from "../report.js";
 import type { Column, Table } from "../table.js";
@@ -86,6 +87,13 @@ const plotsOf = (bath: ReviewBath): Plot[] => {
 const share = (value: number | null): string =>
   value === null ? "not inspected" : `${Math.round(100 * value)} %`;
 
+/** The middle one, or the mean of the two in the middle; null of none. */
+function median(values: readonly number[]): number | null {
+  const sorted = values.toSorted((one, other) => one - other);
+  const half = sorted.length / 2;
+  return half === 0 ? null : (sorted[Math.ceil(half) - 1]! + sorted[Math.floor(half)]!) / 2;
+}
+
 const bathTable = (baths: readonly ReviewBath[]): Table => ({
   columns: [
     { key: "bath", title: "bath" },
@@ -95,20 +103,24 @@ const bathTable = (baths: readonly ReviewBath[]): Table => ({
     { key: "read", title: "read", digits: places(0) },
     { key: "off_E00", title: "off by, median", digits: places(1) },
   ],
-  rows: baths.map(({ bath, loads, parts, goodShare, points }) => {
-    const off = points.map(({ deltaE00 }) => deltaE00).sort((a, b) => a - b);
-    return [bath, loads, parts, share(goodShare), points.length, off[Math.floor(off.length / 2)] ?? null];
-  }),
+  rows: baths.map(({ bath, loads, parts, goodShare, points }) => [
+    bath,
+    loads,
+    parts,
+    share(goodShare),
+    points.length,
+    median(points.map(({ deltaE00 }) => deltaE00)),
+  ]),
 });
 
 /** What would show a figure that the log does not show. */
 const tells: Readonly<Record<string, string>> = {
-  timeFactor: "read the colour of one part of every load, of a dye that has swatches",
+  timeFactor: "the colour of one part of every load, of a dye that has swatches",
   uptakeMlPerDm2: "readings while the bath weakens, or evidence under uptake",
   uptakeGPerDm2: "readings while the bath weakens, or evidence under uptake",
-  dragOutMlPerDm2: "log waterMl of every top-up, or weigh ten parts wet and dry",
+  dragOutMlPerDm2: "waterMl of many top-ups in the log, or ten parts weighed wet and dry",
   strengthExponent: "a swatch from a half-strength bath",
-  activationEnergyKJPerMol: "log celsius of every load, or a swatch dipped cooler",
+  activationEnergyKJPerMol: "celsius of many loads in the log, or a swatch dipped cooler",
 };
 
 const figureNames: Readonly<Record<string, string>> = {
@@ -140,7 +152,7 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
     one.value,
     one.told ? one.standardError : null,
     one.told ? one.loadsToHalve : null,
-    one.told ? "" : "not known",
+    one.told ? "" : one.withUptake ? "with the uptake" : "as it was",
   ]),
 });
 
@@ -151,12 +163,16 @@ const mostLoadsAhead = 300;
 const untold = (estimates: ReviewEstimates): string[] =>
   namedFigures(estimates).flatMap(({ key, title, one }) => {
     if (one.told) return [];
+    if (one.withUptake)
+      return [
+        `${title}: the log does not show it alone; ${significant(one.value, 3)} goes with the uptake, and only with it.`,
+      ];
     const more =
       one.loadsToHalve === null || one.loadsToHalve > mostLoadsAhead
         ? ""
         : `; ${one.loadsToHalve} more loads halve its error`;
     return [
-      `${title}: the log does not show it yet, so it stays as it was. What would show it: ${tells[key]}${more}.`,
+      `${title}: the log does not show it well enough yet, so it stays as it was. What would show it: ${tells[key]}${more}.`,
     ];
   });
 
@@ -225,7 +241,7 @@ export function reviewReport(review: Review): Report {
       ...(review.paste === ""
         ? [paragraph("The log teaches nothing that the batch file does not have.")]
         : [
-            paragraph("Paste into the batch file:"),
+            paragraph("Paste into the batch file, each key under its name that is there:"),
             { kind: "code" as const, lines: review.paste.trimEnd().split("\n") },
           ]),
       heading("Baths"),
@@ -239,7 +255,7 @@ export function reviewReport(review: Review): Report {
         ),
       ),
       ...Object.entries(review.estimates).flatMap(([dye, estimates]) => [
-        heading(`${dye}, from ${estimates.readings} readings`),
+        heading(`${dye}, from ${counted(estimates.readings, "reading")}`),
         ...table(estimatesTable(estimates)),
         ...list(untold(estimates)),
       ]),

@@ -295,3 +295,15 @@ test("long lots that differ in their last digit only are two lots, and zeros in 
   expect(lots("012345678901234567891", "12345678901234567891")).toHaveLength(1);
   expect(lots("0", "00")).toHaveLength(1);
 });
+
+test("a row that says in every cell what another one says is named, whatever its event", () => {
+  const load = "2027-04-16T09:30,six,load,hook,coral-light,24,31,79.5,,,,,,";
+  const topUp = "2027-04-16T09:36,six,measured,,,,,79.5,5.8,,,,,";
+  const twice = rows(load, topUp, load.replace("09:30", "09:40"), topUp.replace("09:36", "09:40"), topUp);
+  expect(twice.said.filter((said) => said.includes("says the same"))).toEqual([
+    "row 6, column time: row 3 says the same",
+  ]);
+  expect(rows(load, load).said).toEqual(["row 3, column time: row 2 says the same"]);
+  expect(rows(load, load.replace(",24,", ",23,")).said).toEqual([]);
+  expect(rows(load, load.replace(",six,", ",ten,")).said).toEqual([]);
+});

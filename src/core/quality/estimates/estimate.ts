@@ -3,10 +3,12 @@ import { type Figures, figureNames, type Learnable, learnable, type Prior, type 
 
 /** What a log says of one figure. */
 export interface Estimated {
-  /** The assumed one where the log cannot tell. */
+  /** As the batch file has it where the log cannot tell. */
   readonly value: number;
   readonly standardError: number;
   readonly told: boolean;
+  /** Of an exponent that is not told: the value is the one that the told uptake was found with. */
+  readonly withUptake?: true;
   /** Further loads after which the standard error is half of what it is; null where no number of them does it. */
   readonly loadsToHalve: number | null;
 }
@@ -117,7 +119,9 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   const of = (name: Learnable): Estimated => {
     const { value, deviation, held } = priors[name];
     const told = isTold(name);
-    const its = told ? (name === "timeFactor" ? Math.exp(logFactor) : best[name]) : (held ?? value);
+    const withUptake = !told && name === "strengthExponent" && withExponent;
+    const found = name === "timeFactor" ? Math.exp(logFactor) : best[name];
+    const its = told || withUptake ? found : (held ?? value);
     // As the bath goes on changing, what stays as assumed pulls further.
     const pulled = told && name === "timeFactor" ? logFactor - Math.log(best.timeFactor) : 0;
     return {
@@ -125,6 +129,7 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
       // What is not told is as uncertain as the assumption, at most.
       standardError: its * (told ? Math.hypot(errorOf(name), pulled) : Math.min(deviation, errorOf(name))),
       told,
+      ...(withUptake ? { withUptake } : {}),
       loadsToHalve: loadsToHalve(errorOf(name) / startOf(priors[name]), evidence.readings),
     };
   };
