@@ -23,8 +23,8 @@ function lastWorked(fillings: readonly FollowedFilling[]): {
 
 /**
  * How far the next loads go wrong where the sheet has other figures than the bath: ln of the fresh time that each gets
- * over the one that it should have, in the mean; 0 without a load. They are like the last ones in the tank that was worked
- * last, topped up where those were with what the sheet then asks for.
+ * over the one that it should have, in the mean of those that find dye in the bath; 0 without such a load. They are like the
+ * last ones in the tank that was worked last, topped up where those were with what the sheet then asks for.
  * @param sheet the fillings of a dye as the sheet's figures have them
  * @param really the same with the figures of the bath
  */
@@ -42,7 +42,7 @@ export function nextLoadsOff(
     last.filling.dumped === undefined ? ([{ ...before.bath }, { ...last.bath }] as const) : fresh();
   const { setting } = before.real;
   const topUp = topUpRecords[setting.rule];
-  let [loads, off] = [0, 0];
+  let [loads, dyed, off] = [0, 0, 0];
   for (let i = 0; loads < loadsAhead; i++) {
     const { row, dip } = rows[i % rows.length]!;
     if (row.event === "made-up") [asked, there] = fresh();
@@ -60,8 +60,10 @@ export function nextLoadsOff(
       const got = replayLoad(last.real, there, { ...load, dipped: { seconds: asked.dipSeconds } });
       loads += 1;
       // A bath without dye gives no load a time.
-      if (freshSeconds > 0 && got.freshSeconds > 0) off += Math.log(got.freshSeconds / freshSeconds);
+      if (!(freshSeconds > 0 && got.freshSeconds > 0)) continue;
+      dyed += 1;
+      off += Math.log(got.freshSeconds / freshSeconds);
     }
   }
-  return off / loads;
+  return dyed === 0 ? 0 : off / dyed;
 }

@@ -69,6 +69,15 @@ test("a bath that is topped up by its rule gets what the sheet asks for, one wit
   expect(untouched[0]).toBeCloseTo(untouched[1]!, 12);
 });
 
+test("loads that find no dye in the bath do not count", () => {
+  const [first, second] = rows.filter(({ event }) => event === "load");
+  const dump: DumpRow = { row: 99, time: second!.time, bath: "six", event: "dump" };
+  const off = offBy([rows[0]!, first!, { ...second!, parts: 1_000_000 } as LogRow, dump]);
+  const slower = off({ ...figures, timeFactor: 1.1 * figures.timeFactor }, figures);
+  // The second load takes all the dye, so that the mean is that of the first two.
+  expect(slower).toBeGreaterThan(0.04);
+});
+
 test("without a load nothing goes wrong", () => {
   expect(offBy(rows.slice(0, 1))(figures, { ...figures, uptakePerDm2: 0.3 })).toBe(0);
 });

@@ -96,7 +96,8 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   /** Of the logarithm. */
   const errorOf = (name: Learnable): number => {
     const start = startOf(priors[name]);
-    if (name === "timeFactor" && evidence.readings > 0)
+    // Slopes of 0: the bath has no dye for a next load, so that only the loads before say how sure the factor is.
+    if (name === "timeFactor" && evidence.readings > 0 && slopes.some((slope) => slope !== 0))
       return Math.min(start, widened * fit.standardErrorOf(slopes));
     return start * Math.min(1, widened * fit.standardErrors[figureNames.indexOf(name)]!);
   };

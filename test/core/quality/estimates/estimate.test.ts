@@ -119,3 +119,12 @@ test("an uptake that is told brings the exponent that it was found with, unless 
     }).toUse.strengthExponent;
   expect([exponent(2), exponent(undefined)]).toEqual([expect.closeTo(1.5, 6), undefined]);
 });
+
+test("a time factor whose next loads find no dye is as uncertain as its readings make it", () => {
+  const errorBy = (nextLoadsOff: Evidence["nextLoadsOff"]) =>
+    estimate({ ...reading(logOf("timeFactor", 1.2, 0.05)), nextLoadsOff }, priors).figures.timeFactor
+      .standardError;
+  const usual = errorBy(reading(() => []).nextLoadsOff);
+  expect(usual).toBeGreaterThan(0.05);
+  expect(errorBy(() => 0)).toBeCloseTo(usual, 6);
+});
