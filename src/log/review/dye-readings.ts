@@ -46,8 +46,8 @@ const leftOut = (row: LoadRow, code: string, what: string, help: string): Outcom
   done(undefined, [inRow(row.row!, "L", warning(code, [], `${what}: it teaches nothing`, help))]);
 
 /**
- * The reading of a load on the curve of its dye; undefined where its colour was not read, where its base has no curve, or
- * where it is no colour of that dye, with a warning.
+ * The reading of a load on the curve of its dye; undefined where its colour was not read, where its base has no curve,
+ * where the colour hardly moves with the time, and, with a warning, where it is not a colour of that dye.
  */
 export function readingOf(model: WithCurve, batch: Batch, row: LoadRow): Outcome<LoadReading | undefined> {
   if (row.lab === undefined) return done(undefined);

@@ -1,9 +1,11 @@
 import { expect, test } from "vitest";
 import type { Lab } from "../../../src/core/model/batch.js";
 import { hasCurve } from "../../../src/core/uptake/shade/dye-model.js";
+import { labAfter } from "../../../src/core/uptake/swatches/shade-curve.js";
 import { readingOf } from "../../../src/log/review/dye-readings.js";
 import { reviewLog } from "../../../src/log/review/review.js";
 import type { LoadRow, LogRow } from "../../../src/log/row/log-row.js";
+import { readText } from "../../batch-file/read.js";
 import { drawnTruth, seeded, shared, work, workshopBatch } from "./workshop.js";
 
 const batch = await workshopBatch();
@@ -36,6 +38,44 @@ test("a colour of the dye tells a time, one that is 10 CIEDE2000 from all of the
 
 test("the colour of the bare part is no reading of a dip", () => {
   expect(read(white).faults).toMatchObject([{ code: "log-bare-colour" }]);
+});
+
+test("the colour of a dip of over half a second tells a time, that of a shorter one is bare", () => {
+  const after = (seconds: number) => read(labAfter(model.chosen.curve, seconds));
+  expect(after(0.55)).toMatchObject({ faults: [], value: { logFresh: expect.closeTo(Math.log(0.55), 2) } });
+  expect(after(0.45).faults).toMatchObject([{ code: "log-bare-colour" }]);
+});
+
+test("a colour that hardly moves with the time tells none: less than 0.1 CIEDE2000 with ln of it", async () => {
+  const { batch: ofFull } = await readText(`
+batch: full
+bases: { white: { lab: [93.0, -0.3, 0.6] } }
+dyes:
+  full:
+    dilution: 1:9
+    temperature: 80 °C
+    base: white
+    law: first-order
+    swatches:
+      - { time: 10 s, lab: [63.6, 29.4, 8.1] }
+      - { time: 20 s, lab: [52.2, 34.0, 10.1] }
+      - { time: 120 s, lab: [48.2, 36.9, 12.2] }
+`);
+  const full = ofFull!.dyes[0]!;
+  const known = shared.dyes.fit(full, ofFull!.handling);
+  if (!known.ok || !hasCurve(known.value.model)) throw new Error("no curve");
+  const its = known.value.model;
+  const after = (seconds: number) =>
+    readingOf(its, ofFull!, { ...load, lab: labAfter(its.chosen.curve, seconds) });
+  let [early, late] = [140, 200];
+  while (late - early > 1e-4) {
+    const middle = (early + late) / 2;
+    const reading = after(middle);
+    if (reading.ok && reading.value === undefined) late = middle;
+    else early = middle;
+  }
+  expect(after(early)).toMatchObject({ faults: [], value: { deltaE00PerLogTime: expect.closeTo(0.1, 3) } });
+  expect(after(late)).toEqual({ ok: true, value: undefined, faults: [] });
 });
 
 test("readings that are left out teach nothing, and the review says so of each", () => {
