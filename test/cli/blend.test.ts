@@ -255,6 +255,8 @@ test("trials of the file that do not fit the recipe are not used, which is said"
   for (const other of [
     ["--dyes", "straw,lagoon"],
     ["--base", "white"],
+    // The trials are then on white, and the recipe on the base of the swatches.
+    ["--set", "dyes.moss.base=white", "--set", "parts.bead.blank=0.95"],
   ]) {
     const { out } = await run(...tried, ...other);
     expect(out).not.toContain("Recipe after");

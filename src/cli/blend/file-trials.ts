@@ -18,9 +18,10 @@ export function fileTrials(
   typed: readonly MixTrial[],
 ): Outcome<readonly MixTrial[] | null> {
   if (mix?.mix === undefined || mix.mix.trials.length === 0) return done([]);
-  if (base !== undefined && base.name !== mix.base?.name) return done(null);
   const parts = mix.mix.parts.flatMap(({ dye }) => dyes.find(({ name }) => name === dye.name) ?? []);
   if (parts.length < mix.mix.parts.length) return done(null);
+  // Without a base the recipe is for that of the swatches, as a mix without one is.
+  if ((base ?? parts[0]!.model.dye.base)?.name !== mix.base?.name) return done(null);
   const trials = trialsOfMix({ ...mix, mix: mix.mix }, parts);
   return trials.ok ? done(trials.value.filter((trial) => !typed.some((one) => same(trial, one)))) : trials;
 }

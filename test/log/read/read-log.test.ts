@@ -307,3 +307,15 @@ test("a row that says in every cell what another one says is named, whatever its
   expect(rows(load, load.replace(",24,", ",23,")).said).toEqual([]);
   expect(rows(load, load.replace(",six,", ",ten,")).said).toEqual([]);
 });
+
+test("a row on the full minute follows the last thing done in that minute, not a reading of it", () => {
+  const { rows: found } = rows(
+    "2027-04-16T09:30:45,six,load,hook,,24,31,,,,,,,",
+    "2027-04-16T09:30:55,six,measured,,,,,,,60,30,10,,",
+    "2027-04-16T09:30,six,measured,,,,,79.5,,,,,,",
+  );
+  expect(found.map(({ event, time }) => `${event} ${time.text.slice(11)}`)).toEqual([
+    "load 09:30:45",
+    "measured 09:30:45",
+  ]);
+});

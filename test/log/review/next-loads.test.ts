@@ -69,6 +69,37 @@ test("a bath that is topped up by its rule gets what the sheet asks for, one wit
   expect(untouched[0]).toBeCloseTo(untouched[1]!, 12);
 });
 
+test("the next loads are those of the tank that was worked last, whichever is first in the batch file", () => {
+  const tank = batch.tanks.find(({ name }) => name === "fourteen")!;
+  const two: Batch = { ...batch, baths: [...batch.baths, { ...batch.baths[0]!, tank, index: 1 }] };
+  const inFourteen = (of: readonly LogRow[], days: number): LogRow[] =>
+    of.map((row) => ({
+      ...row,
+      row: row.row! + 100,
+      bath: tank.name,
+      time: { ...row.time, seconds: row.time.seconds + 86_400 * days },
+    }));
+  const more = { ...figures, uptakePerDm2: 0.3 };
+  const some = rows.slice(0, 3);
+  const alone = offBy(inFourteen(some, 30), two)(figures, more);
+  expect(offBy([...rows, ...inFourteen(some, 30)], two)(figures, more)).toBeCloseTo(alone, 12);
+  expect(offBy([...inFourteen(some, -30), ...rows], two)(figures, more)).toBeCloseTo(
+    offBy(rows, two)(figures, more),
+    12,
+  );
+});
+
+test("a bath that was made up again among the last ten loads is made up again among the next", () => {
+  const [first, second, third] = rows.filter(({ event }) => event === "load");
+  const madeUp = { ...rows[0]!, time: second!.time } as LogRow;
+  const more = { ...figures, uptakePerDm2: 0.3 };
+  const [again, once] = [
+    [rows[0]!, first!, madeUp, second!],
+    [rows[0]!, first!, second!, third!],
+  ].map((log) => Math.abs(offBy(log)(figures, more)));
+  expect(again).toBeLessThan(0.5 * once!);
+});
+
 test("loads that find no dye in the bath do not count", () => {
   const [first, second] = rows.filter(({ event }) => event === "load");
   const dump: DumpRow = { row: 99, time: second!.time, bath: "six", event: "dump" };

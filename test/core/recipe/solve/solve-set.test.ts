@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { ciede2000 } from "../../../../src/core/colour/difference/ciede2000.js";
 import type { Lab } from "../../../../src/core/model/batch.js";
 import { type Mixture, mixedLab, mixtureOf } from "../../../../src/core/recipe/mixture/mixture.js";
-import { solveSet } from "../../../../src/core/recipe/solve/solve-set.js";
+import { isStrongest, solveSet } from "../../../../src/core/recipe/solve/solve-set.js";
 import { seeded } from "../../uptake/shade/invented-dyes.js";
 import { someDyes } from "../some-dyes.js";
 
@@ -72,4 +72,9 @@ test("concentrates take no more room than the bath has", () => {
   const { strengths } = solveSet(mixture, mixedLab(mixture, [1.5, 1.5]));
   expect(0.6 * strengths[0]! + 0.6 * strengths[1]!).toBeLessThanOrEqual(1 + 1e-9);
   expect(0.6 * strengths[0]! + 0.6 * strengths[1]!).toBeGreaterThan(0.95);
+});
+
+test("a recipe is the strongest from 99 % of the most that a dye may be", () => {
+  expect(isStrongest([0.1, 1.97])).toBe(false);
+  expect(isStrongest([0.1, 1.99])).toBe(true);
 });
