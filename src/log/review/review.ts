@@ -12,6 +12,8 @@ import type {
 import { aimOf } from "../../core/uptake/shade/fitted-dyes.js";
 import type { BareRow, LoadRow, LogRow } from "../row/log-row.js";
 import { lotAction, temperatureAction, timeAction } from "./actions.js";
+import { oddLoads } from "./checks/odd-loads.js";
+import { otherCapitals, unknownNames } from "./checks/unknown-names.js";
 import { dyeLog } from "./dye-log.js";
 import { dyeUse } from "./dye-use.js";
 import { type LearnedDye, learnDye } from "./learn-dye.js";
@@ -85,11 +87,10 @@ function judged(batch: Batch, { dye, learned }: Learned, tank: string, shared: S
 }
 
 function bathOf(
-  batch: Batch,
   one: Learned,
   tank: string,
   rows: readonly LogRow[],
-  shared: SharedWork,
+  itsLoads: readonly JudgedLoad[],
 ): ReviewBath {
   const loads = rows.filter(
     (row): row is LoadRow =>
@@ -106,7 +107,7 @@ function bathOf(
       inspected.length === 0
         ? null
         : sum(({ good }) => good!, inspected) / sum(({ parts }) => parts, inspected),
-    ...bathPoints(judged(batch, one, tank, shared), one.dye.celsius),
+    ...bathPoints(itsLoads, one.dye.celsius),
   };
 }
 
@@ -149,11 +150,22 @@ export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new Sh
   }
   if (faults.some(isError)) return { ok: false, faults };
   const of = (dye: Dye): Learned => learned.find((one) => one.dye === dye)!;
+  const loads = logged.map(({ dye, tank }) => judged(batch, of(dye), tank.name, shared));
+  faults.push(
+    ...otherCapitals(batch, rows),
+    ...learned.flatMap(({ dye, learned: { fillings } }) => unknownNames(batch, dye, fillings)),
+    ...learned.flatMap(({ dye, learned: one }) =>
+      oddLoads(
+        one,
+        loads.flatMap((its, i) => (logged[i]!.dye === dye ? its : [])),
+      ),
+    ),
+  );
   const lots = learned.flatMap((one) => lotsOf(one, rows));
   const used = learned.map(({ dye, learned: { fillings } }) => dyeUse(dye, fillings, batch.handling));
   return done(
     {
-      baths: logged.map(({ dye, tank }) => bathOf(batch, of(dye), tank.name, rows, shared)),
+      baths: logged.map(({ dye, tank }, i) => bathOf(of(dye), tank.name, rows, loads[i]!)),
       estimates: Object.fromEntries(learned.map((one) => [one.dye.name, estimatesOf(one)])),
       lots,
       dyes: used.map(({ dye }) => dye),

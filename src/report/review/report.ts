@@ -1,3 +1,4 @@
+import { median } from "../../core/maths/median.js";
 import type { Estimated } from "../../core/quality/estimates/estimate.js";
 import type {
   ChartedDifference,
@@ -87,13 +88,6 @@ const plotsOf = (bath: ReviewBath): Plot[] => {
 const share = (value: number | null): string =>
   value === null ? "not inspected" : `${Math.round(100 * value)} %`;
 
-/** The middle one, or the mean of the two in the middle; null of none. */
-function median(values: readonly number[]): number | null {
-  const sorted = values.toSorted((one, other) => one - other);
-  const half = sorted.length / 2;
-  return half === 0 ? null : (sorted[Math.ceil(half) - 1]! + sorted[Math.floor(half)]!) / 2;
-}
-
 const bathTable = (baths: readonly ReviewBath[]): Table => ({
   columns: [
     { key: "bath", title: "bath" },
@@ -109,7 +103,7 @@ const bathTable = (baths: readonly ReviewBath[]): Table => ({
     parts,
     share(goodShare),
     points.length,
-    median(points.map(({ deltaE00 }) => deltaE00)),
+    median(points.map(({ deltaE00 }) => deltaE00)) ?? null,
   ]),
 });
 
