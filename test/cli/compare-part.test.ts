@@ -92,3 +92,22 @@ test("compare refuses several shades with several readings, too many colours, an
   ]);
   expect((await codes(light, "brick-light", "--spec", "restock.yaml", "--strength", "0%"))[0]).toBe(2);
 });
+
+test("a word that is neither shade nor colour is refused with the shades that it may mean", async () => {
+  const refused = async (...args: readonly string[]) => {
+    const { status, out, err } = await compare(...args);
+    expect([status, out]).toEqual([2, ""]);
+    return err.replace(/\s+/g, " ").trim();
+  };
+  expect(await refused("brick-lihgt", light)).toBe(
+    'error[colour-unknown]: A: "brick-lihgt" is neither a shade of the batch nor a colour help: did you mean brick-light?',
+  );
+  expect(await refused(light, "ochre-in-oil")).toBe(
+    'error[colour-unknown]: B: "ochre-in-oil" is neither a shade of the batch nor a colour help: the shades are brick-light, brick-deep, teal-mid and teal-shadow',
+  );
+  expect(await refused("brick-light", "50,30")).toContain('B: "50,30" is not a colour help: Write "#d9603b"');
+  const without = await runFake(["compare", light, "brick-light"]);
+  expect(without.err.replace(/\s+/g, " ")).toContain(
+    'B: "brick-light" is not a colour help: Write "#d9603b", "#d63", a CSS name such as "tomato", or "hsl(14, 68%, 54%)". A CIELAB colour is "65.9,44.6,23.0". A shade needs --spec FILE.',
+  );
+});

@@ -1,10 +1,16 @@
 import type { BatchRead } from "../../batch-file/batch-read.js";
+import { nearest } from "../../batch-file/issues/nearest.js";
+import type { Fault } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
+import { listed } from "../../core/quantity/text/listed.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { type Request, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { type Given, givenColour } from "./given.js";
+
+/** Most names in a help line, so that it stays readable. Common practice, no source. */
+const mostListed = 12;
 
 /** Colours named on the command line, and what is wrong with them. No colours where anything is. */
 export interface ColoursRead {
@@ -12,6 +18,22 @@ export interface ColoursRead {
   /** The batch whose shades were named. */
   readonly batch?: Batch;
   readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A word that is neither a colour nor a shade: with the shades that it may mean. */
+function orShade(fault: Fault, text: string, batch: Batch | undefined): Fault {
+  if (fault.code !== "colour-unknown" || !/^[a-z][\w.-]*$/i.test(text)) return fault;
+  if (batch === undefined) return { ...fault, help: `${fault.help} A shade needs --spec FILE.` };
+  const shades = batch.shades.map(({ name }) => name);
+  const near = nearest(text, shades);
+  return {
+    ...fault,
+    message: `"${text}" is neither a shade of the batch nor a colour`,
+    help:
+      near === undefined
+        ? `the shades are ${listed(shades.slice(0, mostListed), "and")}${shades.length > mostListed ? ", among others" : ""}`
+        : `did you mean ${near}?`,
+  };
 }
 
 /** Reads colours, each under the name of its argument; with `spec` a name may be a shade of that batch. */
@@ -39,7 +61,7 @@ export async function readColours(
         : (await import("./shade.js")).shadeColour(shade, batch);
     diagnostics.push(
       ...given.faults.map((fault) =>
-        locate(fault.path) === undefined ? unplaced(fault) : toDiagnostic(fault, locate),
+        shade === undefined ? unplaced(orShade(fault, text, batch)) : toDiagnostic(fault, locate),
       ),
     );
     if (given.ok) colours.push(given.value);

@@ -12,6 +12,7 @@ import type {
 import { aimOf } from "../../core/uptake/shade/fitted-dyes.js";
 import type { BareRow, LoadRow, LogRow } from "../row/log-row.js";
 import { lotAction, temperatureAction, timeAction } from "./actions.js";
+import { crowdedLoads } from "./checks/crowded-loads.js";
 import { oddLoads } from "./checks/odd-loads.js";
 import { otherCapitals, unknownNames } from "./checks/unknown-names.js";
 import { dyeLog } from "./dye-log.js";
@@ -153,7 +154,10 @@ export function reviewLog(batch: Batch, rows: readonly LogRow[], shared = new Sh
   const loads = logged.map(({ dye, tank }) => judged(batch, of(dye), tank.name, shared));
   faults.push(
     ...otherCapitals(batch, rows),
-    ...learned.flatMap(({ dye, learned: { fillings } }) => unknownNames(batch, dye, fillings)),
+    ...learned.flatMap(({ dye, learned: { fillings } }) => [
+      ...unknownNames(batch, dye, fillings),
+      ...crowdedLoads(batch, fillings),
+    ]),
     ...learned.flatMap(({ dye, learned: one }) =>
       oddLoads(
         one,

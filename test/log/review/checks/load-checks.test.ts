@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { loadSize } from "../../../../src/core/bath/load/load-size.js";
 import { reviewLog } from "../../../../src/log/review/review.js";
 import type { LoadRow, LogRow } from "../../../../src/log/row/log-row.js";
 import { drawnTruth, seeded, shared, work, workshopBatch } from "../workshop.js";
@@ -84,4 +85,18 @@ test("a tank that differs in capitals only is named; another tank is another bat
     ["log-other-bath", "warning", `${one} bath: bath "Six" counts as another one than tank "six"`],
   ]);
   expect(said({ bath: "nine" })).toEqual([]);
+});
+
+test("a load of more than twice the parts that fit is named", () => {
+  const { tank } = batch.baths[0]!;
+  const most = loadSize(batch.parts.find(({ name }) => name === changed.part)!, tank, batch.handling).parts;
+  const many = (parts: number) => said({ parts }).filter(([code]) => code === "log-many-parts");
+  expect(many(2 * most)).toEqual([]);
+  expect(many(2 * most + 1)).toEqual([
+    [
+      "log-many-parts",
+      "warning",
+      `${one} parts: a load of tank "six" holds ${most} of part "clip", not ${2 * most + 1}`,
+    ],
+  ]);
 });
