@@ -143,10 +143,10 @@ const estimatesTable = (estimates: ReviewEstimates): Table => ({
   ],
   rows: namedFigures(estimates).map(({ title, one }) => [
     title,
-    one.value,
+    one.withUptake ?? one.value,
     one.told ? one.standardError : null,
     one.told ? one.loadsToHalve : null,
-    one.told ? "" : one.withUptake ? "with the uptake" : "as it was",
+    one.told ? "" : one.withUptake !== undefined ? "with the uptake" : "as it was",
   ]),
 });
 
@@ -157,9 +157,9 @@ const mostLoadsAhead = 300;
 const untold = (estimates: ReviewEstimates): string[] =>
   namedFigures(estimates).flatMap(({ key, title, one }) => {
     if (one.told) return [];
-    if (one.withUptake)
+    if (one.withUptake !== undefined)
       return [
-        `${title}: the log does not show it alone; ${significant(one.value, 3)} goes with the uptake, and only with it.`,
+        `${title}: the log does not show it alone; ${significant(one.withUptake, 3)} goes with the uptake, and only with it.`,
       ];
     const more =
       one.loadsToHalve === null || one.loadsToHalve > mostLoadsAhead

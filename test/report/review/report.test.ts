@@ -47,7 +47,7 @@ test("more loads are named for a figure only where somebody would dip them: up t
 });
 
 test("an exponent that only goes with the uptake is shown with the value that is pasted", () => {
-  const text = textOf(300, { strengthExponent: { ...told, value: 1.534, told: false, withUptake: true } });
+  const text = textOf(300, { strengthExponent: { ...told, value: 2, told: false, withUptake: 1.534 } });
   expect(text).toContain(
     "exponent of strength: the log does not show it alone; 1.53 goes with the uptake, and only with it.",
   );

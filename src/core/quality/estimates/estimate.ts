@@ -7,8 +7,8 @@ export interface Estimated {
   readonly value: number;
   readonly standardError: number;
   readonly told: boolean;
-  /** Of an exponent that is not told: the value is the one that the told uptake was found with. */
-  readonly withUptake?: true;
+  /** The exponent that a told uptake was found with, and is used with, where the log does not tell it. */
+  readonly withUptake?: number;
   /** Further loads after which the standard error is half of what it is; null where no number of them does it. */
   readonly loadsToHalve: number | null;
 }
@@ -121,8 +121,7 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
     const { value, deviation, held } = priors[name];
     const told = isTold(name);
     const withUptake = !told && name === "strengthExponent" && withExponent;
-    const found = name === "timeFactor" ? Math.exp(logFactor) : best[name];
-    const its = told || withUptake ? found : (held ?? value);
+    const its = told ? (name === "timeFactor" ? Math.exp(logFactor) : best[name]) : (held ?? value);
     // As the bath goes on changing, what stays as assumed pulls further.
     const pulled = told && name === "timeFactor" ? logFactor - Math.log(best.timeFactor) : 0;
     return {
@@ -130,7 +129,7 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
       // What is not told is as uncertain as the assumption, at most.
       standardError: its * (told ? Math.hypot(errorOf(name), pulled) : Math.min(deviation, errorOf(name))),
       told,
-      ...(withUptake ? { withUptake } : {}),
+      ...(withUptake ? { withUptake: best[name] } : {}),
       loadsToHalve: loadsToHalve(errorOf(name) / startOf(priors[name]), evidence.readings),
     };
   };

@@ -112,12 +112,16 @@ test("a time factor nearer to 1 than half its own error changes nothing", () => 
 });
 
 test("an uptake that is told brings the exponent that it was found with, unless that one is known", () => {
-  const exponent = (held: number | undefined) =>
-    estimate(reading(logOf("uptakePerDm2", 0.3, 0.1)), {
+  const exponent = (held: number | undefined) => {
+    const { toUse, figures } = estimate(reading(logOf("uptakePerDm2", 0.3, 0.1)), {
       ...priors,
       strengthExponent: { value: 1.5, deviation: 0.2, ...(held === undefined ? {} : { held }) },
-    }).toUse.strengthExponent;
-  expect([exponent(2), exponent(undefined)]).toEqual([expect.closeTo(1.5, 6), undefined]);
+    });
+    return [toUse.strengthExponent, figures.strengthExponent.withUptake, figures.strengthExponent.value];
+  };
+  // What is not told keeps the assumed value.
+  expect(exponent(2)).toEqual([expect.closeTo(1.5, 6), expect.closeTo(1.5, 6), 2]);
+  expect(exponent(undefined)).toEqual([undefined, undefined, 1.5]);
 });
 
 test("a time factor whose next loads find no dye is as uncertain as its readings make it", () => {
