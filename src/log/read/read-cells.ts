@@ -47,7 +47,7 @@ export function readCells(
               "log-time",
               [],
               `"${cell}" is not a date and time`,
-              "write 2027-04-16T09:30, without a zone",
+              "write 2027-04-16T09:30 or 16.04.2027 09:30, without a zone",
             ),
           ),
         );

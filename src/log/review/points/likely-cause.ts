@@ -48,7 +48,7 @@ function changed(
     {
       matters: time / timeMatters,
       cause: "time",
-      said: `dips were ${percent(time)} ${darker > 0 ? "longer" : "shorter"} than before, beside what the bath needed`,
+      said: `dips were ${percent(time)} ${darker > 0 ? "longer" : "shorter"} than before, compared with what the bath needed`,
     },
     {
       matters: strength / strengthMatters,

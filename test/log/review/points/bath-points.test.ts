@@ -100,7 +100,7 @@ test("a cause that makes loads darker does not explain lighter ones, and a lot t
   expect(runOf(off({ celsius: 83, powderLot: "A" }))).toMatchObject({ cause: "not known" });
   expect(runOf(off({ powderLot: "B" }, { timeRatio: 0.8 }))).toMatchObject({
     cause: "time",
-    said: "dips were 20 % shorter than before, beside what the bath needed; powder lot B begins there too",
+    said: "dips were 20 % shorter than before, compared with what the bath needed; powder lot B begins there too",
   });
   // Each threshold from both sides.
   expect(runOf(off({ celsius: 79.05, powderLot: "A" }))).toMatchObject({ cause: "not known" });
