@@ -83,6 +83,8 @@ test("record takes quantities with units, and bare numbers where the option name
   };
   const dip = ["--part", "hook", "--parts", "3"];
   expect(await cell("seconds", "load", ...dip, "--seconds", "1 min 5 s")).toBe("65");
+  // As the run sheet prints it.
+  expect(await cell("seconds", "load", ...dip, "--seconds", "2:26")).toBe("146");
   expect(await cell("celsius", "measured", "--celsius", "175 F")).toBe("79.4444");
   expect(await cell("celsius", "measured", "--celsius", "79.5C")).toBe("79.5");
   expect(await cell("volumeL", "measured", "--volume", "5600 mL")).toBe("5.6");
@@ -98,7 +100,7 @@ test("record refuses what it cannot read, all of it in one run, and writes nothi
     "--parts",
     "2.5",
     "--seconds",
-    "0:31",
+    "1:90",
     "--celsius",
     "79,5",
     "--lab",
@@ -138,7 +140,7 @@ test("record says what an event needs, and refuses what it has no use for", asyn
     return err.replace(/\s+/g, " ").trim();
   };
   expect(await said("--event", "load")).toBe(
-    "error[log-needs]: a row needs its bath help: add --bath, the tank's name error[log-needs]: a load row needs part help: add --part, part that was dipped error[log-needs]: a load row needs parts help: add --parts, parts in the load error[log-needs]: a load row needs seconds or shade help: add --seconds, the dip as timed, without draining: 31 or '1 min 5 s'",
+    "error[log-needs]: a row needs its bath help: add --bath, the tank's name error[log-needs]: a load row needs part help: add --part, part that was dipped error[log-needs]: a load row needs parts help: add --parts, parts in the load error[log-needs]: a load row needs seconds or shade help: add --seconds, the dip as timed, without draining: 31, 1:05 or '1 min 5 s'",
   );
   expect(await said("--bath", "six")).toBe(
     "error[log-needs]: a row needs its event help: add --event, one of made-up, load, top-up, dump, measured",

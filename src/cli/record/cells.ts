@@ -76,7 +76,7 @@ export const cellOptions: readonly CellOption[] = [
     "seconds",
     "seconds",
     ["time", "s"],
-    "the dip as timed, without draining: 31 or '1 min 5 s'",
+    "the dip as timed, without draining: 31, 1:05 or '1 min 5 s'",
     true,
   ),
   quantity(

@@ -33,10 +33,15 @@ function timeCell(typed: string, now: Date): LocalTime | Fault {
   return time ?? usage("--time", `"${typed}" is not a time`, "write 2027-04-16T09:30, or 09:30 of today");
 }
 
+/** A dip as the run sheet has it: minutes and seconds. */
+const sheetTime = /^\s*(\d{1,3}):([0-5]\d)\s*$/;
+
 const bareNumber = /^\s*-?(?:\d+(?:\.\d*)?|\.\d+)\s*$/;
 
 function quantityCell(option: CellOption & { readonly fills: "quantity" }, typed: string): number | Fault {
   if (option.bare === true && bareNumber.test(typed)) return Number(typed);
+  const [, minutes, seconds] = (option.column === "seconds" && sheetTime.exec(typed)) || [];
+  if (minutes !== undefined) return 60 * Number(minutes) + Number(seconds);
   const path = [`--${option.name}`];
   const read = parseQuantity(option.kind, typed, { unit: option.unit, path, suggest: [option.unit] });
   if (!read.ok) return read.faults[0]!;
