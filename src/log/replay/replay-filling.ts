@@ -120,6 +120,19 @@ function loadOf(row: LoadRow, names: LogNames): Outcome<RealLoad & { readonly pa
   return done({ ...common, dipped: { freshSeconds: fresh.value } });
 }
 
+/** The fault of a row after which nothing is left in the bath: carried out by too many parts, or evaporated. */
+const emptied = (row: FillingRow): Fault =>
+  inRow(
+    row.row!,
+    row.event === "load" ? "parts" : "time",
+    error(
+      "log-empty",
+      [],
+      "by the log nothing is left in the bath after this row",
+      "check the parts, the seconds and the levels up to this row",
+    ),
+  );
+
 /**
  * Follows a filling through its rows, each at its time: a load by the seconds, the temperature and the level that were
  * read, a top-up by what was poured. The time of a row is when its work was done.
@@ -192,6 +205,7 @@ export function replayFilling(
       }
     }
     at = row.time.seconds;
+    if (!(bath.volumeL > 0)) return failed(...faults, emptied(row));
   }
   return faults.length > 0 ? { ok: false, faults } : done({ after, madeUpDye, bath });
 }

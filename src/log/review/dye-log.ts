@@ -18,7 +18,7 @@ import { nextLoadsOff } from "./next-loads.js";
 /** A level is read to this share of the mark, one standard deviation. Common practice, no source. */
 const levelNoise = 0.005;
 
-/** What counts as the fresh time of a load that finds no dye in its bath, so that it has a logarithm [s]. */
+/** What counts as the fresh time of a load that finds no dye in its bath, or no bath, so that it has a logarithm [s]. */
 const leastFreshSeconds = 1e-3;
 
 interface Worked {
@@ -109,7 +109,7 @@ export function logFresh(
   fillings: readonly FollowedFilling[],
 ): readonly number[] {
   const dips = new Map(fillings.flatMap(({ after }) => after.map(({ row, dip }) => [row, dip])));
-  return readings.map(({ row }) => Math.log(Math.max(leastFreshSeconds, dips.get(row)!.freshSeconds)));
+  return readings.map(({ row }) => Math.log(Math.max(leastFreshSeconds, dips.get(row)?.freshSeconds ?? 0)));
 }
 
 /** What was read against what the figures make of it, colours by their fresh times and levels [σ]. */
