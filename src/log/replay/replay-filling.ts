@@ -120,8 +120,8 @@ function loadOf(row: LoadRow, names: LogNames): Outcome<RealLoad & { readonly pa
   return done({ ...common, dipped: { freshSeconds: fresh.value } });
 }
 
-/** The fault of a row after which nothing is left in the bath: carried out by too many parts, or evaporated. */
-const emptied = (row: FillingRow): Fault =>
+/** The fault of a row after which nothing is left in the bath: not poured, carried out by too many parts, or evaporated. */
+const emptied = (row: ReplayedRow["row"]): Fault =>
   inRow(
     row.row!,
     row.event === "load" ? "parts" : "time",
@@ -151,6 +151,7 @@ export function replayFilling(
     ...(celsius === undefined ? {} : { celsius }),
   });
   const bath = realMakeUp(real, { ...first.value, ...said(madeUp) }, names.roomCelsius);
+  if (!(bath.volumeL > 0)) return failed(...faults, emptied(madeUp));
   const madeUpDye = bath.dye;
   const after: ReplayedRow[] = [];
   let areaDm2 = 0;

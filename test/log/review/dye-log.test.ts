@@ -29,4 +29,6 @@ test("a row that leaves nothing in the bath is a fault: too many parts, or a dip
   expect(faultsOf({})).toEqual([]);
   for (const change of [{ parts: 1_000_000 }, { seconds: 86_400 }])
     expect(faultsOf(change)).toMatchObject([{ code: "log-empty", path: ["row", load.row, "parts"] }]);
+  const dry = reviewLog(batch, [{ ...madeUp, waterMl: 0 } as LogRow, load, ...more], shared);
+  expect(dry.faults).toMatchObject([{ code: "log-empty", path: ["row", madeUp.row, "time"] }]);
 });

@@ -97,8 +97,10 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
   const errorOf = (name: Learnable): number => {
     const start = startOf(priors[name]);
     // Slopes of 0: the bath has no dye for a next load, so that only the loads before say how sure the factor is.
-    if (name === "timeFactor" && evidence.readings > 0 && slopes.some((slope) => slope !== 0))
-      return Math.min(start, widened * fit.standardErrorOf(slopes));
+    if (name === "timeFactor" && evidence.readings > 0 && slopes.some((slope) => slope !== 0)) {
+      // A slope is not a number where figures a standard error away are beyond any bath.
+      return slopes.every(Number.isFinite) ? Math.min(start, widened * fit.standardErrorOf(slopes)) : start;
+    }
     return start * Math.min(1, widened * fit.standardErrors[figureNames.indexOf(name)]!);
   };
   const isTold = (name: Learnable): boolean =>

@@ -132,3 +132,11 @@ test("a time factor whose next loads find no dye is as uncertain as its readings
   expect(usual).toBeGreaterThan(0.05);
   expect(errorBy(() => 0)).toBeCloseTo(usual, 6);
 });
+
+test("a time factor whose next loads cannot be foreseen is as uncertain as before the log", () => {
+  const { timeFactor } = estimate(
+    { ...reading(logOf("timeFactor", 1.2, 0.05)), nextLoadsOff: () => Number.NaN },
+    priors,
+  ).figures;
+  expect(timeFactor).toMatchObject({ told: false, standardError: 0.4 });
+});
