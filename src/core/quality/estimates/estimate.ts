@@ -118,18 +118,22 @@ export function estimate(evidence: Evidence, priors: Priors): Estimates {
     activationEnergyJPerMol: planned("activationEnergyJPerMol"),
     evaporation: 1,
   };
-  const logFactor = isTold("timeFactor") ? matchedLogFactor(evidence.nextLoadsOff, others, best) : 0;
+  const matched = isTold("timeFactor") ? matchedLogFactor(evidence.nextLoadsOff, others, best) : 0;
+  // As the bath goes on changing, what stays as assumed pulls further.
+  const factorError = Math.hypot(errorOf("timeFactor"), matched - Math.log(best.timeFactor));
+  const factorTold = isTold("timeFactor") && factorError < mostOfValue;
+  const logFactor = factorTold ? matched : 0;
   const of = (name: Learnable): Estimated => {
     const { value, deviation, held } = priors[name];
-    const told = isTold(name);
+    const isFactor = name === "timeFactor";
+    const told = isFactor ? factorTold : isTold(name);
     const withUptake = !told && name === "strengthExponent" && withExponent;
-    const its = told ? (name === "timeFactor" ? Math.exp(logFactor) : best[name]) : (held ?? value);
-    // As the bath goes on changing, what stays as assumed pulls further.
-    const pulled = told && name === "timeFactor" ? logFactor - Math.log(best.timeFactor) : 0;
+    const its = told ? (isFactor ? Math.exp(logFactor) : best[name]) : (held ?? value);
+    const error = isFactor ? factorError : errorOf(name);
     return {
       value: its,
       // What is not told is as uncertain as the assumption, at most.
-      standardError: its * (told ? Math.hypot(errorOf(name), pulled) : Math.min(deviation, errorOf(name))),
+      standardError: its * (told ? error : Math.min(deviation, error)),
       told,
       ...(withUptake ? { withUptake: best[name] } : {}),
       loadsToHalve: loadsToHalve(errorOf(name) / startOf(priors[name]), evidence.readings),

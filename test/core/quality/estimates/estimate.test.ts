@@ -104,6 +104,23 @@ test("a time factor that steps do not reach stays at the nearest one, which is t
   expect(figures.timeFactor).toMatchObject({ told: true, value: best.timeFactor });
 });
 
+test("a time factor that what stays as assumed pulls by a third is not told", () => {
+  // Figures that stay as assumed, the exponent among them, slow the next loads by so much.
+  const pulledBy = (pull: number) => {
+    const { figures, toUse } = estimate(
+      {
+        ...reading(logOf("timeFactor", 1.2, 0.02)),
+        nextLoadsOff: (sheet, really) =>
+          Math.log(sheet.timeFactor / really.timeFactor) - (sheet.strengthExponent === undefined ? pull : 0),
+      },
+      priors,
+    );
+    return [figures.timeFactor.told, toUse.timeFactor > 1];
+  };
+  expect(pulledBy(0.32)).toEqual([true, true]);
+  expect(pulledBy(0.34)).toEqual([false, false]);
+});
+
 test("a time factor nearer to 1 than half its own error changes nothing", () => {
   const used = (factor: number) =>
     estimate(reading(logOf("timeFactor", factor, 0.02), 4), priors).toUse.timeFactor;
