@@ -21,7 +21,7 @@ export function rinseFaults(batch: Batch, runs: readonly BathRun[]): Fault[] {
   const enough = needed.includes(0) ? undefined : Math.max(...needed);
   const every = Math.min(...loads.map((one) => loadsPerFilling(one, { rinses, waterL: rinseWaterL })));
   const ways = [
-    ...(enough === undefined ? [] : [`write rinses: ${enough}`]),
+    ...(enough === undefined ? [] : [`write rinses: ${enough} under handling`]),
     ...(rinseEvery > 1 && every > 0
       ? [`change the water every ${every === 1 ? "load" : `${every} loads`}`]
       : []),
