@@ -20,7 +20,7 @@ export function markBeside(delimiter: string): DecimalMark | undefined {
   return delimiter === "," ? "point" : undefined;
 }
 
-/** How a log is written that is there; `decimal` where a number shows it. */
+/** How an existing log is written; `decimal` where a number shows it. */
 export function styleOf(
   text: string,
   columns: readonly string[],

@@ -1,6 +1,6 @@
 import type { Bath } from "../../core/model/batch.js";
 import { lastReadings } from "../../core/quality/estimates/last-readings.js";
-import { timesWithin } from "../../core/quality/estimates/priors.js";
+import { isDoubtfulFactor } from "../../core/quality/estimates/priors.js";
 import type { ReviewLot } from "../../core/quality/review/review-model.js";
 import { shortNumber } from "../../core/quantity/text/short-number.js";
 import type { LoadRow, LogRow } from "../row/log-row.js";
@@ -21,7 +21,7 @@ export function timeAction(dye: string, { last, toUse: { timeFactor }, foreseen 
   if (row?.seconds === undefined || timeFactor === 1) return [];
   const seconds = Math.round(timeFactor * row.seconds);
   if (seconds === row.seconds) return [];
-  if (timeFactor > timesWithin || timeFactor < 1 / timesWithin)
+  if (isDoubtfulFactor(timeFactor))
     return [
       `${dye}: its readings ask for ${shortNumber(timeFactor, 3)} times as long as the sheet says, more than a dye's pace or a worn bath explains: check the seconds, shades and colours of its rows, and the dilution, before you use the timeFactor below`,
     ];

@@ -36,6 +36,14 @@ test("a colour of the dye tells a time, one that is 10 CIEDE2000 from all of the
   );
 });
 
+test("a thermometer makes the time of a reading uncertain by 2 %, beside the reading and the timing", () => {
+  const untimed = { ...batch, handling: { ...batch.handling, timingSeconds: 0 } };
+  const reading = readingOf(model, untimed, load);
+  if (!reading.ok || reading.value === undefined) throw new Error("no reading");
+  const { deviation, swatchDeviation } = reading.value;
+  expect(Math.sqrt(deviation ** 2 - swatchDeviation ** 2)).toBeCloseTo(0.02, 9);
+});
+
 test("the colour of the bare part is no reading of a dip", () => {
   expect(read(white).faults).toMatchObject([{ code: "log-bare-colour" }]);
 });

@@ -69,6 +69,18 @@ test("a bath that is topped up by its rule gets what the sheet asks for, one wit
   expect(untouched[0]).toBeCloseTo(untouched[1]!, 12);
 });
 
+test("a bath above its mark is asked for no dye, and loses none", () => {
+  const [first, ...others] = rows.filter(({ event }) => event === "load").slice(0, 10);
+  const topUp = rows.find(({ event }) => event === "top-up")!;
+  const overfilled = { ...topUp, time: first!.time, volumeL: 7, concentrateMl: 0 } as LogRow;
+  const log = [rows[0]!, first!, overfilled, ...others];
+  const more = { ...figures, uptakePerDm2: 0.3 };
+  const off = (rule: "none" | "level") =>
+    offBy(log, { ...batch, baths: batch.baths.map((bath) => ({ ...bath, topUp: rule })) })(more, figures);
+  expect(off("level")).toBeCloseTo(off("none"), 12);
+  expect(Math.abs(off("none"))).toBeGreaterThan(0.01);
+});
+
 test("the next loads are those of the tank that was worked last, whichever is first in the batch file", () => {
   const tank = batch.tanks.find(({ name }) => name === "fourteen")!;
   const two: Batch = { ...batch, baths: [...batch.baths, { ...batch.baths[0]!, tank, index: 1 }] };

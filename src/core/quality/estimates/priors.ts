@@ -7,7 +7,11 @@ import type { DyeModel } from "../../uptake/shade/dye-model.js";
 import type { Prior, Priors } from "./figures.js";
 
 /** Factor within which times are foreseen before any reading, 95 %. From the simulation of invented dyes. */
-export const timesWithin = 2.5;
+const timesWithin = 2.5;
+
+/** Whether a factor of times is more than a dye's pace or a worn bath explains, so that a slip of the pen is likelier. */
+export const isDoubtfulFactor = (factor: number): boolean => factor > timesWithin || factor < 1 / timesWithin;
+
 /** 95 % of evaporation lies within this of what is computed. */
 const evaporationWithin = 0.15;
 /** A figure that somebody gave is right to this share, 95 %. Common practice, no source. */

@@ -5,7 +5,7 @@ import type { MixDye } from "../mixture/mix-dye.js";
 import { pouredFor } from "../solve/amounts.js";
 import type { MixTrial } from "../trial/fit-trials.js";
 
-/** A trial in the batch file is written for a litre: how much was mixed it does not say. */
+/** Trials in the batch file are amounts in a litre: the file does not say how much was mixed. */
 const aLitreMl = 1000;
 
 /**

@@ -1,12 +1,9 @@
 import { type Fault, warning } from "../../../core/fault.js";
 import { median } from "../../../core/maths/median.js";
-import { timesWithin } from "../../../core/quality/estimates/priors.js";
+import { isDoubtfulFactor } from "../../../core/quality/estimates/priors.js";
 import { inRow } from "../../read/in-row.js";
 import type { LearnedDye } from "../learn-dye.js";
 import type { JudgedLoad } from "../points/judged-load.js";
-
-/** More than a bath or a dye explains: a slip of the pen is likelier. */
-const odd = (ratio: number): boolean => ratio > timesWithin || ratio < 1 / timesWithin;
 
 /**
  * Warnings where the seconds of a load give another colour than the one that was read, or one that is farther from its
@@ -29,7 +26,7 @@ export function oddLoads({ foreseen }: LearnedDye, judged: readonly JudgedLoad[]
         ),
       ),
     ];
-    if (odd(Math.exp(apart)))
+    if (isDoubtfulFactor(Math.exp(apart)))
       return said(
         "seconds",
         row.seconds * Math.exp(-apart),
@@ -37,7 +34,7 @@ export function oddLoads({ foreseen }: LearnedDye, judged: readonly JudgedLoad[]
         "check the seconds and the colour",
       );
     const ratio = ratios.get(row);
-    return ratio === undefined || !odd(ratio)
+    return ratio === undefined || !isDoubtfulFactor(ratio)
       ? []
       : said(
           "shade",
