@@ -8,8 +8,8 @@ const same = (one: MixTrial, other: MixTrial): boolean =>
   one.seconds === other.seconds && one.lab.every((value, axis) => value === other.lab[axis]);
 
 /**
- * Trials that the batch file has of the mix that a shade is dyed with, but for those that are typed too; null where they
- * say nothing of this recipe, since the mix has another base or a dye that is not to be used.
+ * The trials of a mix in the batch file, without those that are typed too. Null where they say nothing of this recipe: the
+ * mix has another base, or a dye that the recipe may not use.
  */
 export function fileTrials(
   mix: Dye | undefined,

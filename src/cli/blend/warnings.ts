@@ -23,7 +23,7 @@ export function temperatureWarnings(made: Blend, dyes: readonly MixDye[]): Fault
   ];
 }
 
-/** A dip longer than any swatch of a dye in the recipe: what it gives then nobody has seen. */
+/** A dip longer than any swatch of a dye in the recipe: nobody has seen the colour that it gives. */
 export function timeWarnings({ first }: Blend): Fault[] {
   if (first === undefined) return [];
   const { dip, dyes } = first.mixture;

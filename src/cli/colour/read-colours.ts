@@ -2,15 +2,12 @@ import type { BatchRead } from "../../batch-file/batch-read.js";
 import { nearest } from "../../batch-file/issues/nearest.js";
 import type { Fault } from "../../core/fault.js";
 import type { Batch } from "../../core/model/batch.js";
-import { listed } from "../../core/quantity/text/listed.js";
 import { type Diagnostic, hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
+import { namesInWords } from "../batch/names-in-words.js";
 import { type Request, unplaced } from "../command.js";
 import type { Io } from "../io.js";
 import { type Given, givenColour } from "./given.js";
-
-/** Most names in a help line, so that it stays readable. Common practice, no source. */
-const mostListed = 12;
 
 /** Colours named on the command line, and what is wrong with them. No colours where anything is. */
 export interface ColoursRead {
@@ -29,10 +26,7 @@ function orShade(fault: Fault, text: string, batch: Batch | undefined): Fault {
   return {
     ...fault,
     message: `"${text}" is neither a shade of the batch nor a colour`,
-    help:
-      near === undefined
-        ? `the shades are ${listed(shades.slice(0, mostListed), "and")}${shades.length > mostListed ? ", among others" : ""}`
-        : `did you mean ${near}?`,
+    help: near === undefined ? `the shades are ${namesInWords(shades)}` : `did you mean ${near}?`,
   };
 }
 

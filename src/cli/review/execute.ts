@@ -2,7 +2,6 @@ import { nearest } from "../../batch-file/issues/nearest.js";
 import { besides } from "../../batch-file/source/include.js";
 import { error, type Fault, isError } from "../../core/fault.js";
 import { mapped } from "../../core/mapped.js";
-import { listed } from "../../core/quantity/text/listed.js";
 import { hasErrors } from "../../diagnostics/diagnostic.js";
 import { toDiagnostic } from "../../diagnostics/to-diagnostic.js";
 import { readLog } from "../../log/read/read-log.js";
@@ -10,6 +9,7 @@ import { reviewLog } from "../../log/review/review.js";
 import { traceLoads } from "../../log/review/trace.js";
 import { reviewReport } from "../../report/review/report.js";
 import { traceReport } from "../../report/review/trace-report.js";
+import { namesInWords } from "../batch/names-in-words.js";
 import { readBatchFile, workshopOf } from "../batch/read.js";
 import { type Execute, refused, unplaced } from "../command.js";
 import { readNamed } from "../files/read-text.js";
@@ -17,18 +17,12 @@ import { readNamed } from "../files/read-text.js";
 /** Longest log that is read [bytes]. */
 const largest = 16 * 1024 * 1024;
 
-/** Most names in a help line, so that it stays readable. Common practice, no source. */
-const mostListed = 12;
-
 /** The fault of a name that no load of the log has. */
 function notLogged(what: "part" | "lot", name: string | undefined, logged: readonly string[]): Fault[] {
   if (name === undefined || logged.includes(name)) return [];
   const known = [...new Set(logged)];
   const near = nearest(name, known);
-  const has =
-    known.length === 0
-      ? `no load in it has a ${what}`
-      : `it has ${listed(known.slice(0, mostListed), "and")}${known.length > mostListed ? ", among others" : ""}`;
+  const has = known.length === 0 ? `no load in it has a ${what}` : `it has ${namesInWords(known)}`;
   return [
     error(
       `log-unknown-${what}`,

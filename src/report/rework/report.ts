@@ -120,7 +120,7 @@ export function reworkReport(facts: ReworkFacts): Report {
       list,
       { kind: "table", table: shortTable(sorted, base) },
       paragraph(
-        "Dips are for a fresh bath at the dye's own temperature. A weakened bath takes longer: dipwright shade --strength says how long, save for a mix.",
+        "Dips are for a fresh bath at the dye's own temperature. A weakened bath takes longer: dipwright shade --strength says how long, except for a mix.",
       ),
       cautionLine(),
     ],

@@ -39,7 +39,7 @@ export function summary({ days, wish, startAtMinute, startAssumed, orders }: Wee
 export function ruleBlocks({ rule, wish, length, days }: Week): Block[] {
   if (days.length === 0) return [];
   const { minutes, leastMinutes, boundBy } = length;
-  const more = 100 * (minutes / leastMinutes - 1) - 1e-9;
+  const more = 100 * (minutes / leastMinutes - 1);
   return [
     { kind: "heading", level: 2, text: "How the week was put together" },
     {
@@ -53,7 +53,7 @@ export function ruleBlocks({ rule, wish, length, days }: Week): Block[] {
               "Two people share the tanks: those that hold one dye stay together, and the longest work goes to whoever has less. Each has a dryer, or half of the places of the only one; where that takes longer, one works alone. Assumed: neither is in the other's way.",
             ]
           : []),
-        `The last day ends after ${hoursSaid(minutes)} of working time. In any order these loads end after ${hoursSaid(leastMinutes)} at the earliest, because of ${boundBy}: this week is at most ${Math.ceil(more)} % longer than the shortest.`,
+        `The last day ends after ${hoursSaid(minutes)} of working time. In any order these loads end after ${hoursSaid(leastMinutes)} at the earliest, because of ${boundBy}: this week is at most ${Math.ceil(more - 1e-9)} % longer than the shortest.`,
       ],
     },
   ];
